@@ -40,11 +40,11 @@ export const buildSteps = [
   {
     name: 'prisma client',
     part: 'api',
-    inputs: ['package-lock.json', 'prisma/schema.prisma'],
+    inputs: ['package-lock.json', 'prisma/schema'],
     output: 'apps/api/src/platform/database/generated/client.ts',
-    ready: () => fs.existsSync(inRoot('prisma/schema.prisma')),
+    ready: () => fs.existsSync(inRoot('prisma/schema')),
     work: () =>
-      runNode([inRoot('node_modules/prisma/build/index.js'), 'generate', '--schema', inRoot('prisma/schema.prisma')], {
+      runNode([inRoot('node_modules/prisma/build/index.js'), 'generate', '--schema', inRoot('prisma/schema')], {
         env: prismaEnvironment,
         quiet: true,
       }),
@@ -52,7 +52,7 @@ export const buildSteps = [
   {
     name: 'apps/api',
     part: 'api',
-    inputs: [...base, ...libs.map((folder) => `${folder}/src`), 'prisma/schema.prisma', 'apps/api/src', 'apps/api/tsconfig.json'],
+    inputs: [...base, ...libs.map((folder) => `${folder}/src`), 'prisma/schema', 'apps/api/src', 'apps/api/tsconfig.json'],
     output: 'apps/api/dist/main.js',
     ready: () => hasSource('apps/api'),
     work: () => compile(inRoot('apps/api'), withSwagger),
