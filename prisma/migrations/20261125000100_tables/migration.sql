@@ -559,7 +559,6 @@ CREATE TABLE "exposure" (
     "id" UUID NOT NULL,
     "component_id" UUID NOT NULL,
     "carrier_id" UUID NOT NULL,
-    "engine_id" UUID,
     "rating_id" UUID,
     "cycle_rule_id" UUID,
     "from_at" TIMESTAMPTZ(6) NOT NULL,
@@ -1014,9 +1013,6 @@ ALTER TABLE "exposure" ADD CONSTRAINT "exposure_operator_id_component_id_fkey" F
 
 -- AddForeignKey
 ALTER TABLE "exposure" ADD CONSTRAINT "exposure_operator_id_carrier_id_fkey" FOREIGN KEY ("operator_id", "carrier_id") REFERENCES "carrier"("operator_id", "id") ON DELETE NO ACTION ON UPDATE NO ACTION;
-
--- AddForeignKey
-ALTER TABLE "exposure" ADD CONSTRAINT "exposure_operator_id_engine_id_fkey" FOREIGN KEY ("operator_id", "engine_id") REFERENCES "component"("operator_id", "id") ON DELETE NO ACTION ON UPDATE NO ACTION;
 
 -- AddForeignKey
 ALTER TABLE "exposure" ADD CONSTRAINT "exposure_operator_id_rating_id_fkey" FOREIGN KEY ("operator_id", "rating_id") REFERENCES "rating"("operator_id", "id") ON DELETE NO ACTION ON UPDATE NO ACTION;
