@@ -1,56 +1,89 @@
-import type { Precision } from '../stays/boundary.js';
-import type { Instant } from '../units/minutes.js';
+import { add, ceil, type Fraction, fraction, ZERO } from '../units/fraction.js';
+import type { HistoryEvent, HistoryFact, HistoryLine, LineTotals } from './history.js';
 
-/** Counters printed beside a line: whole minutes, whole cycles rounded down; null where not known. */
-export interface LineTotals {
+export type { HistoryEvent, HistoryFact, HistoryLine, LineTotals } from './history.js';
+
+/** Totals while a history is told: exact, and null where something is not known. */
+export interface RunningTotals {
   readonly minutes: number | null;
-  readonly cycles: number | null;
+  readonly cycles: Fraction | null;
+  readonly opened: boolean;
 }
 
-/** What every fact of a history has: when it happened and how exactly that is known, and who recorded it when. */
-interface FactBase {
-  readonly id: string;
-  readonly at: Instant;
-  readonly precision: Precision;
-  /** Its number in the journal; null for what the journal did not see. */
-  readonly journalNumber: number | null;
-  readonly recordedAt: Instant;
-  readonly by: string;
-  /** When it does not count any more: who struck it and why. The line stays, struck. */
-  readonly voided: { readonly recordedAt: Instant; readonly by: string; readonly reason: string } | null;
+/** Before the first fact: nothing is known. */
+export const NOTHING_KNOWN: RunningTotals = { minutes: null, cycles: null, opened: false };
+
+// Of facts at one instant: a landing counts before a removal at its minute, a removal before an installation.
+const RANK = {
+  registered: 0,
+  opening: 1,
+  flight: 2,
+  removed: 3,
+  'engine-change': 4,
+  installed: 5,
+  'rating-change': 6,
+  reset: 7,
+  'trace-gap': 8,
+  'trace-acceptance': 9,
+  correction: 10,
+  release: 11,
+} as const satisfies Record<HistoryEvent['kind'], number>;
+
+/** The order of a history: by when it happened, then by kind, then by when it was recorded. */
+export function compareFacts(a: HistoryFact, b: HistoryFact): number {
+  return (
+    a.at - b.at ||
+    RANK[a.event.kind] - RANK[b.event.kind] ||
+    a.recordedAt - b.recordedAt ||
+    (a.journalNumber ?? 0) - (b.journalNumber ?? 0) ||
+    (a.id < b.id ? -1 : a.id > b.id ? 1 : 0)
+  );
 }
 
-/** What happened, by kind. */
-export type HistoryEvent =
-  | { readonly kind: 'registered'; readonly serial: string; readonly partNumber: string | null }
-  | { readonly kind: 'opening'; readonly source: string; readonly minutes: number | null; readonly cycles: number | null }
-  | { readonly kind: 'installed'; readonly place: string; readonly counters: LineTotals | null }
-  | { readonly kind: 'removed'; readonly place: string; readonly reason: string | null; readonly counters: LineTotals | null }
-  | {
-      readonly kind: 'flight';
-      readonly page: string | null;
-      readonly from: string | null;
-      readonly to: string | null;
-      readonly takeOffAt: Instant;
-      /** What the flight adds to the subject: minutes, and cycle units over the denominator. */
-      readonly minutes: number;
-      readonly cycleUnits: number | null;
-      readonly cycleDenominator: number;
-    }
-  | { readonly kind: 'correction'; readonly reason: string; readonly replacesId: string | null }
-  | { readonly kind: 'engine-change'; readonly position: string; readonly offSerial: string | null; readonly onSerial: string | null }
-  | { readonly kind: 'rating-change'; readonly from: string | null; readonly to: string | null }
-  | { readonly kind: 'trace-gap'; readonly description: string }
-  | { readonly kind: 'trace-acceptance'; readonly reference: string }
-  | { readonly kind: 'reset'; readonly what: 'overhaul' | 'shop-visit'; readonly evidence: string }
-  | { readonly kind: 'release'; readonly statement: string; readonly signer: string };
+/** The line of the next fact in order, and the totals after it: a history can be told row by row. Total. */
+export function nextLine(before: RunningTotals, fact: HistoryFact): { readonly line: HistoryLine; readonly after: RunningTotals } {
+  const struck = fact.voided !== null;
+  const after = struck ? before : totalsAfter(before, fact.event);
+  return { line: { fact, struck, totals: printed(after) }, after };
+}
 
-/** A fact of a history. */
-export type HistoryFact = FactBase & { readonly event: HistoryEvent };
+/**
+ * Everything that happened to one airframe, engine or part, in order, with the totals after each fact.
+ *
+ * A struck fact keeps its line and changes no total. Before an opening nothing is known, and an unknown
+ * counter stays unknown. Screen, document and data are renderings of these lines. Total.
+ */
+export function assembleHistory(facts: readonly HistoryFact[]): readonly HistoryLine[] {
+  let totals = NOTHING_KNOWN;
+  return [...facts].sort(compareFacts).map((fact) => {
+    const { line, after } = nextLine(totals, fact);
+    totals = after;
+    return line;
+  });
+}
 
-/** One line of a history: the fact, and the totals after it. A struck line changes no total. */
-export interface HistoryLine {
-  readonly fact: HistoryFact;
-  readonly struck: boolean;
-  readonly totals: LineTotals;
+function totalsAfter(before: RunningTotals, event: HistoryEvent): RunningTotals {
+  if (event.kind === 'opening') {
+    const { minutes, cycles } = before.opened ? before : { minutes: 0, cycles: ZERO };
+    return {
+      minutes: plus(minutes, event.minutes),
+      cycles: plusCycles(cycles, event.cycles === null ? null : fraction(event.cycles)),
+      opened: true,
+    };
+  }
+  if (event.kind !== 'flight') return before;
+  const flown = event.cycleUnits === null ? null : fraction(event.cycleUnits, event.cycleDenominator);
+  return { ...before, minutes: plus(before.minutes, event.minutes), cycles: plusCycles(before.cycles, flown) };
+}
+
+function plus(a: number | null, b: number | null): number | null {
+  return a === null || b === null ? null : a + b;
+}
+
+function plusCycles(a: Fraction | null, b: Fraction | null): Fraction | null {
+  return a === null || b === null ? null : add(a, b);
+}
+
+function printed({ minutes, cycles }: RunningTotals): LineTotals {
+  return { minutes, cycles: cycles === null ? null : ceil(cycles) };
 }

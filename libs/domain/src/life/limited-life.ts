@@ -1,71 +1,68 @@
-import type { Fraction } from '../units/fraction.js';
+import { add, type Fraction, floor, fraction } from '../units/fraction.js';
 import type { RatingTotal } from '../usage/totals.js';
+import type { Life, LifeFacts } from './life.js';
+import { type LifeShare, shareOfLife } from './share-of-life.js';
+import { limitAt, reasonsAgainst } from './substantiation.js';
 
-/** A limit in force at one rating (null: at any). 'limited' has cycles, minutes or both. */
-export type RatingLimit = { readonly ratingId: string | null } & (
-  | { readonly kind: 'limited'; readonly cycles: number | null; readonly minutes: number | null }
-  | { readonly kind: 'not-authorised' }
-  | { readonly kind: 'not-limited' }
-);
+export type {
+  Life,
+  LifeFacts,
+  LifeMethod,
+  RatingLimit,
+  TraceAcceptance,
+  TraceGap,
+  UnsubstantiatedReason,
+} from './life.js';
 
-/** How lives at several ratings are joined: the model's own rule. */
-export type LifeMethod = 'pro-rata' | 'lowest-limit';
-
-/** A span nobody can account for; `to` is null when it lasts. */
-export interface TraceGap {
-  readonly id: string;
-  readonly description: string;
+/**
+ * The life of a limited part: not authorised, not limited, not substantiated, or what is used and remains.
+ *
+ * Pro-rata: `used = Σ cycles at a rating ÷ limit at that rating`, remaining at the rating now
+ * `= floor((1 − used) × limit)`; or total use against the lowest limit of any rating used or running now.
+ * Exact until it is rounded, and rounded down. An unknown rating, a gap in the trace, a missing counter or
+ * a missing limit leaves no remaining; a recorded acceptance lets the worst case stand for the first two,
+ * flagged.
+ *
+ * Units: cycles and minutes. Throws on a limit of zero.
+ * Source: linear damage accumulation; formula from memory, consistent with published life-limit pages.
+ */
+export function lifeOf(facts: LifeFacts): Life {
+  const now = limitAt(facts.limits, facts.ratingNow);
+  if (now?.kind === 'not-authorised') return { kind: 'not-authorised' };
+  if (now?.kind === 'not-limited') return { kind: 'not-limited' };
+  const reasons = reasonsAgainst(facts, now);
+  if (now === null || reasons.length > 0) return { kind: 'unsubstantiated', reasons };
+  const inCycles = now.cycles === null ? null : shareOfLife('cycles', facts, now.cycles);
+  const inMinutes = now.minutes === null ? null : shareOfLife('minutes', facts, now.minutes);
+  const share = inCycles ?? inMinutes;
+  if (share === null) return { kind: 'not-limited' };
+  return {
+    kind: 'limited',
+    used: share.used,
+    cyclesUsed: sumOf(facts, (total) => total.cycles),
+    minutesUsed: minutesUsed(facts),
+    limit: inCycles?.limit ?? null,
+    ...remainingIn(inCycles),
+    minutesLimit: inMinutes?.limit ?? null,
+    remainingMinutes: inMinutes === null ? null : floor(inMinutes.remaining),
+    flagged: share.worstCase || inMinutes?.worstCase === true,
+  };
 }
 
-/** A recorded acceptance that the worst case stands for what is unknown. */
-export interface TraceAcceptance {
-  readonly by: string;
-  readonly reference: string;
-  /** The most that may have been used in the gaps, counted at the lowest limit. */
-  readonly worstCaseCycles: number;
-  readonly worstCaseMinutes: number;
+function remainingIn(share: LifeShare | null): { remaining: number | null; remainingExact: Fraction | null } {
+  return share === null
+    ? { remaining: null, remainingExact: null }
+    : { remaining: floor(share.remaining), remainingExact: share.remaining };
 }
 
-/** What a life is computed from. Amounts since new, per rating: openings and what was accrued since. */
-export interface LifeFacts {
-  readonly used: readonly RatingTotal[];
-  /** The limits in force for the part number in the model; empty when none is recorded. */
-  readonly limits: readonly RatingLimit[];
-  readonly method: LifeMethod;
-  /** The rating the engine runs at now; null when not known. */
-  readonly ratingNow: string | null;
-  readonly traceGaps: readonly TraceGap[];
-  readonly acceptance: TraceAcceptance | null;
+function minutesUsed(facts: LifeFacts): number | null {
+  const sum = sumOf(facts, (total) => (total.minutes === null ? null : fraction(total.minutes)));
+  return sum === null ? null : floor(sum);
 }
 
-/** Why a life can't be told. */
-export type UnsubstantiatedReason =
-  | { readonly code: 'TRACE_GAP'; readonly gap: TraceGap }
-  | { readonly code: 'RATING_UNKNOWN' }
-  | { readonly code: 'CYCLES_UNKNOWN' }
-  | { readonly code: 'MINUTES_UNKNOWN' }
-  | { readonly code: 'NO_LIMIT_RECORDED'; readonly ratingId: string | null };
-
-/** The life of a limited part. */
-export type Life =
-  | { readonly kind: 'not-authorised' }
-  | { readonly kind: 'not-limited' }
-  | { readonly kind: 'unsubstantiated'; readonly reasons: readonly UnsubstantiatedReason[] }
-  | {
-      readonly kind: 'limited';
-      /** Used share of the life in cycles (in minutes where only those are limited); 1 is all of it. */
-      readonly used: Fraction;
-      readonly cyclesUsed: Fraction | null;
-      readonly minutesUsed: number | null;
-      /** The cycle limit the remaining counts against; null where only minutes are limited. */
-      readonly limit: number | null;
-      /** Whole cycles left at the rating now, rounded down; 0 is the last; below 0 is an overrun. */
-      readonly remaining: number | null;
-      /** What is left before rounding: due points are made of it. */
-      readonly remainingExact: Fraction | null;
-      readonly minutesLimit: number | null;
-      /** Whole minutes left at the rating now, rounded down. */
-      readonly remainingMinutes: number | null;
-      /** The worst case stands for something unknown, under a recorded acceptance. */
-      readonly flagged: boolean;
-    };
+function sumOf({ used }: LifeFacts, amount: (total: RatingTotal) => Fraction | null): Fraction | null {
+  return used.reduce<Fraction | null>((sum, total) => {
+    const part = amount(total);
+    return sum === null || part === null ? null : add(sum, part);
+  }, fraction(0));
+}

@@ -1,5 +1,5 @@
 import type { Instant } from '../units/minutes.js';
-import type { RatingLimit } from './limited-life.js';
+import type { RatingLimit } from './life.js';
 
 /** One row of a dated document revision: a life limit of a part number in an engine model at a rating. */
 export type LifeLimit = RatingLimit & {

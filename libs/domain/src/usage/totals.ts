@@ -47,6 +47,8 @@ export interface TotalsFacts {
  */
 export function totals({ openings, exposures, cycleRules }: TotalsFacts): Totals {
   const parts: RatingTotal[] = [
+    // Without an opening nothing is known from before, at a rating nobody knows.
+    ...(openings.length === 0 ? [{ ratingId: null, minutes: null, cycles: null }] : []),
     ...openings.map(({ ratingId, minutes, cycles: used }) => ({ ratingId, minutes, cycles: used })),
     ...exposures.map(({ ratingId, cycleRuleId, counts }) => ({
       ratingId,
@@ -59,11 +61,7 @@ export function totals({ openings, exposures, cycleRules }: TotalsFacts): Totals
     const before = byRating.get(part.ratingId);
     byRating.set(part.ratingId, before === undefined ? part : { ratingId: part.ratingId, ...sum([before, part]) });
   }
-  const nothingKnown = openings.length === 0;
-  return {
-    ...(nothingKnown ? { minutes: null, cycles: null } : sum(parts)),
-    byRating: [...byRating.values()],
-  };
+  return { ...sum(parts), byRating: [...byRating.values()] };
 }
 
 function cyclesOf(counts: Counts, rule: CycleRule | undefined): Fraction | null {

@@ -1,0 +1,56 @@
+import type { Precision } from '../stays/boundary.js';
+import type { Instant } from '../units/minutes.js';
+
+/** Counters printed beside a line: whole minutes, whole cycles used, rounded up; null where not known. */
+export interface LineTotals {
+  readonly minutes: number | null;
+  readonly cycles: number | null;
+}
+
+/** What every fact of a history has: when it happened and how exactly that is known, and who recorded it when. */
+interface FactBase {
+  readonly id: string;
+  readonly at: Instant;
+  readonly precision: Precision;
+  /** Its number in the journal; null for what the journal did not see. */
+  readonly journalNumber: number | null;
+  readonly recordedAt: Instant;
+  readonly by: string;
+  /** When it does not count any more: who struck it and why. The line stays, struck. */
+  readonly voided: { readonly recordedAt: Instant; readonly by: string; readonly reason: string } | null;
+}
+
+/** What happened, by kind. */
+export type HistoryEvent =
+  | { readonly kind: 'registered'; readonly serial: string; readonly partNumber: string | null }
+  | { readonly kind: 'opening'; readonly source: string; readonly minutes: number | null; readonly cycles: number | null }
+  | { readonly kind: 'installed'; readonly place: string; readonly counters: LineTotals | null }
+  | { readonly kind: 'removed'; readonly place: string; readonly reason: string | null; readonly counters: LineTotals | null }
+  | {
+      readonly kind: 'flight';
+      readonly page: string | null;
+      readonly from: string | null;
+      readonly to: string | null;
+      readonly takeOffAt: Instant;
+      /** What the flight adds to the subject: minutes, and cycle units over the denominator. */
+      readonly minutes: number;
+      readonly cycleUnits: number | null;
+      readonly cycleDenominator: number;
+    }
+  | { readonly kind: 'correction'; readonly reason: string; readonly replacesId: string | null }
+  | { readonly kind: 'engine-change'; readonly position: string; readonly offSerial: string | null; readonly onSerial: string | null }
+  | { readonly kind: 'rating-change'; readonly from: string | null; readonly to: string | null }
+  | { readonly kind: 'trace-gap'; readonly description: string }
+  | { readonly kind: 'trace-acceptance'; readonly reference: string }
+  | { readonly kind: 'reset'; readonly what: 'overhaul' | 'shop-visit'; readonly evidence: string }
+  | { readonly kind: 'release'; readonly statement: string; readonly signer: string };
+
+/** A fact of a history. */
+export type HistoryFact = FactBase & { readonly event: HistoryEvent };
+
+/** One line of a history: the fact, and the totals after it. A struck line changes no total. */
+export interface HistoryLine {
+  readonly fact: HistoryFact;
+  readonly struck: boolean;
+  readonly totals: LineTotals;
+}

@@ -1,0 +1,71 @@
+import type { Fraction } from '../units/fraction.js';
+import type { RatingTotal } from '../usage/totals.js';
+
+/** A limit in force at one rating (null: at any). 'limited' has cycles, minutes or both. */
+export type RatingLimit = { readonly ratingId: string | null } & (
+  | { readonly kind: 'limited'; readonly cycles: number | null; readonly minutes: number | null }
+  | { readonly kind: 'not-authorised' }
+  | { readonly kind: 'not-limited' }
+);
+
+/** How lives at several ratings are joined: the model's own rule. */
+export type LifeMethod = 'pro-rata' | 'lowest-limit';
+
+/** A span nobody can account for. */
+export interface TraceGap {
+  readonly id: string;
+  readonly description: string;
+}
+
+/** A recorded acceptance that the worst case stands for what is unknown. */
+export interface TraceAcceptance {
+  readonly by: string;
+  readonly reference: string;
+  /** The most that may have been used in the gaps, counted at the lowest limit. */
+  readonly worstCaseCycles: number;
+  readonly worstCaseMinutes: number;
+}
+
+/** What a life is computed from. Amounts since new, per rating: openings and what was accrued since. */
+export interface LifeFacts {
+  readonly used: readonly RatingTotal[];
+  /** The limits in force for the part number in the model; empty when none is recorded. */
+  readonly limits: readonly RatingLimit[];
+  readonly method: LifeMethod;
+  /** The rating the engine runs at now; null when not known. */
+  readonly ratingNow: string | null;
+  readonly traceGaps: readonly TraceGap[];
+  readonly acceptance: TraceAcceptance | null;
+}
+
+/** Why a life can't be told. */
+export type UnsubstantiatedReason =
+  | { readonly code: 'TRACE_GAP'; readonly gap: TraceGap }
+  | { readonly code: 'RATING_UNKNOWN' }
+  | { readonly code: 'CYCLES_UNKNOWN' }
+  | { readonly code: 'MINUTES_UNKNOWN' }
+  | { readonly code: 'NO_LIMIT_RECORDED'; readonly ratingId: string | null };
+
+/** The life of a limited part. */
+export type Life =
+  | { readonly kind: 'not-authorised' }
+  | { readonly kind: 'not-limited' }
+  | { readonly kind: 'unsubstantiated'; readonly reasons: readonly UnsubstantiatedReason[] }
+  | {
+      readonly kind: 'limited';
+      /** Used share of the life in cycles (in minutes where only those are limited); 1 is all of it. */
+      readonly used: Fraction;
+      readonly cyclesUsed: Fraction | null;
+      readonly minutesUsed: number | null;
+      /** The cycle limit the remaining counts against; null where only minutes are limited. */
+      readonly limit: number | null;
+      /** Whole cycles left at the rating now, rounded down; 0 is the last; below 0 is an overrun. */
+      readonly remaining: number | null;
+      /** What is left before rounding: due points are made of it. */
+      readonly remainingExact: Fraction | null;
+      readonly minutesLimit: number | null;
+      /** Whole minutes left at the rating now, rounded down. */
+      readonly remainingMinutes: number | null;
+      /** The worst case stands for something unknown, under a recorded acceptance. */
+      readonly flagged: boolean;
+    };

@@ -1,0 +1,72 @@
+import type { Life } from '../life/life.js';
+import type { Instant } from '../units/minutes.js';
+
+/** A place in an engine where a limited part is expected, and what is there. */
+export interface LimitedPartSlot {
+  readonly slotId: string;
+  readonly slotName: string;
+  readonly part: {
+    readonly componentId: string;
+    readonly partNumber: string;
+    readonly serial: string;
+    readonly serviceable: boolean | null;
+    readonly life: Life;
+  } | null;
+}
+
+/** An engine as the release check sees it; time in minutes, cycles used rounded up; null where not known. */
+export interface EngineSnapshot {
+  readonly componentId: string;
+  readonly serial: string;
+  readonly modelId: string;
+  readonly modelName: string;
+  /** Whether the model is authorised at this position; null when no list is recorded. */
+  readonly authorised: boolean | null;
+  readonly serviceable: boolean | null;
+  readonly ratingId: string | null;
+  readonly ratingName: string | null;
+  readonly totals: { readonly minutes: number | null; readonly cycles: number | null };
+  readonly limitedParts: readonly LimitedPartSlot[];
+}
+
+/** A position of the airframe, and what is there. */
+export interface PositionSnapshot {
+  readonly positionId: string;
+  readonly number: number;
+  readonly engine: EngineSnapshot | null;
+}
+
+/** One of the last flights of the log, in order of take-off. */
+export interface LoggedLeg {
+  readonly flightId: string;
+  readonly page: string | null;
+  readonly from: string | null;
+  readonly to: string | null;
+  readonly takeOffAt: Instant;
+  readonly landingAt: Instant;
+}
+
+/** A step of the package, and whether it is signed for its present content. */
+export interface StepSnapshot {
+  readonly stepId: string;
+  readonly number: string;
+  readonly title: string;
+  readonly signed: boolean;
+}
+
+/** Everything one release is judged on, as of one instant. */
+export interface ReleaseSnapshot {
+  readonly package: {
+    readonly id: string;
+    readonly kind: string;
+    readonly airframeId: string;
+    readonly registration: string;
+    readonly ruleSet: string;
+  };
+  readonly at: Instant;
+  readonly positions: readonly PositionSnapshot[];
+  readonly flights: readonly LoggedLeg[];
+  readonly steps: readonly StepSnapshot[];
+  /** Cycles the part shall last from here; null when nobody planned it. */
+  readonly plannedStayCycles: number | null;
+}
