@@ -1,4 +1,5 @@
 import { canonical, type Json } from './canonical.js';
+import { utf8 } from './utf8.js';
 
 /** SHA-256, given by the caller, so that this library does no cryptography and no I/O of its own. */
 export type Digest = (bytes: Uint8Array) => Uint8Array;
@@ -37,7 +38,7 @@ export function entryBytes(entry: ChainEntry): Uint8Array {
   if (entry.prev.length !== 32) throw new RangeError(`a previous hash of ${entry.prev.length} bytes`);
   if (!Number.isInteger(entry.operatorId) || entry.operatorId < 0 || entry.operatorId > 0x7fff_ffff)
     throw new RangeError(`an operator number out of range: ${entry.operatorId}`);
-  const body = new TextEncoder().encode(canonical(entry.body));
+  const body = utf8(canonical(entry.body));
   const bytes = new Uint8Array(HEAD_BYTES + body.length);
   const view = new DataView(bytes.buffer);
   bytes[0] = ENTRY;

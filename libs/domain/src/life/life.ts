@@ -11,19 +11,21 @@ export type RatingLimit = { readonly ratingId: string | null } & (
 /** How lives at several ratings are joined: the model's own rule. */
 export type LifeMethod = 'pro-rata' | 'lowest-limit';
 
-/** A span nobody can account for. */
-export interface TraceGap {
-  readonly id: string;
-  readonly description: string;
-}
-
 /** A recorded acceptance that the worst case stands for what is unknown. */
 export interface TraceAcceptance {
   readonly by: string;
   readonly reference: string;
-  /** The most that may have been used in the gaps, counted at the lowest limit. */
-  readonly worstCaseCycles: number;
-  readonly worstCaseMinutes: number;
+  /** The most that may have been used in a gap, counted at the lowest limit; null when it doesn't say. */
+  readonly worstCaseCycles: number | null;
+  readonly worstCaseMinutes: number | null;
+}
+
+/** A span nobody can account for. */
+export interface TraceGap {
+  readonly id: string;
+  readonly description: string;
+  /** The acceptance of this gap alone. */
+  readonly acceptance?: TraceAcceptance | null;
 }
 
 /** What a life is computed from. Amounts since new, per rating: openings and what was accrued since. */
@@ -35,6 +37,7 @@ export interface LifeFacts {
   /** The rating the engine runs at now; null when not known. */
   readonly ratingNow: string | null;
   readonly traceGaps: readonly TraceGap[];
+  /** The acceptance for unknown ratings, and, as one figure, for all gaps without their own. */
   readonly acceptance: TraceAcceptance | null;
 }
 

@@ -1,6 +1,6 @@
 import { add, divide, type Fraction, fraction, multiply, ONE, subtract, ZERO } from '../units/fraction.js';
 import type { RatingTotal } from '../usage/totals.js';
-import type { LifeFacts, RatingLimit } from './life.js';
+import type { LifeFacts, RatingLimit, TraceAcceptance } from './life.js';
 import { limitAt, wasUsed } from './substantiation.js';
 
 /** How much of a life is used in one dimension, and what remains of it at the rating now; exact. */
@@ -64,8 +64,13 @@ function atKnownRating(facts: LifeFacts): readonly RatingTotal[] {
 }
 
 function worstOfGaps(dimension: Dimension, { traceGaps, acceptance }: LifeFacts): Fraction {
-  if (traceGaps.length === 0 || acceptance === null) return ZERO;
-  return fraction(dimension === 'cycles' ? acceptance.worstCaseCycles : acceptance.worstCaseMinutes);
+  const accepted = new Set(traceGaps.map((gap) => gap.acceptance ?? acceptance));
+  return [...accepted].reduce((sum, found) => add(sum, fraction(worstOf(dimension, found) ?? 0)), ZERO);
+}
+
+function worstOf(dimension: Dimension, acceptance: TraceAcceptance | null): number | null {
+  if (acceptance === null) return null;
+  return dimension === 'cycles' ? acceptance.worstCaseCycles : acceptance.worstCaseMinutes;
 }
 
 function amountOf(dimension: Dimension, total: RatingTotal): Fraction {

@@ -1,6 +1,6 @@
 import { compare, ZERO } from '../units/fraction.js';
 import type { RatingTotal } from '../usage/totals.js';
-import type { LifeFacts, RatingLimit, UnsubstantiatedReason } from './life.js';
+import type { LifeFacts, RatingLimit, TraceAcceptance, UnsubstantiatedReason } from './life.js';
 
 type LimitedLimit = Extract<RatingLimit, { kind: 'limited' }>;
 
@@ -34,7 +34,8 @@ export function wasUsed({ minutes, cycles }: RatingTotal): boolean {
 export function reasonsAgainst(facts: LifeFacts, now: RatingLimit | null): readonly UnsubstantiatedReason[] {
   const { used, limits, ratingNow, traceGaps, acceptance } = facts;
   const reasons: UnsubstantiatedReason[] = [];
-  if (acceptance === null) reasons.push(...traceGaps.map((gap) => ({ code: 'TRACE_GAP', gap }) as const));
+  const open = traceGaps.filter((gap) => !isAccepted(gap.acceptance ?? acceptance, now));
+  reasons.push(...open.map((gap) => ({ code: 'TRACE_GAP', gap }) as const));
   const ran = used.filter(wasUsed);
   const ranUnknown = ran.some((total) => total.ratingId === null && limitAt(limits, null) === null);
   if ((ranUnknown && acceptance === null) || (now === null && ratingNow === null && limits.length > 0))
@@ -44,6 +45,13 @@ export function reasonsAgainst(facts: LifeFacts, now: RatingLimit | null): reado
   if (limits.length === 0) reasons.push({ code: 'NO_LIMIT_RECORDED', ratingId: ratingNow });
   else reasons.push(...without.map((ratingId) => ({ code: 'NO_LIMIT_RECORDED', ratingId }) as const));
   return [...reasons, ...unknownCounters(facts, now?.kind === 'limited' ? now : null)];
+}
+
+/** Whether an acceptance says how much a gap may hide, in all that is limited. */
+function isAccepted(acceptance: TraceAcceptance | null, now: RatingLimit | null): boolean {
+  if (acceptance === null || now?.kind !== 'limited') return false;
+  const inCycles = now.cycles === null || acceptance.worstCaseCycles !== null;
+  return inCycles && (now.minutes === null || acceptance.worstCaseMinutes !== null);
 }
 
 function isCountable(limits: readonly RatingLimit[], ratingId: string): boolean {
