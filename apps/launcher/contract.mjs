@@ -27,7 +27,9 @@ async function check() {
   for (const [file, text] of drifted) text === null ? fs.rmSync(file) : fs.writeFileSync(file, text);
   if (drifted.length === 0) return;
   const names = drifted.map(([file]) => path.relative(inRoot(), file)).join(', ');
-  throw new StepFailed(`The contract has drifted from the API: ${names}. Run "npm run contract" and commit what it writes.`);
+  throw new StepFailed(
+    `The contract has drifted from the API: ${names}. Run "npm run contract" and commit what it writes.`,
+  );
 }
 
 await reporting(async () => {

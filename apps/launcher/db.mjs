@@ -30,7 +30,8 @@ async function applyMissing() {
 }
 
 async function writeNew(name) {
-  if (!/^[a-z][a-z0-9_]*$/.test(name ?? '')) throw new StepFailed('Name it in small letters: npm run db:new -- add_borescope_findings');
+  if (!/^[a-z][a-z0-9_]*$/.test(name ?? ''))
+    throw new StepFailed('Name it in small letters: npm run db:new -- add_borescope_findings');
   const sql = await difference();
   if (!sql) return console.log('prisma/schema and the migrations agree: nothing to write');
   const stamp = new Date().toISOString().replace(/\D/g, '').slice(0, 14);

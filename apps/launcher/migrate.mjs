@@ -49,7 +49,10 @@ function refuseOtherHistory(migrations, records) {
       );
     }
     const migration = byName.get(name);
-    if (!migration) throw new StepFailed(`This database has the migration ${name}, which this version of the program does not know. Start the version that made it.`);
+    if (!migration)
+      throw new StepFailed(
+        `This database has the migration ${name}, which this version of the program does not know. Start the version that made it.`,
+      );
     if (migration.checksum !== record.checksum) {
       throw new StepFailed(
         `The migration ${name} was changed after it had been applied (applied ${record.checksum.slice(0, 12)}…, ` +
@@ -74,7 +77,9 @@ async function apply(client, { name, text, checksum }) {
   } catch (error) {
     await client.query('ROLLBACK');
     const line = error.position ? ` at line ${text.slice(0, Number(error.position)).split('\n').length}` : '';
-    throw new StepFailed(`The migration ${name} failed${line} and was undone: ${error.message}${error.detail ? ` (${error.detail})` : ''}`);
+    throw new StepFailed(
+      `The migration ${name} failed${line} and was undone: ${error.message}${error.detail ? ` (${error.detail})` : ''}`,
+    );
   }
 }
 
@@ -93,7 +98,9 @@ export function migrate(adminUrl, { folder } = {}) {
     await client.query('SET client_min_messages TO warning');
     await client.query(recordTable);
     await client.query('GRANT SELECT ON "_prisma_migrations" TO app');
-    const { rows } = await client.query('SELECT * FROM "_prisma_migrations" WHERE rolled_back_at IS NULL ORDER BY started_at');
+    const { rows } = await client.query(
+      'SELECT * FROM "_prisma_migrations" WHERE rolled_back_at IS NULL ORDER BY started_at',
+    );
     refuseOtherHistory(migrations, rows);
     const applied = new Set(rows.map((row) => row.migration_name));
     const missing = migrations.filter(({ name }) => !applied.has(name));

@@ -13,7 +13,11 @@ function refuseTakenPort() {
   return new Promise((resolve, reject) => {
     const probe = net.createServer();
     probe.once('error', (error) =>
-      reject(new StepFailed(error.code === 'EADDRINUSE' ? `Port ${port} is in use. Set PORT to another one.` : error.message)),
+      reject(
+        new StepFailed(
+          error.code === 'EADDRINUSE' ? `Port ${port} is in use. Set PORT to another one.` : error.message,
+        ),
+      ),
     );
     probe.listen(port, host, () => probe.close(resolve));
   });
@@ -47,9 +51,16 @@ async function serve() {
   // A stop that comes meanwhile waits for it: an embedded server left behind would run on.
   toClose.push(async () => (await opening.catch(() => null))?.stop());
   const database = await opening;
-  console.log(`database: ${database.where}${database.applied.length > 0 ? `; applied ${database.applied.length} migrations` : ''}`);
+  console.log(
+    `database: ${database.where}${database.applied.length > 0 ? `; applied ${database.applied.length} migrations` : ''}`,
+  );
   await foundOperator(database);
-  const api = await startApiProcess({ appUrl: database.appUrl, port, host, onLine: (line) => console.log(line) });
+  const api = await startApiProcess({
+    appUrl: database.appUrl,
+    port,
+    host,
+    onLine: (line) => console.log(line),
+  });
   toClose.push(api.stop);
   void api.ended.then(({ code, signal, error }) => {
     if (stopped.signal.aborted) return;

@@ -1,7 +1,7 @@
 import fs from 'node:fs';
 import { before as swaggerPlugin } from '@nestjs/swagger/plugin';
-import { compile } from './compile.mjs';
 import { writeClientTypes } from './client-types.mjs';
+import { compile } from './compile.mjs';
 import { filesBelow } from './fingerprint.mjs';
 import { inRoot } from './paths.mjs';
 import { runNode } from './run.mjs';
@@ -14,7 +14,12 @@ const hasSource = (folder) => filesBelow(inRoot(folder, 'src')).length > 0;
 const withSwagger = (program) => ({
   before: [
     swaggerPlugin(
-      { classValidatorShim: true, introspectComments: true, esmCompatible: true, dtoFileNameSuffix: ['.dto.ts'] },
+      {
+        classValidatorShim: true,
+        introspectComments: true,
+        esmCompatible: true,
+        dtoFileNameSuffix: ['.dto.ts'],
+      },
       program,
     ),
   ],
@@ -44,15 +49,24 @@ export const buildSteps = [
     output: 'apps/api/src/platform/database/generated/client.ts',
     ready: () => fs.existsSync(inRoot('prisma/schema')),
     work: () =>
-      runNode([inRoot('node_modules/prisma/build/index.js'), 'generate', '--schema', inRoot('prisma/schema')], {
-        env: prismaEnvironment,
-        quiet: true,
-      }),
+      runNode(
+        [inRoot('node_modules/prisma/build/index.js'), 'generate', '--schema', inRoot('prisma/schema')],
+        {
+          env: prismaEnvironment,
+          quiet: true,
+        },
+      ),
   },
   {
     name: 'apps/api',
     part: 'api',
-    inputs: [...base, ...libs.map((folder) => `${folder}/src`), 'prisma/schema', 'apps/api/src', 'apps/api/tsconfig.json'],
+    inputs: [
+      ...base,
+      ...libs.map((folder) => `${folder}/src`),
+      'prisma/schema',
+      'apps/api/src',
+      'apps/api/tsconfig.json',
+    ],
     output: 'apps/api/dist/main.js',
     ready: () => hasSource('apps/api'),
     work: () => compile(inRoot('apps/api'), withSwagger),
@@ -71,9 +85,19 @@ export const buildSteps = [
   {
     name: 'apps/web',
     part: 'web',
-    inputs: ['package-lock.json', 'tsconfig.base.json', 'libs/domain/src', 'libs/api-client/src', 'libs/api-client/openapi.json', 'apps/web'],
+    inputs: [
+      'package-lock.json',
+      'tsconfig.base.json',
+      'libs/domain/src',
+      'libs/api-client/src',
+      'libs/api-client/openapi.json',
+      'apps/web',
+    ],
     output: 'apps/web/dist/index.html',
     ready: () => fs.existsSync(inRoot('apps/web/index.html')),
-    work: () => runNode([inRoot('node_modules/vite/bin/vite.js'), 'build', '--logLevel', 'warn'], { cwd: inRoot('apps/web') }),
+    work: () =>
+      runNode([inRoot('node_modules/vite/bin/vite.js'), 'build', '--logLevel', 'warn'], {
+        cwd: inRoot('apps/web'),
+      }),
   },
 ];

@@ -12,12 +12,16 @@ const host = {
 
 /** Reads a tsconfig.json. Errors: StepFailed with the compiler's own words. */
 export function readProject(file) {
-  const parsed = ts.getParsedCommandLineOfConfigFile(file, {}, {
-    ...ts.sys,
-    onUnRecoverableConfigFileDiagnostic: (found) => {
-      throw new StepFailed(ts.formatDiagnostic(found, host));
+  const parsed = ts.getParsedCommandLineOfConfigFile(
+    file,
+    {},
+    {
+      ...ts.sys,
+      onUnRecoverableConfigFileDiagnostic: (found) => {
+        throw new StepFailed(ts.formatDiagnostic(found, host));
+      },
     },
-  });
+  );
   const faults = parsed.errors.filter((fault) => fault.code !== 18003); // 18003: no input files yet
   if (faults.length > 0) throw new StepFailed(ts.formatDiagnostics(faults, host));
   return parsed;

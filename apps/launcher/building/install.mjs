@@ -19,7 +19,10 @@ function isInstalled(lock) {
  * Errors: StepFailed.
  */
 export function ensureInstalled() {
-  const lock = crypto.createHash('sha256').update(fs.readFileSync(inRoot('package-lock.json'))).digest('hex');
+  const lock = crypto
+    .createHash('sha256')
+    .update(fs.readFileSync(inRoot('package-lock.json')))
+    .digest('hex');
   if (!isInstalled(lock)) {
     console.log('installing packages (npm ci) …');
     const args = ['ci', '--ignore-scripts', '--include=dev', '--no-audit', '--no-fund', '--loglevel=error'];

@@ -17,7 +17,9 @@ export function run(command, args, { env = {}, cwd = root, quiet = false } = {})
   });
   if (result.status === 0) return;
   const said = quiet ? `\n${result.stdout ?? ''}${result.stderr ?? ''}` : '';
-  throw new StepFailed(`failed: ${[command, ...args].join(' ')}${said}${result.error ? `\n${result.error.message}` : ''}`);
+  throw new StepFailed(
+    `failed: ${[command, ...args].join(' ')}${said}${result.error ? `\n${result.error.message}` : ''}`,
+  );
 }
 
 /** Runs a Node script to its end. Errors: as `run`. */

@@ -41,9 +41,20 @@ async function launch({ folder, user, program, port, url, settings }) {
   const { data, log } = clusterFiles(folder);
   const output = fs.openSync(log, 'a', 0o600);
   const options = { listen_addresses: '127.0.0.1', unix_socket_directories: '', ...settings };
-  const args = ['-D', data, '-p', String(port), ...Object.entries(options).flatMap(([k, v]) => ['-c', `${k}=${v}`])];
+  const args = [
+    '-D',
+    data,
+    '-p',
+    String(port),
+    ...Object.entries(options).flatMap(([k, v]) => ['-c', `${k}=${v}`]),
+  ];
   // Detached: a Ctrl-C in the terminal must reach the server after the API, not with it.
-  const child = spawn(program('postgres'), args, { ...user, cwd: folder, detached: true, stdio: ['ignore', output, output] });
+  const child = spawn(program('postgres'), args, {
+    ...user,
+    cwd: folder,
+    detached: true,
+    stdio: ['ignore', output, output],
+  });
   child.unref();
   fs.closeSync(output);
   let ended = false;
@@ -59,7 +70,10 @@ async function launch({ folder, user, program, port, url, settings }) {
 async function stopServer({ pid, folder, program, user }) {
   if (!isAlive(pid)) return;
   if (process.platform === 'win32') {
-    spawnSync(program('pg_ctl'), ['stop', '-m', 'fast', '-D', clusterFiles(folder).data], { ...user, cwd: folder });
+    spawnSync(program('pg_ctl'), ['stop', '-m', 'fast', '-D', clusterFiles(folder).data], {
+      ...user,
+      cwd: folder,
+    });
   } else process.kill(pid, 'SIGINT'); // PostgreSQL's fast shutdown: open transactions are rolled back
   // The pid file goes last of all. A process that nobody has waited for yet still counts as alive.
   for (let i = 0; i < 400 && isAlive(pid) && lastServer(folder)?.pid === pid; i++) await sleep(50);
@@ -75,7 +89,9 @@ export async function startEmbedded({ folder, settings = {} }) {
   const user = serverUser();
   makeFolder(folder, user);
   if (!canEnter(folder, user)) {
-    throw new StepFailed(`The database's user can't reach ${folder}. Set DATA_DIR to a folder that others may enter.`);
+    throw new StepFailed(
+      `The database's user can't reach ${folder}. Set DATA_DIR to a folder that others may enter.`,
+    );
   }
   const program = serverBinaries({ folder, user });
   ensureCluster({ folder, user, program });
@@ -91,10 +107,13 @@ export async function startEmbedded({ folder, settings = {} }) {
 
   for (let attempt = 0; attempt < attempts; attempt++) {
     const running = lastServer(folder);
-    if (running && isAlive(running.pid) && (await answers(urlOn(running.port, 'postgres')))) return serve(running, attempt === 0);
+    if (running && isAlive(running.pid) && (await answers(urlOn(running.port, 'postgres'))))
+      return serve(running, attempt === 0);
     const port = await freePort();
     if (await launch({ folder, user, program, port, url: urlOn(port, 'postgres'), settings })) continue;
     await sleep(250); // backends of a killed server may hold its shared memory for a moment
   }
-  throw new StepFailed(`The embedded PostgreSQL did not start; its reasons are in ${clusterFiles(folder).log}`);
+  throw new StepFailed(
+    `The embedded PostgreSQL did not start; its reasons are in ${clusterFiles(folder).log}`,
+  );
 }

@@ -55,5 +55,7 @@ export async function giveSchemaToOwner(client) {
   await client.query('GRANT USAGE ON SCHEMA public TO app, auditor');
   const { rows } = await client.query('SELECT current_database() AS name');
   // The schema of the background jobs is the owner's too.
-  await client.query(`GRANT CREATE, CONNECT, TEMPORARY ON DATABASE ${pg.escapeIdentifier(rows[0].name)} TO owner`);
+  await client.query(
+    `GRANT CREATE, CONNECT, TEMPORARY ON DATABASE ${pg.escapeIdentifier(rows[0].name)} TO owner`,
+  );
 }

@@ -37,7 +37,9 @@ function readingOneByteTypes(connection) {
   const queryRaw = connection.queryRaw.bind(connection);
   connection.performIO = async (query) => {
     const result = await performIO(query);
-    columns = (result.fields ?? []).flatMap((field, index) => (field.dataTypeID === oneByteType ? [index] : []));
+    columns = (result.fields ?? []).flatMap((field, index) =>
+      field.dataTypeID === oneByteType ? [index] : [],
+    );
     for (const index of columns) result.fields[index].dataTypeID = nameType;
     return result;
   };

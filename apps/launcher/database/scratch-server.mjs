@@ -5,7 +5,13 @@ import path from 'node:path';
 import { onDatabase, withConnection } from './connection.mjs';
 
 /** Nothing here must outlive a power cut, only the killing of processes. */
-const quick = { fsync: 'off', synchronous_commit: 'off', full_page_writes: 'off', max_connections: '200', shared_buffers: '256MB' };
+const quick = {
+  fsync: 'off',
+  synchronous_commit: 'off',
+  full_page_writes: 'off',
+  max_connections: '200',
+  shared_buffers: '256MB',
+};
 
 /**
  * A PostgreSQL to make databases in and throw them away: the one at `given` (an address of a user that may create

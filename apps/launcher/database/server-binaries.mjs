@@ -66,7 +66,8 @@ export function serverBinaries({ folder, user }) {
   if (!windows) makeExecutable(packaged);
   const program = (native, name) => path.join(native, 'bin', windows ? `${name}.exe` : name);
   const reachable =
-    user.uid === undefined || spawnSync(program(packaged, 'postgres'), ['--version'], { ...user, cwd: '/' }).status === 0;
+    user.uid === undefined ||
+    spawnSync(program(packaged, 'postgres'), ['--version'], { ...user, cwd: '/' }).status === 0;
   const native = reachable ? packaged : copyInto(folder, packaged);
   return (name) => program(native, name);
 }

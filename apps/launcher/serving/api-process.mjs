@@ -37,11 +37,22 @@ function portOf(child, onLine) {
  */
 export async function startApiProcess({ appUrl, port = 0, host = '127.0.0.1', env = {}, onLine = () => {} }) {
   const { DATABASE_URL, APP_DATABASE_URL, ...inherited } = process.env; // the owner's address is no business of the API
-  const child = spawn(process.execPath, ['--enable-source-maps', '--import', endWithParent, inRoot('apps/api/dist/main.js')], {
-    cwd: inRoot(),
-    env: { ...inherited, DATABASE_URL: appUrl, PORT: String(port), HOST: host, WEB_DIST: inRoot('apps/web/dist'), ...env },
-    stdio: ['ignore', 'pipe', 'pipe', 'ipc'],
-  });
+  const child = spawn(
+    process.execPath,
+    ['--enable-source-maps', '--import', endWithParent, inRoot('apps/api/dist/main.js')],
+    {
+      cwd: inRoot(),
+      env: {
+        ...inherited,
+        DATABASE_URL: appUrl,
+        PORT: String(port),
+        HOST: host,
+        WEB_DIST: inRoot('apps/web/dist'),
+        ...env,
+      },
+      stdio: ['ignore', 'pipe', 'pipe', 'ipc'],
+    },
+  );
   const ended = new Promise((resolve) => {
     child.once('close', (code, signal) => resolve({ code, signal })); // after its last line
     child.once('error', (error) => resolve({ error }));

@@ -18,7 +18,9 @@ async function holdAlone(url) {
   const { rows } = await client.query('SELECT pg_try_advisory_lock($1) AS held', [served]);
   if (rows[0].held) return () => client.end().catch(() => {});
   await client.end();
-  throw new StepFailed('Strutbook already runs on this data folder. Stop it first, or set DATA_DIR to another folder.');
+  throw new StepFailed(
+    'Strutbook already runs on this data folder. Stop it first, or set DATA_DIR to another folder.',
+  );
 }
 
 async function embedded(folder) {
@@ -44,7 +46,8 @@ async function given(adminUrl) {
       await withConnection(adminUrl, (client) => client.query('SELECT 1'));
       return { adminUrl, stop: async () => {}, where: `PostgreSQL at ${new URL(adminUrl).host}` };
     } catch (error) {
-      if (second === 30 || !notThereYet.has(error.code)) throw new StepFailed(`DATABASE_URL can't be reached: ${error.message}`);
+      if (second === 30 || !notThereYet.has(error.code))
+        throw new StepFailed(`DATABASE_URL can't be reached: ${error.message}`);
       await sleep(1000);
     }
   }

@@ -19,7 +19,9 @@ function founders(folder) {
     password: null,
   };
   if (!withDemo()) return plain;
-  const own = fs.existsSync(inRoot(demoOperator)) ? JSON.parse(fs.readFileSync(inRoot(demoOperator), 'utf8')) : {};
+  const own = fs.existsSync(inRoot(demoOperator))
+    ? JSON.parse(fs.readFileSync(inRoot(demoOperator), 'utf8'))
+    : {};
   return { ...plain, ...own, password: keptSecret(folder, 'demo-password') };
 }
 
@@ -39,7 +41,9 @@ export async function foundOperator({ folder, adminUrl }) {
   const demo = made.created && wanted.password !== null ? 'to load' : 'none';
   keepRecord(folder, record, { operatorCode, signInName, demo, signIns: [] });
   if (made.created && demo === 'none') {
-    console.log(`\nFirst start. Operator ${operatorCode}; sign in as "${made.signInName}" with the password for one time`);
+    console.log(
+      `\nFirst start. Operator ${operatorCode}; sign in as "${made.signInName}" with the password for one time`,
+    );
     console.log(`    ${made.password}\nIt is shown this once and kept nowhere.\n`);
   }
 }
@@ -64,7 +68,11 @@ export async function loadDemo({ folder, baseUrl, signal }) {
     SEED_PASSWORD: keptSecret(folder, 'demo-password'),
   };
   try {
-    const lines = await runChild('seed/load.mjs', { env, signal, onLine: (line) => console.log(`demo: ${line}`) });
+    const lines = await runChild('seed/load.mjs', {
+      env,
+      signal,
+      onLine: (line) => console.log(`demo: ${line}`),
+    });
     keepRecord(folder, record, { ...known, demo: 'loaded', signIns: signInsIn(lines) });
   } catch (error) {
     if (signal.aborted) return;
@@ -77,9 +85,12 @@ export function printSignIns(folder) {
   const known = keptRecord(folder, record);
   if (!known || known.demo === 'none') return;
   const password = keptSecret(folder, 'demo-password');
-  const people = known.signIns.length > 0 ? known.signIns : [{ signInName: known.signInName, role: 'administrator' }];
+  const people =
+    known.signIns.length > 0 ? known.signIns : [{ signInName: known.signInName, role: 'administrator' }];
   console.log(`The demo's sign-ins (operator ${known.operatorCode}):`);
   for (const person of people) {
-    console.log(`    ${person.signInName.padEnd(16)} ${(person.password ?? password).padEnd(26)} ${person.role ?? ''}`);
+    console.log(
+      `    ${person.signInName.padEnd(16)} ${(person.password ?? password).padEnd(26)} ${person.role ?? ''}`,
+    );
   }
 }
