@@ -1,0 +1,23 @@
+import { onlineManager } from '@tanstack/react-query';
+import { useSyncExternalStore } from 'react';
+
+let offlineSince: number | null = null;
+
+const minuteNow = (): number => Math.floor(Date.now() / 60_000);
+
+/** Tells the query library the truth before the first render: it assumes a connection. */
+export function startConnectionWatch(): void {
+  onlineManager.setOnline(navigator.onLine);
+  offlineSince = navigator.onLine ? null : minuteNow();
+  onlineManager.subscribe((online) => {
+    offlineSince = online ? null : (offlineSince ?? minuteNow());
+  });
+}
+
+/** Since which instant there is no connection, in minutes; null while there is one. */
+export function useOfflineSince(): number | null {
+  return useSyncExternalStore(
+    (listener) => onlineManager.subscribe(listener),
+    () => offlineSince,
+  );
+}

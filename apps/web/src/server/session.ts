@@ -1,0 +1,76 @@
+import { dataOrThrow } from '@strutbook/api-client/index.js';
+import { ProblemError } from '@strutbook/api-client/problem-error.js';
+import { type QueryClient, queryOptions, useQuery } from '@tanstack/react-query';
+import { api, holdCsrfToken } from './api.js';
+
+export interface Session {
+  readonly person: { readonly id: string; readonly fullName: string; readonly signInName: string; readonly roles: readonly string[] };
+  readonly operator: { readonly code: string; readonly name: string };
+  readonly csrfToken: string;
+  readonly mustChangePassword: boolean;
+}
+
+export interface SignInWords {
+  readonly signInName: string;
+  readonly password: string;
+  readonly operatorCode?: string;
+}
+
+function held(session: Session): Session {
+  holdCsrfToken(session.csrfToken);
+  return session;
+}
+
+/** Who is signed in on this device; null when nobody is. */
+export const sessionQuery = queryOptions({
+  queryKey: ['session'],
+  staleTime: 300_000,
+  gcTime: Number.POSITIVE_INFINITY,
+  queryFn: async ({ signal }): Promise<Session | null> => {
+    try {
+      return held(dataOrThrow(await api.GET('/api/session', { signal })));
+    } catch (error) {
+      if (error instanceof ProblemError && error.status === 401) return null;
+      throw error;
+    }
+  },
+});
+
+/** Signs in. Throws: ProblemError; its fields name operatorCode when the server needs that too. */
+export async function signIn(queries: QueryClient, words: SignInWords): Promise<Session> {
+  const session = held(dataOrThrow(await api.POST('/api/session', { body: words })));
+  queries.setQueryData(sessionQuery.queryKey, session);
+  return session;
+}
+
+/** Signs out and forgets all that was read. */
+export async function signOut(queries: QueryClient): Promise<void> {
+  dataOrThrow(await api.DELETE('/api/session'));
+  holdCsrfToken(null);
+  queries.clear();
+}
+
+export interface PasswordWords {
+  readonly currentPassword: string;
+  readonly newPassword: string;
+}
+
+/** Changes the password, and reads the session again. Throws: ProblemError. */
+export async function changePassword(queries: QueryClient, words: PasswordWords): Promise<void> {
+  dataOrThrow(await api.POST('/api/session/password', { body: words }));
+  await queries.fetchQuery({ ...sessionQuery, staleTime: 0 });
+}
+
+/** The session on pages that only open with one; null elsewhere. */
+export function useSession(): Session | null {
+  return useQuery(sessionQuery).data ?? null;
+}
+
+/** Whether this person may only read: then no act is offered anywhere. */
+export function useReadOnly(): boolean {
+  const session = useSession();
+  return session === null || isReadOnly(session.person.roles);
+}
+
+/** An auditor with no other role reads everything and changes nothing. */
+export const isReadOnly = (roles: readonly string[]): boolean => roles.every((role) => role === 'auditor');

@@ -1,0 +1,72 @@
+import type { Ref } from 'react';
+import { counted } from '../../format/counts.js';
+import { RouteLink } from '../actions/route-link.js';
+import { Counter } from '../status/counter.js';
+import { SerialText } from '../status/serial-text.js';
+import { StatusMark } from '../status/status-mark.js';
+import type { PlacedPosition } from './position.js';
+import './position-card.css';
+
+/** What a card shows, in counts and words. */
+export interface CardPosition extends PlacedPosition {
+  /** Opens the engine, or the empty position. */
+  readonly href: string;
+  /** Null when no trusted record says. Left out for an empty position. */
+  readonly minutes?: number | null;
+  readonly cycles?: number | null;
+  /** The tightest limit: { amount: '2,019 cycles left', part: 'HPT disk 1' }. */
+  readonly tightest?: { readonly amount: string; readonly part: string } | null;
+  /** 'Last record 3 Oct, gap of 38 days'. */
+  readonly note?: string | null;
+  readonly openFindings?: number;
+  /** '3 Nov 2026', for an empty position. */
+  readonly emptySince?: string | null;
+}
+
+interface PositionCardProps {
+  readonly position: CardPosition;
+  readonly linkRef?: Ref<HTMLAnchorElement>;
+}
+
+function Installed({ position }: { readonly position: CardPosition }) {
+  const { status, minutes, cycles, tightest, note, openFindings } = position;
+  return (
+    <>
+      <StatusMark status={status} />
+      <Counter minutes={minutes} cycles={cycles} />
+      {tightest != null && (
+        <p>
+          <strong>{tightest.amount}</strong>, {tightest.part}
+        </p>
+      )}
+      {note != null && <p>{note}</p>}
+      {openFindings !== undefined && <p className="quiet">{openFindings === 0 ? 'No open findings' : counted(openFindings, 'open finding')}</p>}
+    </>
+  );
+}
+
+function Empty({ position }: { readonly position: CardPosition }) {
+  const what = position.kind === 'apu' ? 'APU' : 'engine';
+  const since = position.emptySince == null ? '' : ` since ${position.emptySince}`;
+  return (
+    <p>
+      No {what} installed{since}
+    </p>
+  );
+}
+
+/** One position as a card. Its heading is the link. */
+export function PositionCard({ position, linkRef }: PositionCardProps) {
+  const { kind, number, label, serial, status, href } = position;
+  return (
+    <li className={`card ${serial === null ? 'card-empty' : `card-${status}`}`}>
+      <h3 className="card-heading">
+        <RouteLink href={href} ref={linkRef} className="card-link" aria-label={serial === null ? `${label}, empty` : `${label}, ${serial}`}>
+          <span className={kind === 'apu' ? 'card-number card-number-apu' : 'card-number'}>{kind === 'apu' ? 'APU' : number}</span>
+          {serial !== null && <SerialText>{serial}</SerialText>}
+        </RouteLink>
+      </h3>
+      {serial === null ? <Empty position={position} /> : <Installed position={position} />}
+    </li>
+  );
+}
