@@ -31,7 +31,12 @@ export type Refusal =
     }
   // Stays
   | { readonly code: 'SAME_PLACE'; readonly componentId: string; readonly stayId: string }
-  | { readonly code: 'STAY_OVERLAP'; readonly componentId: string; readonly stayId: string; readonly at: Instant }
+  | {
+      readonly code: 'STAY_OVERLAP';
+      readonly componentId: string;
+      readonly stayId: string;
+      readonly at: Instant;
+    }
   | {
       readonly code: 'SLOT_OCCUPIED';
       readonly slotId: string;
@@ -40,7 +45,12 @@ export type Refusal =
       readonly at: Instant;
     }
   | { readonly code: 'INSIDE_ITSELF'; readonly componentId: string; readonly slotId: string }
-  | { readonly code: 'ENDS_BEFORE_START'; readonly stayId: string; readonly from: Instant; readonly at: Instant }
+  | {
+      readonly code: 'ENDS_BEFORE_START';
+      readonly stayId: string;
+      readonly from: Instant;
+      readonly at: Instant;
+    }
   | { readonly code: 'NOT_OPEN'; readonly stayId: string; readonly to: Instant }
   | {
       readonly code: 'BEFORE_OPENING';
@@ -55,7 +65,12 @@ export type Refusal =
       readonly at: Instant;
       readonly manufacturedAt: Instant;
     }
-  | { readonly code: 'AFTER_SCRAP'; readonly componentId: string; readonly at: Instant; readonly scrappedAt: Instant }
+  | {
+      readonly code: 'AFTER_SCRAP';
+      readonly componentId: string;
+      readonly at: Instant;
+      readonly scrappedAt: Instant;
+    }
   // Changes
   | {
       readonly code: 'NOT_INSTALLED_THERE';

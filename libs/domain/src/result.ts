@@ -3,7 +3,9 @@
  *
  * Refusals are ordinary answers. A bug throws, and is no `Result`.
  */
-export type Result<T, R> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly refusal: R };
+export type Result<T, R> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly refusal: R };
 
 /** The answer yes, with its value. Total. */
 export function accepted<T>(value: T): { readonly ok: true; readonly value: T } {

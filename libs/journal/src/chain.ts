@@ -65,5 +65,7 @@ function inRange(value: bigint): bigint {
 function uuidBytes(id: string): Uint8Array {
   if (!/^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/i.test(id)) throw new RangeError(`not a UUID: ${id}`);
   const digits = id.replaceAll('-', '');
-  return Uint8Array.from({ length: 16 }, (_, index) => Number.parseInt(digits.slice(index * 2, index * 2 + 2), 16));
+  return Uint8Array.from({ length: 16 }, (_, index) =>
+    Number.parseInt(digits.slice(index * 2, index * 2 + 2), 16),
+  );
 }

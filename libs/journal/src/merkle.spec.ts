@@ -19,15 +19,32 @@ function byDefinition(leaves: readonly Uint8Array[]): Uint8Array {
 describe('merkleRoot', () => {
   it('is the hash of nothing for no leaves', () => {
     // SHA-256 of the empty string: FIPS 180-4 example value.
-    expect(hex(merkleRoot([], sha256))).toBe('e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855');
+    expect(hex(merkleRoot([], sha256))).toBe(
+      'e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855',
+    );
   });
 
   it('agrees with the roots of the eight test leaves used by certificate transparency logs', () => {
     // Leaves and roots from the reference tests of certificate transparency logs; from memory.
-    const leaves = ['', '00', '10', '2021', '3031', '40414243', '5051525354555657', '606162636465666768696a6b6c6d6e6f'].map(bytesOf);
-    expect(hex(merkleRoot(leaves.slice(0, 1), sha256))).toBe('6e340b9cffb37a989ca544e6bb780a2c78901d3fb33738768511a30617afa01d');
-    expect(hex(merkleRoot(leaves.slice(0, 2), sha256))).toBe('fac54203e7cc696cf0dfcb42c92a1d9dbaf70ad9e621f4bd8d98662f00e3c125');
-    expect(hex(merkleRoot(leaves, sha256))).toBe('5dc9da79a70659a9ad559cb701ded9a2ab9d823aad2f4960cfe370eff4604328');
+    const leaves = [
+      '',
+      '00',
+      '10',
+      '2021',
+      '3031',
+      '40414243',
+      '5051525354555657',
+      '606162636465666768696a6b6c6d6e6f',
+    ].map(bytesOf);
+    expect(hex(merkleRoot(leaves.slice(0, 1), sha256))).toBe(
+      '6e340b9cffb37a989ca544e6bb780a2c78901d3fb33738768511a30617afa01d',
+    );
+    expect(hex(merkleRoot(leaves.slice(0, 2), sha256))).toBe(
+      'fac54203e7cc696cf0dfcb42c92a1d9dbaf70ad9e621f4bd8d98662f00e3c125',
+    );
+    expect(hex(merkleRoot(leaves, sha256))).toBe(
+      '5dc9da79a70659a9ad559cb701ded9a2ab9d823aad2f4960cfe370eff4604328',
+    );
   });
 
   it('follows the definition for every length up to 70', () => {

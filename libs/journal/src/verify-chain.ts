@@ -48,7 +48,8 @@ interface Before {
 type Fault = Extract<ChainVerdict, { whole: false }>['fault'];
 
 function faultOf(entry: KeptEntry, before: Before, digest: Digest): Fault | null {
-  if (entry.streamId !== before.first.streamId || entry.operatorId !== before.first.operatorId) return 'stream';
+  if (entry.streamId !== before.first.streamId || entry.operatorId !== before.first.operatorId)
+    return 'stream';
   if (entry.seq !== before.seq + 1n) return 'sequence';
   if (!sameBytes(entry.prev, before.hash)) return 'previous-hash';
   try {

@@ -9,7 +9,10 @@ export function objectionsToFitting(
   component: ChangingComponent,
   { slot }: Pick<ChangeFacts, 'slot'>,
 ): readonly Objection[] {
-  const about = { positionNumber: slot.positionNumber, record: { kind: 'component', id: component.id } } as const;
+  const about = {
+    positionNumber: slot.positionNumber,
+    record: { kind: 'component', id: component.id },
+  } as const;
   const detail = { serial: component.serial, model: component.modelId };
   const objections: Objection[] = [];
   const authorised = slot.authorisedModelIds;

@@ -1,13 +1,27 @@
 import type { Refusal } from '../refusals.js';
-import { accepted, refused, type Result } from '../result.js';
+import { accepted, type Result, refused } from '../result.js';
 import { type Precision, resolveBoundary } from '../stays/boundary.js';
 import { refusalOfInstant } from '../stays/plan-stay.js';
 import type { Instant } from '../units/minutes.js';
 import type { Stay } from '../usage/flatten-exposures.js';
-import type { ChangeFacts, ChangePlan, ChangeRequest, ChangingComponent, EndedStay, OpenedStay } from './change.js';
+import type {
+  ChangeFacts,
+  ChangePlan,
+  ChangeRequest,
+  ChangingComponent,
+  EndedStay,
+  OpenedStay,
+} from './change.js';
 import { objectionsToFitting } from './objections-to-fitting.js';
 
-export type { ChangeFacts, ChangePlan, ChangeRequest, ChangingComponent, EndedStay, OpenedStay } from './change.js';
+export type {
+  ChangeFacts,
+  ChangePlan,
+  ChangeRequest,
+  ChangingComponent,
+  EndedStay,
+  OpenedStay,
+} from './change.js';
 
 interface Removal {
   readonly stay: Stay;
@@ -74,7 +88,8 @@ function planInstallation(
   if (!resolved.ok) return resolved;
   const { at, precision } = resolved.value;
   const component = facts.components.get(on.componentId);
-  if (component === undefined) throw new Error(`the component to install is not among the facts: ${on.componentId}`);
+  if (component === undefined)
+    throw new Error(`the component to install is not among the facts: ${on.componentId}`);
   const open = component.stays.find((stay) => stay.to === null && stay.id !== removed?.stay.id);
   const refusal =
     refusalOfInstant(component.id, at, { ...component, flights: facts.flights }) ??
@@ -82,11 +97,21 @@ function planInstallation(
     refusalOfIncoming(component, at, removed, facts) ??
     refusalOfSlot(at, removed, facts);
   if (refusal !== null) return refused(refusal);
-  const installed = { componentId: component.id, slotId: facts.slot.id, locationId: null, from: at, to: null, precision };
+  const installed = {
+    componentId: component.id,
+    slotId: facts.slot.id,
+    locationId: null,
+    from: at,
+    to: null,
+    precision,
+  };
   return accepted({
     ends: open === undefined ? ends : [...ends, { stayId: open.id, at, precision }],
     // What came off may go on again: its stay at the location then ends in the same act.
-    opens: [...opens.map((stay) => (stay.componentId === component.id ? { ...stay, to: at } : stay)), installed],
+    opens: [
+      ...opens.map((stay) => (stay.componentId === component.id ? { ...stay, to: at } : stay)),
+      installed,
+    ],
     objections: [...objectionsToFitting(component, facts), ...facts.lifeObjections],
   });
 }
@@ -105,13 +130,16 @@ function refusalOfIncoming(
   removed: Removal | null,
   { slot }: ChangeFacts,
 ): Refusal | null {
-  if (kind !== slot.kind) return { code: 'WRONG_KIND', componentId, kind, slotId: slot.id, slotKind: slot.kind };
+  if (kind !== slot.kind)
+    return { code: 'WRONG_KIND', componentId, kind, slotId: slot.id, slotKind: slot.kind };
   for (const stay of stays) {
     if (stay.id === removed?.stay.id || (stay.to !== null && stay.to <= at)) continue;
-    if (stay.slotId === slot.id && stay.from <= at) return { code: 'SAME_PLACE', componentId, stayId: stay.id };
+    if (stay.slotId === slot.id && stay.from <= at)
+      return { code: 'SAME_PLACE', componentId, stayId: stay.id };
     if (stay.to === null && stay.slotId !== null)
       return { code: 'ALREADY_INSTALLED', componentId, stayId: stay.id, slotId: stay.slotId, at };
-    if (stay.to !== null || stay.from >= at) return { code: 'STAY_OVERLAP', componentId, stayId: stay.id, at };
+    if (stay.to !== null || stay.from >= at)
+      return { code: 'STAY_OVERLAP', componentId, stayId: stay.id, at };
   }
   return null;
 }

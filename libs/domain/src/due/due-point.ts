@@ -1,4 +1,4 @@
-import { floor, fraction, type Fraction, multiply } from '../units/fraction.js';
+import { type Fraction, floor, fraction, multiply } from '../units/fraction.js';
 
 /** What a due point is made of. */
 export interface DuePointFacts {

@@ -41,7 +41,10 @@ export function compareFacts(a: HistoryFact, b: HistoryFact): number {
 }
 
 /** The line of the next fact in order, and the totals after it: a history can be told row by row. Total. */
-export function nextLine(before: RunningTotals, fact: HistoryFact): { readonly line: HistoryLine; readonly after: RunningTotals } {
+export function nextLine(
+  before: RunningTotals,
+  fact: HistoryFact,
+): { readonly line: HistoryLine; readonly after: RunningTotals } {
   const struck = fact.voided !== null;
   const after = struck ? before : totalsAfter(before, fact.event);
   return { line: { fact, struck, totals: printed(after) }, after };
@@ -73,7 +76,11 @@ function totalsAfter(before: RunningTotals, event: HistoryEvent): RunningTotals 
   }
   if (event.kind !== 'flight') return before;
   const flown = event.cycleUnits === null ? null : fraction(event.cycleUnits, event.cycleDenominator);
-  return { ...before, minutes: plus(before.minutes, event.minutes), cycles: plusCycles(before.cycles, flown) };
+  return {
+    ...before,
+    minutes: plus(before.minutes, event.minutes),
+    cycles: plusCycles(before.cycles, flown),
+  };
 }
 
 function plus(a: number | null, b: number | null): number | null {

@@ -23,9 +23,19 @@ interface FactBase {
 /** What happened, by kind. */
 export type HistoryEvent =
   | { readonly kind: 'registered'; readonly serial: string; readonly partNumber: string | null }
-  | { readonly kind: 'opening'; readonly source: string; readonly minutes: number | null; readonly cycles: number | null }
+  | {
+      readonly kind: 'opening';
+      readonly source: string;
+      readonly minutes: number | null;
+      readonly cycles: number | null;
+    }
   | { readonly kind: 'installed'; readonly place: string; readonly counters: LineTotals | null }
-  | { readonly kind: 'removed'; readonly place: string; readonly reason: string | null; readonly counters: LineTotals | null }
+  | {
+      readonly kind: 'removed';
+      readonly place: string;
+      readonly reason: string | null;
+      readonly counters: LineTotals | null;
+    }
   | {
       readonly kind: 'flight';
       readonly page: string | null;
@@ -38,7 +48,12 @@ export type HistoryEvent =
       readonly cycleDenominator: number;
     }
   | { readonly kind: 'correction'; readonly reason: string; readonly replacesId: string | null }
-  | { readonly kind: 'engine-change'; readonly position: string; readonly offSerial: string | null; readonly onSerial: string | null }
+  | {
+      readonly kind: 'engine-change';
+      readonly position: string;
+      readonly offSerial: string | null;
+      readonly onSerial: string | null;
+    }
   | { readonly kind: 'rating-change'; readonly from: string | null; readonly to: string | null }
   | { readonly kind: 'trace-gap'; readonly description: string }
   | { readonly kind: 'trace-acceptance'; readonly reference: string }

@@ -17,7 +17,11 @@ export type LifeLimit = RatingLimit & {
  */
 export function limitsInForce(
   limits: readonly LifeLimit[],
-  { partNumber, modelId, at }: { readonly partNumber: string; readonly modelId: string; readonly at: Instant },
+  {
+    partNumber,
+    modelId,
+    at,
+  }: { readonly partNumber: string; readonly modelId: string; readonly at: Instant },
 ): readonly LifeLimit[] {
   const effective = limits.filter(
     (limit) => limit.partNumber === partNumber && limit.modelId === modelId && limit.effectiveAt <= at,

@@ -21,7 +21,8 @@ type Dimension = 'cycles' | 'minutes';
  */
 export function shareOfLife(dimension: Dimension, facts: LifeFacts, limitNow: number): LifeShare {
   const unknown = amountAtUnknownRating(dimension, facts);
-  const worst = unknown === null ? worstOfGaps(dimension, facts) : add(unknown, worstOfGaps(dimension, facts));
+  const worst =
+    unknown === null ? worstOfGaps(dimension, facts) : add(unknown, worstOfGaps(dimension, facts));
   const worstCase = unknown !== null || facts.traceGaps.length > 0;
   return facts.method === 'pro-rata'
     ? proRata(dimension, facts, { limitNow, worst, worstCase })
@@ -34,28 +35,45 @@ interface WorstCase {
   readonly worstCase: boolean;
 }
 
-function proRata(dimension: Dimension, facts: LifeFacts, { limitNow, worst, worstCase }: WorstCase): LifeShare {
+function proRata(
+  dimension: Dimension,
+  facts: LifeFacts,
+  { limitNow, worst, worstCase }: WorstCase,
+): LifeShare {
   let used = worstCase ? divide(worst, fraction(lowest(dimension, facts.limits, limitNow))) : ZERO;
   for (const total of atKnownRating(facts)) {
-    const limit = valueOf(dimension, limitAt(facts.limits, total.ratingId));
+    const limit = limitIn(dimension, limitAt(facts.limits, total.ratingId));
     if (limit !== null) used = add(used, divide(amountOf(dimension, total), fraction(limit)));
   }
   return { used, remaining: multiply(subtract(ONE, used), fraction(limitNow)), limit: limitNow, worstCase };
 }
 
-function lowestLimit(dimension: Dimension, facts: LifeFacts, { limitNow, worst, worstCase }: WorstCase): LifeShare {
+function lowestLimit(
+  dimension: Dimension,
+  facts: LifeFacts,
+  { limitNow, worst, worstCase }: WorstCase,
+): LifeShare {
   const ran = atKnownRating(facts).filter(wasUsed);
-  const limits = worstCase ? facts.limits : ran.flatMap((total) => limitAt(facts.limits, total.ratingId) ?? []);
+  const limits = worstCase
+    ? facts.limits
+    : ran.flatMap((total) => limitAt(facts.limits, total.ratingId) ?? []);
   const limit = lowest(dimension, limits, limitNow);
   const used = ran.reduce((sum, total) => add(sum, amountOf(dimension, total)), worst);
-  return { used: divide(used, fraction(limit)), remaining: subtract(fraction(limit), used), limit, worstCase };
+  return {
+    used: divide(used, fraction(limit)),
+    remaining: subtract(fraction(limit), used),
+    limit,
+    worstCase,
+  };
 }
 
 /** Use at a rating nobody knows, where the rating matters; null when there is none. */
 function amountAtUnknownRating(dimension: Dimension, facts: LifeFacts): Fraction | null {
   if (limitAt(facts.limits, null) !== null) return null;
   const unknown = facts.used.filter((total) => total.ratingId === null && wasUsed(total));
-  return unknown.length === 0 ? null : unknown.reduce((sum, total) => add(sum, amountOf(dimension, total)), ZERO);
+  return unknown.length === 0
+    ? null
+    : unknown.reduce((sum, total) => add(sum, amountOf(dimension, total)), ZERO);
 }
 
 function atKnownRating(facts: LifeFacts): readonly RatingTotal[] {
@@ -78,10 +96,10 @@ function amountOf(dimension: Dimension, total: RatingTotal): Fraction {
   return fraction(total.minutes ?? 0);
 }
 
-function valueOf(dimension: Dimension, limit: RatingLimit | null): number | null {
+function limitIn(dimension: Dimension, limit: RatingLimit | null): number | null {
   return limit?.kind === 'limited' ? limit[dimension] : null;
 }
 
 function lowest(dimension: Dimension, limits: readonly RatingLimit[], limitNow: number): number {
-  return limits.reduce((least, limit) => Math.min(least, valueOf(dimension, limit) ?? least), limitNow);
+  return limits.reduce((least, limit) => Math.min(least, limitIn(dimension, limit) ?? least), limitNow);
 }

@@ -13,7 +13,11 @@ export function limitAt(limits: readonly RatingLimit[], ratingId: string | null)
     const [first, ...rest] = limits;
     return first !== undefined && rest.every((limit) => sameLimit(limit, first)) ? first : null;
   }
-  return limits.find((limit) => limit.ratingId === ratingId) ?? limits.find((limit) => limit.ratingId === null) ?? null;
+  return (
+    limits.find((limit) => limit.ratingId === ratingId) ??
+    limits.find((limit) => limit.ratingId === null) ??
+    null
+  );
 }
 
 function sameLimit(a: RatingLimit, b: RatingLimit): boolean {
@@ -41,7 +45,9 @@ export function reasonsAgainst(facts: LifeFacts, now: RatingLimit | null): reado
   if ((ranUnknown && acceptance === null) || (now === null && ratingNow === null && limits.length > 0))
     reasons.push({ code: 'RATING_UNKNOWN' });
   const flown = ran.flatMap((total) => total.ratingId ?? []);
-  const without = [...new Set([...(ratingNow === null ? [] : [ratingNow]), ...flown])].filter((id) => !isCountable(limits, id));
+  const without = [...new Set([...(ratingNow === null ? [] : [ratingNow]), ...flown])].filter(
+    (id) => !isCountable(limits, id),
+  );
   if (limits.length === 0) reasons.push({ code: 'NO_LIMIT_RECORDED', ratingId: ratingNow });
   else reasons.push(...without.map((ratingId) => ({ code: 'NO_LIMIT_RECORDED', ratingId }) as const));
   return [...reasons, ...unknownCounters(facts, now?.kind === 'limited' ? now : null)];

@@ -1,6 +1,6 @@
 import { logGaps } from './log-gaps.js';
-import { objectionsToLife } from './objections-to-life.js';
 import type { Objection, ObjectionCode } from './objection.js';
+import { objectionsToLife } from './objections-to-life.js';
 import type { EngineSnapshot, LimitedPartSlot, PositionSnapshot, ReleaseSnapshot } from './snapshot.js';
 
 export type {
@@ -44,13 +44,15 @@ export function checkRelease(snapshot: ReleaseSnapshot): readonly Objection[] {
     ...mixedModels(snapshot),
     ...snapshot.steps
       .filter((step) => !step.signed)
-      .map(({ stepId, number, title }): Objection => ({
-        code: 'STEP_UNSIGNED',
-        severity: 'blocking',
-        positionNumber: null,
-        record: { kind: 'step', id: stepId },
-        detail: { number, title },
-      })),
+      .map(
+        ({ stepId, number, title }): Objection => ({
+          code: 'STEP_UNSIGNED',
+          severity: 'blocking',
+          positionNumber: null,
+          record: { kind: 'step', id: stepId },
+          detail: { number, title },
+        }),
+      ),
     ...logGaps(snapshot.flights),
   ];
   return objections.sort((a, b) => rank(a) - rank(b) || (a.positionNumber ?? 0) - (b.positionNumber ?? 0));
@@ -65,7 +67,10 @@ function rank({ code, severity }: Objection): number {
   return WORST_FIRST.indexOf(code) + (severity === 'blocking' ? 0 : WORST_FIRST.length);
 }
 
-function objectionsToPosition(position: PositionSnapshot, plannedStayCycles: number | null): readonly Objection[] {
+function objectionsToPosition(
+  position: PositionSnapshot,
+  plannedStayCycles: number | null,
+): readonly Objection[] {
   const { engine, number, positionId } = position;
   if (engine === null)
     return [
@@ -84,7 +89,11 @@ function objectionsToPosition(position: PositionSnapshot, plannedStayCycles: num
 }
 
 function objectionsToEngine(engine: EngineSnapshot, number: number): readonly Objection[] {
-  const held = (code: ObjectionCode, severity: Objection['severity'], detail: Objection['detail'] = {}): Objection => ({
+  const held = (
+    code: ObjectionCode,
+    severity: Objection['severity'],
+    detail: Objection['detail'] = {},
+  ): Objection => ({
     code,
     severity,
     positionNumber: number,
@@ -119,7 +128,10 @@ interface InEngine {
   readonly plannedStayCycles: number | null;
 }
 
-function objectionsToSlot(slot: LimitedPartSlot, { number, engine, plannedStayCycles }: InEngine): readonly Objection[] {
+function objectionsToSlot(
+  slot: LimitedPartSlot,
+  { number, engine, plannedStayCycles }: InEngine,
+): readonly Objection[] {
   const { part, slotId, slotName } = slot;
   if (part === null)
     return [
@@ -131,7 +143,11 @@ function objectionsToSlot(slot: LimitedPartSlot, { number, engine, plannedStayCy
         detail: { slot: slotName, engine: engine.serial, position: number },
       },
     ];
-  const held = (code: ObjectionCode, severity: Objection['severity'], detail: Objection['detail'] = {}): Objection => ({
+  const held = (
+    code: ObjectionCode,
+    severity: Objection['severity'],
+    detail: Objection['detail'] = {},
+  ): Objection => ({
     code,
     severity,
     positionNumber: number,

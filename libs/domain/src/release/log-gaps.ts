@@ -35,5 +35,11 @@ function pageNumber(page: string | null): { readonly letters: string; readonly n
 }
 
 function gap(leg: LoggedLeg, detail: Objection['detail']): Objection {
-  return { code: 'LOG_GAP', severity: 'advisory', positionNumber: null, record: { kind: 'flight', id: leg.flightId }, detail };
+  return {
+    code: 'LOG_GAP',
+    severity: 'advisory',
+    positionNumber: null,
+    record: { kind: 'flight', id: leg.flightId },
+    detail,
+  };
 }

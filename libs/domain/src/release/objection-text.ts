@@ -12,15 +12,20 @@ type Detail = Objection['detail'];
 type Phrase = (detail: Detail) => ObjectionText;
 
 const engine = (d: Detail) => `Engine ${d['serial']} at position ${d['position']}`;
-const part = (d: Detail) => `Part ${d['partNumber'] ?? ''} serial ${d['serial']}`.replace('Part  serial', 'Component');
-const partThere = (d: Detail) => (d['slot'] === undefined ? part(d) : `${part(d)} (${d['slot']}, engine ${d['engine']})`);
+const component = (d: Detail) => (d['position'] === undefined ? `Component ${d['serial']}` : engine(d));
+const part = (d: Detail) =>
+  d['partNumber'] === undefined ? component(d) : `Part ${d['partNumber']} serial ${d['serial']}`;
+const partThere = (d: Detail) =>
+  d['slot'] === undefined ? part(d) : `${part(d)} (${d['slot']}, engine ${d['engine']})`;
 const whole = (value: Detail[string] | undefined) => (typeof value === 'number' ? value : null);
 
 function left(d: Detail): string {
   const [cycles, minutes] = [whole(d['remaining']), whole(d['remainingMinutes'])];
   const told = [
     ...(cycles === null ? [] : [`${cycles} of ${d['limit']} cycles remain`]),
-    ...(minutes === null ? [] : [`${formatHours(minutes)} of ${formatHours(whole(d['minutesLimit']) ?? 0)} hours remain`]),
+    ...(minutes === null
+      ? []
+      : [`${formatHours(minutes)} of ${formatHours(whole(d['minutesLimit']) ?? 0)} hours remain`]),
   ];
   return told.join(', ');
 }
@@ -47,7 +52,7 @@ const PHRASES = {
     fix: 'Fit a part number authorised there, or correct the model or rating.',
   }),
   ENGINE_NOT_AUTHORISED: (d) => ({
-    record: d['position'] === undefined ? `Component ${d['serial']}` : engine(d),
+    record: component(d),
     reason: 'Its model is not authorised at this position.',
     fix: 'Fit an authorised model, or record the approval that authorises it.',
   }),

@@ -31,7 +31,10 @@ export interface Objection {
   /** The position it is about; null when it is about the whole airframe. */
   readonly positionNumber: number | null;
   /** The record that is held against it. */
-  readonly record: { readonly kind: 'position' | 'component' | 'slot' | 'flight' | 'step' | 'airframe'; readonly id: string };
+  readonly record: {
+    readonly kind: 'position' | 'component' | 'slot' | 'flight' | 'step' | 'airframe';
+    readonly id: string;
+  };
   /** Words and figures for the sentence: serial numbers, slot names, pages, cycles. */
   readonly detail: Readonly<Record<string, string | number | null>>;
 }

@@ -2,14 +2,22 @@ import type { Life, UnsubstantiatedReason } from '../life/life.js';
 import type { Objection, ObjectionCode } from './objection.js';
 
 /** Makes an objection about one part, with its serial number and place already told. */
-export type HoldAgainst = (code: ObjectionCode, severity: Objection['severity'], detail?: Objection['detail']) => Objection;
+export type HoldAgainst = (
+  code: ObjectionCode,
+  severity: Objection['severity'],
+  detail?: Objection['detail'],
+) => Objection;
 
 /**
  * What is held against flying on with a part of this life: not authorised, not traced, no limit recorded, at
  * its limit (remaining 0 may have happened and blocks the next flight), over it, or short of the planned
  * stay. Total.
  */
-export function objectionsToLife(life: Life, held: HoldAgainst, plannedStayCycles: number | null): readonly Objection[] {
+export function objectionsToLife(
+  life: Life,
+  held: HoldAgainst,
+  plannedStayCycles: number | null,
+): readonly Objection[] {
   switch (life.kind) {
     case 'not-authorised':
       return [held('NOT_AUTHORISED', 'blocking')];
@@ -22,7 +30,10 @@ export function objectionsToLife(life: Life, held: HoldAgainst, plannedStayCycle
   }
 }
 
-function objectionsToReasons(reasons: readonly UnsubstantiatedReason[], held: HoldAgainst): readonly Objection[] {
+function objectionsToReasons(
+  reasons: readonly UnsubstantiatedReason[],
+  held: HoldAgainst,
+): readonly Objection[] {
   const noLimit = reasons.some((reason) => reason.code === 'NO_LIMIT_RECORDED');
   const untraced = reasons.filter((reason) => reason.code !== 'NO_LIMIT_RECORDED');
   return [
@@ -50,7 +61,11 @@ function wordsFor(reason: UnsubstantiatedReason): string {
 
 type LimitedLife = Extract<Life, { kind: 'limited' }>;
 
-function objectionsToRemaining(life: LimitedLife, held: HoldAgainst, plannedStay: number | null): readonly Objection[] {
+function objectionsToRemaining(
+  life: LimitedLife,
+  held: HoldAgainst,
+  plannedStay: number | null,
+): readonly Objection[] {
   const left = [life.remaining, life.remainingMinutes].filter((value): value is number => value !== null);
   const detail = {
     remaining: life.remaining,

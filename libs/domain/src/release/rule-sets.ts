@@ -78,7 +78,11 @@ export const RULE_SETS: readonly RuleSet[] = [
 ];
 
 /** The rule set of that code in force on a date: the newest from that date or before; null when there is none. Total. */
-export function ruleSetOn(code: string, on: CalendarDate, ruleSets: readonly RuleSet[] = RULE_SETS): RuleSet | null {
+export function ruleSetOn(
+  code: string,
+  on: CalendarDate,
+  ruleSets: readonly RuleSet[] = RULE_SETS,
+): RuleSet | null {
   return ruleSets.reduce<RuleSet | null>((found, ruleSet) => {
     if (ruleSet.code !== code || ruleSet.effectiveFrom > on) return found;
     return found === null || ruleSet.effectiveFrom > found.effectiveFrom ? ruleSet : found;

@@ -1,5 +1,5 @@
 import type { Refusal } from '../refusals.js';
-import { accepted, refused, type Result } from '../result.js';
+import { accepted, type Result, refused } from '../result.js';
 import { addDays, type CalendarDate, dateOf, startOfDay } from '../units/calendar.js';
 import type { Instant } from '../units/minutes.js';
 
@@ -51,9 +51,14 @@ export function resolveBoundary(boundary: Boundary, facts: BoundaryFacts): Resul
     case 'after-page':
       return afterPage(boundary.page, facts.flights);
     case 'before-first':
-      return accepted({ at: pastSpanning(startOfDay(boundary.on, facts.offsetMinutes), facts.flights), precision: 'day' });
+      return accepted({
+        at: pastSpanning(startOfDay(boundary.on, facts.offsetMinutes), facts.flights),
+        precision: 'day',
+      });
     case 'after-last': {
-      const tookOffThen = facts.flights.filter((flight) => dateOf(flight.takeOffAt, facts.offsetMinutes) === boundary.on);
+      const tookOffThen = facts.flights.filter(
+        (flight) => dateOf(flight.takeOffAt, facts.offsetMinutes) === boundary.on,
+      );
       const nextDay = startOfDay(addDays(boundary.on, 1), facts.offsetMinutes);
       return accepted({ at: pastSpanning(nextDay, tookOffThen), precision: 'day' });
     }
@@ -64,7 +69,10 @@ function afterPage(page: string, flights: readonly LoggedFlight[]): Result<Resol
   const landings = flights.filter((flight) => flight.page === page).map((flight) => flight.landingAt);
   const [first, ...rest] = landings;
   if (first === undefined) return refused({ code: 'NO_SUCH_LOG_PAGE', page });
-  return accepted({ at: rest.reduce((last, landing) => (landing > last ? landing : last), first), precision: 'page' });
+  return accepted({
+    at: rest.reduce((last, landing) => (landing > last ? landing : last), first),
+    precision: 'page',
+  });
 }
 
 function pastSpanning(at: Instant, flights: readonly LoggedFlight[]): Instant {

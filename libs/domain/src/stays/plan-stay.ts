@@ -1,8 +1,14 @@
 import type { Refusal } from '../refusals.js';
-import { accepted, refused, type Result } from '../result.js';
+import { accepted, type Result, refused } from '../result.js';
 import type { Instant } from '../units/minutes.js';
 import type { Stay } from '../usage/flatten-exposures.js';
-import { type Boundary, flightAround, type LoggedFlight, type Precision, resolveBoundary } from './boundary.js';
+import {
+  type Boundary,
+  flightAround,
+  type LoggedFlight,
+  type Precision,
+  resolveBoundary,
+} from './boundary.js';
 
 /** Where a component is put: a slot or a location. */
 export type Place =
@@ -101,20 +107,28 @@ export function refusalOfInstant(
   }
   if (opening !== null && at < opening.at)
     return { code: 'BEFORE_OPENING', componentId, at, openingAt: opening.at, source: opening.source };
-  if (manufacturedAt !== null && at < manufacturedAt) return { code: 'BEFORE_MANUFACTURE', componentId, at, manufacturedAt };
+  if (manufacturedAt !== null && at < manufacturedAt)
+    return { code: 'BEFORE_MANUFACTURE', componentId, at, manufacturedAt };
   if (scrappedAt !== null && at >= scrappedAt) return { code: 'AFTER_SCRAP', componentId, at, scrappedAt };
   return null;
 }
 
 // The new stay is open, so any stay of the component that is not over by then overlaps it, save an
 // open one at a location, which ends by it.
-function refusalOfComponent(componentId: string, place: Place, at: Instant, stays: readonly Stay[]): Refusal | null {
+function refusalOfComponent(
+  componentId: string,
+  place: Place,
+  at: Instant,
+  stays: readonly Stay[],
+): Refusal | null {
   for (const stay of stays) {
     if (stay.to !== null && stay.to <= at) continue;
-    if (stay.to === null && isAt(stay, place) && stay.from <= at) return { code: 'SAME_PLACE', componentId, stayId: stay.id };
+    if (stay.to === null && isAt(stay, place) && stay.from <= at)
+      return { code: 'SAME_PLACE', componentId, stayId: stay.id };
     if (stay.to === null && stay.slotId !== null && stay.from <= at)
       return { code: 'ALREADY_INSTALLED', componentId, stayId: stay.id, slotId: stay.slotId, at };
-    if (stay.to !== null || stay.from >= at) return { code: 'STAY_OVERLAP', componentId, stayId: stay.id, at };
+    if (stay.to !== null || stay.from >= at)
+      return { code: 'STAY_OVERLAP', componentId, stayId: stay.id, at };
   }
   return null;
 }

@@ -4,7 +4,9 @@ import { addDays, addMonths, compare, dateOf, daysBetween, isCalendarDate, start
 import { instant } from './minutes.js';
 
 describe('a calendar date', () => {
-  it.each(['2024-02-29', '2000-02-29', '2026-12-31'])('%s is one', (text) => expect(isCalendarDate(text)).toBe(true));
+  it.each(['2024-02-29', '2000-02-29', '2026-12-31'])('%s is one', (text) =>
+    expect(isCalendarDate(text)).toBe(true),
+  );
   it.each(['2023-02-29', '1900-02-29', '2026-13-01', '2026-04-31', '26-01-01', ''])('%j is none', (text) => {
     expect(isCalendarDate(text)).toBe(false);
     expect(() => addDays(text, 1)).toThrow(RangeError);
@@ -46,6 +48,10 @@ describe('a calendar date', () => {
   });
 
   it('is in order', () => {
-    expect([compare('2026-01-01', '2026-01-02'), compare('2026-01-01', '2026-01-01'), compare('2027-01-01', '2026-12-31')]).toEqual([-1, 0, 1]);
+    expect([
+      compare('2026-01-01', '2026-01-02'),
+      compare('2026-01-01', '2026-01-01'),
+      compare('2027-01-01', '2026-12-31'),
+    ]).toEqual([-1, 0, 1]);
   });
 });

@@ -43,7 +43,14 @@ function dayNumber({ year, month, day }: Parts): number {
   const era = Math.floor(y / 400);
   const yearOfEra = y - era * 400;
   const dayOfYear = Math.floor((153 * ((month + 9) % 12) + 2) / 5) + day - 1;
-  return era * 146_097 + yearOfEra * 365 + Math.floor(yearOfEra / 4) - Math.floor(yearOfEra / 100) + dayOfYear - 719_468;
+  return (
+    era * 146_097 +
+    yearOfEra * 365 +
+    Math.floor(yearOfEra / 4) -
+    Math.floor(yearOfEra / 100) +
+    dayOfYear -
+    719_468
+  );
 }
 
 function dateOfDayNumber(number: number): CalendarDate {
@@ -51,7 +58,11 @@ function dateOfDayNumber(number: number): CalendarDate {
   const era = Math.floor(shifted / 146_097);
   const dayOfEra = shifted - era * 146_097;
   const yearOfEra = Math.floor(
-    (dayOfEra - Math.floor(dayOfEra / 1460) + Math.floor(dayOfEra / 36_524) - Math.floor(dayOfEra / 146_096)) / 365,
+    (dayOfEra -
+      Math.floor(dayOfEra / 1460) +
+      Math.floor(dayOfEra / 36_524) -
+      Math.floor(dayOfEra / 146_096)) /
+      365,
   );
   const dayOfYear = dayOfEra - (365 * yearOfEra + Math.floor(yearOfEra / 4) - Math.floor(yearOfEra / 100));
   const shiftedMonth = Math.floor((5 * dayOfYear + 2) / 153);
@@ -82,7 +93,11 @@ export function addMonths(
   const count = year * 12 + (month - 1) + months;
   const [toYear, toMonth] = [Math.floor(count / 12), (((count % 12) + 12) % 12) + 1];
   const last = daysInMonth(toYear, toMonth);
-  return toDate({ year: toYear, month: toMonth, day: rule === 'month-end' ? last : Math.min(anchorDay ?? day, last) });
+  return toDate({
+    year: toYear,
+    month: toMonth,
+    day: rule === 'month-end' ? last : Math.min(anchorDay ?? day, last),
+  });
 }
 
 /** The calendar day on which an instant falls, at an offset from UTC in minutes (east positive). Total. */

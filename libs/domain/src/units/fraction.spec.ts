@@ -3,7 +3,9 @@ import fc from 'fast-check';
 import { add, ceil, compare, divide, floor, fraction, multiply, ONE, subtract, ZERO } from './fraction.js';
 
 const whole = fc.bigInt({ min: -10_000n, max: 10_000n });
-const anyFraction = fc.tuple(whole, fc.bigInt({ min: 1n, max: 500n })).map(([num, den]) => fraction(num, den));
+const anyFraction = fc
+  .tuple(whole, fc.bigInt({ min: 1n, max: 500n }))
+  .map(([num, den]) => fraction(num, den));
 
 describe('an exact fraction', () => {
   it('is kept in lowest terms over a positive denominator', () => {

@@ -1,4 +1,4 @@
-import { accepted, refused, type Result } from '../result.js';
+import { accepted, type Result, refused } from '../result.js';
 
 declare const minutesUnit: unique symbol;
 declare const instantUnit: unique symbol;

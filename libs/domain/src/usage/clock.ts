@@ -15,7 +15,10 @@ export interface Posting {
  * The postings are those of one carrier, in any order. Total.
  */
 export function readClock(postings: readonly Posting[], at: Instant): Counts {
-  return postings.reduce((sum, posting) => (posting.at <= at ? addCounts(sum, posting.counts) : sum), zeroCounts);
+  return postings.reduce(
+    (sum, posting) => (posting.at <= at ? addCounts(sum, posting.counts) : sum),
+    zeroCounts,
+  );
 }
 
 /** A position's reading: its airframe's, and what was posted to the position itself (exceptions negative). Total. */

@@ -2,7 +2,10 @@ import { describe, expect, it } from '@jest/globals';
 import { instant } from '../units/minutes.js';
 import { emptySpans } from './empty-spans.js';
 
-const stay = (from: number, to: number | null) => ({ from: instant(from), to: to === null ? null : instant(to) });
+const stay = (from: number, to: number | null) => ({
+  from: instant(from),
+  to: to === null ? null : instant(to),
+});
 
 describe('a slot', () => {
   it('is always empty when nothing was ever in it', () => {

@@ -12,7 +12,9 @@ export interface OpenSpan {
  * What passes a position then is posted to 'empty', so that the trial balance closes. Stays of one slot do
  * not overlap; any order. Total.
  */
-export function emptySpans(stays: readonly { readonly from: Instant; readonly to: Instant | null }[]): readonly OpenSpan[] {
+export function emptySpans(
+  stays: readonly { readonly from: Instant; readonly to: Instant | null }[],
+): readonly OpenSpan[] {
   const gaps: OpenSpan[] = [];
   let free: Instant | null | 'never' = null;
   for (const { from, to } of [...stays].sort((a, b) => a.from - b.from)) {

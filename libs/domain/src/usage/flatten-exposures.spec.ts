@@ -6,10 +6,21 @@ let next = 0;
 function stay(componentId: string, place: string, from: number, to: number | null = null): Stay {
   next += 1;
   const at = { from: instant(from), to: to === null ? null : instant(to) };
-  return { id: `s${next}`, componentId, slotId: place.startsWith('store') ? null : place, locationId: place.startsWith('store') ? place : null, ...at };
+  return {
+    id: `s${next}`,
+    componentId,
+    slotId: place.startsWith('store') ? null : place,
+    locationId: place.startsWith('store') ? place : null,
+    ...at,
+  };
 }
 
-const position = (carrier: string): SlotPlace => ({ kind: 'position', positionCarrierId: carrier, airframeId: 'air', airframeTypeId: 'type' });
+const position = (carrier: string): SlotPlace => ({
+  kind: 'position',
+  positionCarrierId: carrier,
+  airframeId: 'air',
+  airframeTypeId: 'type',
+});
 const slots = new Map<string, SlotPlace>([
   ['pos1', position('c1')],
   ['pos2', position('c2')],
@@ -29,7 +40,10 @@ function facts(componentId: string, stays: readonly Stay[], more: Partial<Flatte
       { cycleRuleId: 'rule', modelId: 'm', airframeTypeId: 'type', from: null },
       { cycleRuleId: 'cell rule', modelId: 'm', airframeTypeId: null, from: null },
     ],
-    modelOf: new Map([['engine', 'm'], ['other engine', 'm']]),
+    modelOf: new Map([
+      ['engine', 'm'],
+      ['other engine', 'm'],
+    ]),
     ...more,
   };
 }
@@ -39,7 +53,11 @@ const brief = (spans: ReturnType<typeof flattenExposures>) =>
 
 describe('exposures', () => {
   it('of a part follow disk, module and engine to the position', () => {
-    const stays = [stay('disk', 'disk place', 10), stay('module', 'module place', 20), stay('engine', 'pos1', 30)];
+    const stays = [
+      stay('disk', 'disk place', 10),
+      stay('module', 'module place', 20),
+      stay('engine', 'pos1', 30),
+    ];
     expect(brief(flattenExposures(facts('disk', stays)))).toEqual([['c1', 30, null, 'low', 'rule']]);
   });
 
@@ -80,7 +98,10 @@ describe('exposures', () => {
   });
 
   it('have no rating before the first is recorded, and no rule for an unknown model', () => {
-    const more = { ratingChanges: [{ componentId: 'engine', at: instant(50), ratingId: 'low' }], modelOf: new Map<string, string>() };
+    const more = {
+      ratingChanges: [{ componentId: 'engine', at: instant(50), ratingId: 'low' }],
+      modelOf: new Map<string, string>(),
+    };
     expect(brief(flattenExposures(facts('engine', [stay('engine', 'pos1', 10)], more)))).toEqual([
       ['c1', 10, 50, null, null],
       ['c1', 50, null, 'low', null],
@@ -88,11 +109,17 @@ describe('exposures', () => {
   });
 
   it('run in a test cell under the cell’s rule', () => {
-    expect(brief(flattenExposures(facts('engine', [stay('engine', 'cell', 5, 9)])))).toEqual([['cell', 5, 9, 'low', 'cell rule']]);
+    expect(brief(flattenExposures(facts('engine', [stay('engine', 'cell', 5, 9)])))).toEqual([
+      ['cell', 5, 9, 'low', 'cell rule'],
+    ]);
   });
 
   it('are joined where nothing changes between two stays', () => {
-    const stays = [stay('disk', 'module place', 0, 40), stay('disk', 'module place', 40), stay('engine', 'pos1', 10)];
+    const stays = [
+      stay('disk', 'module place', 0, 40),
+      stay('disk', 'module place', 40),
+      stay('engine', 'pos1', 10),
+    ];
     expect(brief(flattenExposures(facts('disk', stays)))).toEqual([['c1', 10, null, 'low', 'rule']]);
   });
 
@@ -104,6 +131,9 @@ describe('exposures', () => {
   it('touching spans share their instant once', () => {
     const stays = [stay('engine', 'pos1', 0, 50), stay('engine', 'pos2', 50)];
     const spans = flattenExposures(facts('engine', stays));
-    expect(spans.map((span): [Instant, Instant | null] => [span.from, span.to])).toEqual([[0, 50], [50, null]]);
+    expect(spans.map((span): [Instant, Instant | null] => [span.from, span.to])).toEqual([
+      [0, 50],
+      [50, null],
+    ]);
   });
 });

@@ -109,10 +109,15 @@ interface Running {
   readonly span: { readonly from: Instant; readonly to: Instant | null };
 }
 
-function splitAtChanges(facts: FlattenFacts, { carrierId, airframeTypeId, engineId, span }: Running): ExposureSpan[] {
+function splitAtChanges(
+  facts: FlattenFacts,
+  { carrierId, airframeTypeId, engineId, span }: Running,
+): ExposureSpan[] {
   const ratings = facts.ratingChanges.filter((change) => change.componentId === engineId);
   const modelId = facts.modelOf.get(engineId);
-  const rules = facts.cycleRules.filter((rule) => rule.modelId === modelId && rule.airframeTypeId === airframeTypeId);
+  const rules = facts.cycleRules.filter(
+    (rule) => rule.modelId === modelId && rule.airframeTypeId === airframeTypeId,
+  );
   const cuts = [...ratings.map((change) => change.at), ...rules.flatMap((rule) => rule.from ?? [])]
     .filter((at) => at > span.from && (span.to === null || at < span.to))
     .sort((a, b) => a - b);

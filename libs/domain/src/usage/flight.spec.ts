@@ -1,7 +1,13 @@
 import { describe, expect, it } from '@jest/globals';
 import { instant } from '../units/minutes.js';
 import { zeroCounts } from './counts.js';
-import { type FlightDraft, flightCounts, flightPostings, LONGEST_FLIGHT_MINUTES, planFlight } from './flight.js';
+import {
+  type FlightDraft,
+  flightCounts,
+  flightPostings,
+  LONGEST_FLIGHT_MINUTES,
+  planFlight,
+} from './flight.js';
 
 const draft: FlightDraft = {
   id: 'f1',
@@ -40,7 +46,11 @@ describe('a flight', () => {
       expect(flightPostings(planned.value, 'airframe')).toEqual([
         { carrierId: 'airframe', at: 1130, counts: whole },
         { carrierId: 'p1', at: 1130, counts: { ...zeroCounts, minutes: -40 } },
-        expect.objectContaining({ carrierId: 'p2', at: 1130, counts: expect.objectContaining({ flights: -1, minutes: -130 }) }),
+        expect.objectContaining({
+          carrierId: 'p2',
+          at: 1130,
+          counts: expect.objectContaining({ flights: -1, minutes: -130 }),
+        }),
       ]);
   });
 
@@ -50,11 +60,24 @@ describe('a flight', () => {
     ['more than a day', { landingAt: instant(1000 + LONGEST_FLIGHT_MINUTES + 1) }, 'FLIGHT_TOO_LONG'],
     ['a negative count', { starts: -1 }, 'NOT_A_COUNT'],
     ['half a touch-and-go', { touchAndGoes: 0.5 }, 'NOT_A_COUNT'],
-    ['a shut-down without minutes', { exceptions: [{ positionCarrierId: 'p', kind: 'shut-down' }] }, 'NOT_A_COUNT'],
-    ['a shut-down longer than the flight', { exceptions: [{ positionCarrierId: 'p', kind: 'shut-down', minutes: 131 }] }, 'EXCEPTION_BEYOND_FLIGHT'],
+    [
+      'a shut-down without minutes',
+      { exceptions: [{ positionCarrierId: 'p', kind: 'shut-down' }] },
+      'NOT_A_COUNT',
+    ],
+    [
+      'a shut-down longer than the flight',
+      { exceptions: [{ positionCarrierId: 'p', kind: 'shut-down', minutes: 131 }] },
+      'EXCEPTION_BEYOND_FLIGHT',
+    ],
     [
       'two exceptions of one position',
-      { exceptions: [{ positionCarrierId: 'p', kind: 'not-running' }, { positionCarrierId: 'p', kind: 'not-running' }] },
+      {
+        exceptions: [
+          { positionCarrierId: 'p', kind: 'not-running' },
+          { positionCarrierId: 'p', kind: 'not-running' },
+        ],
+      },
       'EXCEPTION_TWICE',
     ],
   ])('is refused with %s', (_, change, code) => {
@@ -63,6 +86,8 @@ describe('a flight', () => {
 
   it('may last a whole day, and be flown with an engine shut down all the way', () => {
     expect(planFlight({ ...draft, landingAt: instant(1000 + LONGEST_FLIGHT_MINUTES) }).ok).toBe(true);
-    expect(planFlight({ ...draft, exceptions: [{ positionCarrierId: 'p', kind: 'shut-down', minutes: 130 }] }).ok).toBe(true);
+    expect(
+      planFlight({ ...draft, exceptions: [{ positionCarrierId: 'p', kind: 'shut-down', minutes: 130 }] }).ok,
+    ).toBe(true);
   });
 });

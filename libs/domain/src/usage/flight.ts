@@ -1,8 +1,8 @@
 import type { Refusal } from '../refusals.js';
-import { accepted, refused, type Result } from '../result.js';
+import { accepted, type Result, refused } from '../result.js';
 import type { Instant } from '../units/minutes.js';
-import { type Counts, negateCounts, zeroCounts } from './counts.js';
 import type { Posting } from './clock.js';
+import { type Counts, negateCounts, zeroCounts } from './counts.js';
 
 /** The longest flight taken as one: 24 hours. Common practice, no source; a longer one is a wrong date. */
 export const LONGEST_FLIGHT_MINUTES = 1440;
@@ -86,18 +86,21 @@ export function planFlight(draft: FlightDraft): Result<Flight, Refusal> {
   const refusal = refusalOfTimes(draft) ?? refusalOfCounts(draft) ?? refusalOfExceptions(draft);
   if (refusal !== null) return refused(refusal);
   const { id, takeOffAt, landingAt, touchAndGoes, starts, abortedTakeOffs } = draft;
-  const exceptions = draft.exceptions.map(({ positionCarrierId, kind, minutes }): FlightException => ({
-    positionCarrierId,
-    kind,
-    missed: kind === 'not-running' ? flightCounts(draft) : { ...zeroCounts, minutes: minutes ?? 0 },
-  }));
+  const exceptions = draft.exceptions.map(
+    ({ positionCarrierId, kind, minutes }): FlightException => ({
+      positionCarrierId,
+      kind,
+      missed: kind === 'not-running' ? flightCounts(draft) : { ...zeroCounts, minutes: minutes ?? 0 },
+    }),
+  );
   return accepted({ id, takeOffAt, landingAt, touchAndGoes, starts, abortedTakeOffs, exceptions });
 }
 
 function refusalOfTimes({ takeOffAt, landingAt }: FlightDraft): Refusal | null {
   const flown = landingAt - takeOffAt;
   if (!(flown > 0)) return { code: 'LANDING_NOT_AFTER_TAKE_OFF', takeOffAt, landingAt };
-  if (flown > LONGEST_FLIGHT_MINUTES) return { code: 'FLIGHT_TOO_LONG', minutes: flown, longest: LONGEST_FLIGHT_MINUTES };
+  if (flown > LONGEST_FLIGHT_MINUTES)
+    return { code: 'FLIGHT_TOO_LONG', minutes: flown, longest: LONGEST_FLIGHT_MINUTES };
   return null;
 }
 
@@ -116,9 +119,15 @@ function refusalOfExceptions({ takeOffAt, landingAt, exceptions }: FlightDraft):
     seen.add(positionCarrierId);
     if (kind === 'not-running') continue;
     const missed = minutes ?? Number.NaN;
-    if (!Number.isSafeInteger(missed) || missed < 1) return { code: 'NOT_A_COUNT', field: 'exceptions.minutes', value: missed };
+    if (!Number.isSafeInteger(missed) || missed < 1)
+      return { code: 'NOT_A_COUNT', field: 'exceptions.minutes', value: missed };
     if (missed > landingAt - takeOffAt)
-      return { code: 'EXCEPTION_BEYOND_FLIGHT', positionCarrierId, minutes: missed, flightMinutes: landingAt - takeOffAt };
+      return {
+        code: 'EXCEPTION_BEYOND_FLIGHT',
+        positionCarrierId,
+        minutes: missed,
+        flightMinutes: landingAt - takeOffAt,
+      };
   }
   return null;
 }

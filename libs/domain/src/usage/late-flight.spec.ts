@@ -12,7 +12,8 @@ const kept = (from: number, to: number | null, carrierId = 'pos1'): KeptExposure
   to: to === null ? null : instant(to),
 });
 const changeBy = (exposure: KeptExposure, at: number) =>
-  adjustExposures({ carrierId: 'airframe', at: instant(at), counts }, { readBy, exposures: [exposure] })[0]?.change ?? null;
+  adjustExposures({ carrierId: 'airframe', at: instant(at), counts }, { readBy, exposures: [exposure] })[0]
+    ?.change ?? null;
 
 describe('a posting in the past', () => {
   it.each([
@@ -37,7 +38,10 @@ describe('a posting in the past', () => {
   });
 
   it('gives the posting’s own counts', () => {
-    const [adjustment] = adjustExposures({ carrierId: 'airframe', at: instant(150), counts }, { readBy, exposures: [kept(100, 200)] });
+    const [adjustment] = adjustExposures(
+      { carrierId: 'airframe', at: instant(150), counts },
+      { readBy, exposures: [kept(100, 200)] },
+    );
     expect(adjustment).toEqual({ exposureId: 'x', change: 'amounts', add: counts });
   });
 });

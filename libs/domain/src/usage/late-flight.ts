@@ -29,7 +29,10 @@ export interface ExposureAdjustment {
  */
 export function adjustExposures(
   posting: Posting,
-  { readBy, exposures }: { readonly readBy: ReadonlySet<string>; readonly exposures: readonly KeptExposure[] },
+  {
+    readBy,
+    exposures,
+  }: { readonly readBy: ReadonlySet<string>; readonly exposures: readonly KeptExposure[] },
 ): readonly ExposureAdjustment[] {
   return exposures.flatMap((exposure): readonly ExposureAdjustment[] => {
     if (!readBy.has(exposure.carrierId)) return [];

@@ -5,7 +5,15 @@ import { zeroCounts } from './counts.js';
 import type { CycleRule } from './cycle-rule.js';
 import { type Opening, totals } from './totals.js';
 
-const half: CycleRule = { id: 'half', perFlight: 2, perLanding: 0, perTouchAndGo: 1, perStart: 0, perAbortedTakeOff: 0, denominator: 2 };
+const half: CycleRule = {
+  id: 'half',
+  perFlight: 2,
+  perLanding: 0,
+  perTouchAndGo: 1,
+  perStart: 0,
+  perAbortedTakeOff: 0,
+  denominator: 2,
+};
 const cycleRules = new Map([['half', half]]);
 const opening = (ratingId: string | null, minutes: number | null, cycles: number | null): Opening => ({
   at: instant(0),
@@ -33,21 +41,39 @@ describe('totals', () => {
   });
 
   it('are unknown where nothing is known from before', () => {
-    const result = totals({ openings: [], exposures: [{ ratingId: 'low', cycleRuleId: 'half', counts: flown }], cycleRules });
+    const result = totals({
+      openings: [],
+      exposures: [{ ratingId: 'low', cycleRuleId: 'half', counts: flown }],
+      cycleRules,
+    });
     expect(result).toMatchObject({ minutes: null, cycles: null });
     expect(result.byRating).toContainEqual({ ratingId: null, minutes: null, cycles: null });
   });
 
   it('keep an unknown counter apart from a known one', () => {
-    expect(totals({ openings: [opening('low', 600, null)], exposures: [], cycleRules })).toMatchObject({ minutes: 600, cycles: null });
-    expect(totals({ openings: [opening('low', null, 10)], exposures: [], cycleRules })).toMatchObject({ minutes: null, cycles: fraction(10) });
+    expect(totals({ openings: [opening('low', 600, null)], exposures: [], cycleRules })).toMatchObject({
+      minutes: 600,
+      cycles: null,
+    });
+    expect(totals({ openings: [opening('low', null, 10)], exposures: [], cycleRules })).toMatchObject({
+      minutes: null,
+      cycles: fraction(10),
+    });
   });
 
   it('know no cycles of what ran without a rule, and zero of what did not run', () => {
     const openings = [opening('low', 0, 0)];
-    const ran = totals({ openings, exposures: [{ ratingId: 'low', cycleRuleId: null, counts: flown }], cycleRules });
+    const ran = totals({
+      openings,
+      exposures: [{ ratingId: 'low', cycleRuleId: null, counts: flown }],
+      cycleRules,
+    });
     expect(ran).toMatchObject({ minutes: 130, cycles: null });
-    const stood = totals({ openings, exposures: [{ ratingId: 'low', cycleRuleId: null, counts: zeroCounts }], cycleRules });
+    const stood = totals({
+      openings,
+      exposures: [{ ratingId: 'low', cycleRuleId: null, counts: zeroCounts }],
+      cycleRules,
+    });
     expect(stood).toMatchObject({ minutes: 0, cycles: fraction(0) });
   });
 });

@@ -59,7 +59,10 @@ export function totals({ openings, exposures, cycleRules }: TotalsFacts): Totals
   const byRating = new Map<string | null, RatingTotal>();
   for (const part of parts) {
     const before = byRating.get(part.ratingId);
-    byRating.set(part.ratingId, before === undefined ? part : { ratingId: part.ratingId, ...sum([before, part]) });
+    byRating.set(
+      part.ratingId,
+      before === undefined ? part : { ratingId: part.ratingId, ...sum([before, part]) },
+    );
   }
   return { ...sum(parts), byRating: [...byRating.values()] };
 }
@@ -69,7 +72,9 @@ function cyclesOf(counts: Counts, rule: CycleRule | undefined): Fraction | null 
   return equalCounts(counts, zeroCounts) ? ZERO : null;
 }
 
-function sum(parts: readonly Pick<RatingTotal, 'minutes' | 'cycles'>[]): Pick<RatingTotal, 'minutes' | 'cycles'> {
+function sum(
+  parts: readonly Pick<RatingTotal, 'minutes' | 'cycles'>[],
+): Pick<RatingTotal, 'minutes' | 'cycles'> {
   let minutes: number | null = 0;
   let used: Fraction | null = ZERO;
   for (const part of parts) {
