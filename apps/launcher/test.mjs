@@ -53,19 +53,35 @@ async function runBrowser(runJest, env) {
   tally.add(process.env.CI ? { failed: Math.max(files, 1) } : { skipped: files });
 }
 
+/** Only what the chosen tests run: a half-written screen does not keep a rule from being tested. */
+const partToBuild =
+  wants('check') || wants('browser') ? 'all' : wants('api') || wants('model') ? 'api' : 'libs';
+
+/** Reports what kept a stage from running as one failure; the stages after it still run. */
+async function stage(work) {
+  try {
+    await work();
+    return true;
+  } catch (error) {
+    console.error(error instanceof StepFailed ? error.message : error);
+    tally.add({ failed: 1 });
+    return false;
+  }
+}
+
 async function testAll() {
   ensureInstalled();
-  await build();
-  if (wants('check')) {
+  const built = await stage(() => build(partToBuild));
+  if (built && wants('check')) {
     const { runChecks } = await import('./checks/run-checks.mjs');
-    tally.add(await runChecks());
+    await stage(async () => tally.add(await runChecks()));
   }
   const { runJest } = await import('./testing/run-jest.mjs');
   const { testServer } = await import('./testing/template.mjs');
+  if (!built) return runPure(runJest, {});
   const needsServer = ['model', 'api', 'browser'].some(wants);
-  const server = needsServer
-    ? await testServer(process.env.TEST_DATABASE_URL ?? process.env.DATABASE_URL)
-    : null;
+  const address = process.env.TEST_DATABASE_URL ?? process.env.DATABASE_URL;
+  const server = needsServer ? await testServer(address) : null;
   try {
     const env = server?.env ?? {};
     await runPure(runJest, env);
@@ -77,11 +93,6 @@ async function testAll() {
   }
 }
 
-try {
-  await testAll();
-} catch (error) {
-  console.error(error instanceof StepFailed ? error.message : error);
-  tally.add({ failed: 1 });
-}
+await stage(testAll);
 console.log(`\n${tally.line()}`);
 process.exit(tally.failed > 0 ? 1 : 0);

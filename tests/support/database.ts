@@ -57,15 +57,12 @@ async function create(serverUrl: string, statement: string): Promise<void> {
   }
 }
 
-/** A fresh database, copied from the migrated template. `label` shows in its name. */
-export async function startDatabase(
-  label: string = process.env['JEST_WORKER_ID'] ?? '0',
-): Promise<TestDatabase> {
+async function start(label: string, template: string | null): Promise<TestDatabase> {
   const serverUrl = told('TEST_SERVER_URL');
   const name = `strutbook_t${label}_${randomBytes(5).toString('hex')}`
     .toLowerCase()
     .replace(/[^a-z0-9_]/g, '_');
-  await create(serverUrl, `CREATE DATABASE ${name} TEMPLATE ${told('TEST_TEMPLATE')}`);
+  await create(serverUrl, `CREATE DATABASE ${name}${template === null ? '' : ` TEMPLATE ${template}`}`);
   return {
     name,
     adminUrl: address(serverUrl, name),
@@ -76,4 +73,16 @@ export async function startDatabase(
         async (client) => void (await client.query(`DROP DATABASE IF EXISTS ${name} WITH (FORCE)`)),
       ),
   };
+}
+
+const worker = (): string => process.env['JEST_WORKER_ID'] ?? '0';
+
+/** A fresh database, copied from the migrated template. `label` shows in its name. */
+export function startDatabase(label: string = worker()): Promise<TestDatabase> {
+  return start(label, told('TEST_TEMPLATE'));
+}
+
+/** A fresh database without a table. */
+export function startEmptyDatabase(label: string = worker()): Promise<TestDatabase> {
+  return start(label, null);
 }

@@ -21,7 +21,9 @@ const idleNames = new Set([
   'manager',
   'managers',
 ]);
-const machinePath = /(?<![\w.])\/(?:home|Users|root|work|mnt|workspace)\/[\w.-]+|[A-Z]:\\Users\\/;
+const machinePath = /(?<![\w.])\/(?:home|Users|root|mnt)\/[\w.-]+|[A-Z]:\\Users\\/;
+// This checkout's own path, unless it is as short as a route of the client could be.
+const ownPath = root.replace(/\/$/, '').split('/').length > 2 ? root.replace(/\/$/, '') : null;
 const text =
   /\.(ts|tsx|mjs|js|json|css|html|md|sql|prisma|yml|yaml|sh|csv|svg)$|(^|\/)(Dockerfile|run|\.\w+rc)$/;
 
@@ -43,21 +45,15 @@ function tooLong(files) {
 }
 
 function tooMany(files) {
-  const folders = Map.groupBy
-    ? Map.groupBy(files, path.dirname)
-    : files.reduce(
-        (map, file) => map.set(path.dirname(file), [...(map.get(path.dirname(file)) ?? []), file]),
-        new Map(),
-      );
-  return [...folders]
-    .map(([folder, inside]) => ({
-      folder,
-      count: inside.filter(
-        (file) => source.test(file) && !/\.spec\.tsx?$/.test(file) && !generated.test(file),
-      ).length,
-    }))
-    .filter(({ folder, count }) => count > mostInFolder && folder !== '.')
-    .map(({ folder, count }) => `${folder}: ${count} source files, at most ${mostInFolder}`);
+  const counts = new Map();
+  for (const file of files) {
+    if (!source.test(file) || generated.test(file) || /\.spec\.tsx?$/.test(file)) continue;
+    const folder = path.dirname(file);
+    counts.set(folder, (counts.get(folder) ?? 0) + 1);
+  }
+  return [...counts]
+    .filter(([folder, count]) => count > mostInFolder && folder !== '.')
+    .map(([folder, count]) => `${folder}: ${count} source files, at most ${mostInFolder}`);
 }
 
 function idlyNamed(files) {
@@ -68,19 +64,21 @@ function idlyNamed(files) {
     .map((file) => `${file}: name what is inside, or put it where it is used`);
 }
 
+function pathIn(line) {
+  if (ownPath !== null && line.includes(ownPath)) return ownPath;
+  return machinePath.exec(line)?.[0];
+}
+
 function ofOneMachine(files) {
-  return files
-    .filter((file) => text.test(file) && file !== 'package-lock.json')
-    .flatMap((file) =>
-      fs
-        .readFileSync(inRoot(file), 'utf8')
-        .split('\n')
-        .flatMap((line, index) =>
-          machinePath.test(line)
-            ? [`${file}:${index + 1}: a path of one machine: ${machinePath.exec(line)[0]}`]
-            : [],
-        ),
-    );
+  const readable = files.filter((file) => text.test(file) && file !== 'package-lock.json');
+  return readable.flatMap((file) =>
+    fs
+      .readFileSync(inRoot(file), 'utf8')
+      .split('\n')
+      .map((line, index) => ({ found: pathIn(line), at: `${file}:${index + 1}` }))
+      .filter(({ found }) => found !== undefined)
+      .map(({ found, at }) => `${at}: a path of one machine: ${found}`),
+  );
 }
 
 await reporting(async () => {
