@@ -1,0 +1,162 @@
+import { Injectable } from '@nestjs/common';
+import type { Actor } from '../../platform/access/actor.js';
+import { Database, type Tx } from '../../platform/database/database.js';
+import { newId } from '../../platform/database/uuid.js';
+import type { ActRequest } from '../../platform/http/act-key.js';
+import { Acts } from '../../platform/http/acts.js';
+import { fromInstant } from '../../platform/http/instants.js';
+import { refuse } from '../../platform/problems/refusal.error.js';
+import { Projections } from '../../records/due-points/projections.js';
+import { Journal } from '../../records/journal/journal.js';
+import { plainJson } from '../../records/journal/plain-json.js';
+import { boundaryText, Stays } from '../../records/stays/stays.js';
+import type { ChangePreviewDto, RecordedChangeDto } from './change.dto.js';
+import type { ChangeCommand } from './change-command.js';
+import { type PlannedChange, PreviewChange } from './preview-change.js';
+
+/** Engine changes and pod swaps, each recorded as one act and as a package without steps. */
+@Injectable()
+export class ChangesService {
+  constructor(
+    private readonly db: Database,
+    private readonly acts: Acts,
+    private readonly journal: Journal,
+    private readonly stays: Stays,
+    private readonly projections: Projections,
+    private readonly previewChange: PreviewChange,
+  ) {}
+
+  /** What the change would record, with nothing written. */
+  preview(actor: Actor, command: ChangeCommand): Promise<ChangePreviewDto> {
+    return this.db.inOperator(
+      actor,
+      async (tx) => (await this.previewChange.of(tx, actor.operatorId, command)).preview,
+    );
+  }
+
+  /**
+   * Records removal and installation as one act, with its package and its journal entry, or nothing.
+   * Refuses as planChange does; CHECK_CHANGED when what was confirmed is no longer so.
+   */
+  record(
+    actor: Actor,
+    act: ActRequest,
+    command: ChangeCommand,
+    confirmDigest: string,
+  ): Promise<RecordedChangeDto> {
+    return this.acts.perform(actor, act, async (tx) => {
+      const planned = await this.previewChange.of(tx, actor.operatorId, command);
+      if (planned.preview.digest !== confirmDigest) refuse({ code: 'CHECK_CHANGED', what: 'change' });
+      const number = await this.journal.number(tx);
+      const body = await this.write(tx, actor, { command, planned, number, key: act.key });
+      return { status: 201, body, version: 1, resource: `/api/packages/${body.id}` };
+    });
+  }
+
+  private async write(
+    tx: Tx,
+    actor: Actor,
+    {
+      command,
+      planned,
+      number,
+      key,
+    }: { command: ChangeCommand; planned: PlannedChange; number: bigint; key: string },
+  ): Promise<RecordedChangeDto> {
+    const { operatorId } = actor;
+    const { plan, loaded, preview, outgoingId, resolved, newRatingId } = planned;
+    const packageId = newId();
+    const kind = command.slotKind === 'pod' ? 'pod-swap' : 'engine-change';
+    const packageNumber = `${kind === 'pod-swap' ? 'PS' : 'EC'}-${String(number).padStart(4, '0')}`;
+    const title = titleOf(command, loaded.airframe.registration);
+    await tx.workPackage.create({
+      data: {
+        operatorId,
+        id: packageId,
+        number: packageNumber,
+        kind,
+        title,
+        airframeId: loaded.airframe.id,
+        openedAt: fromInstant(resolved.at),
+        recordedSeq: number,
+      },
+    });
+    // Close what ends, then open what begins: so nothing needs to be deferrable.
+    for (const end of plan.ends)
+      await this.stays.end(tx, operatorId, {
+        ...end,
+        boundary: command.boundary,
+        number,
+        packageId,
+        reason: command.reason,
+      });
+    for (const open of plan.opens)
+      await this.stays.open(tx, operatorId, number, {
+        ...open,
+        fromBoundary: command.boundary,
+        toBoundary: open.to === null ? null : command.boundary,
+        reason: command.reason,
+        packageId,
+      });
+    if (newRatingId !== null && loaded.incomingId !== null)
+      await tx.ratingChange.create({
+        data: {
+          operatorId,
+          id: newId(),
+          componentId: loaded.incomingId,
+          ratingId: newRatingId,
+          at: fromInstant(resolved.at),
+          source: `Change ${packageNumber}`,
+          recordedSeq: number,
+        },
+      });
+    await tx.packageChange.create({
+      data: {
+        operatorId,
+        id: newId(),
+        packageId,
+        slotId: loaded.request.slotId,
+        positionId: loaded.positionId,
+        outgoingId,
+        incomingId: loaded.incomingId,
+        at: fromInstant(resolved.at),
+        boundaryKind: command.boundary.kind,
+        boundaryText: boundaryText(command.boundary) ?? preview.at,
+        reason: command.reason,
+        counters: JSON.stringify({ outgoing: preview.outgoing, incoming: preview.incoming }),
+        recordedSeq: number,
+      },
+    });
+    const moved = [outgoingId, loaded.incomingId].filter((id) => id !== null);
+    await this.projections.ofComponents(tx, operatorId, moved);
+    await this.journal.append(tx, actor, {
+      number,
+      stream: loaded.airframe.id,
+      kind: kind === 'pod-swap' ? 'pod-swapped' : 'engine-changed',
+      body: plainJson({ packageId, packageNumber, ...command, ...preview }),
+      about: [packageId, loaded.positionId, ...moved],
+      key,
+    });
+    return {
+      id: packageId,
+      number: packageNumber,
+      kind,
+      version: 1,
+      at: preview.at,
+      objections: preview.objections,
+    };
+  }
+}
+
+function titleOf(
+  { slotKind, positionNumber, outgoingSerial, incomingSerial }: ChangeCommand,
+  registration: string,
+): string {
+  const what = slotKind === 'apu' ? 'Auxiliary power unit' : slotKind === 'pod' ? 'Pod' : 'Engine';
+  const where = slotKind === 'apu' ? registration : `position ${positionNumber} of ${registration}`;
+  const change = [
+    outgoingSerial === null ? null : `${outgoingSerial} off`,
+    incomingSerial === null ? null : `${incomingSerial} on`,
+  ];
+  return `${what}, ${where}: ${change.filter((part) => part !== null).join(', ')}`;
+}

@@ -1,0 +1,127 @@
+import { Injectable } from '@nestjs/common';
+import type { Place } from '@strutbook/domain/stays/plan-stay.js';
+import type { Actor } from '../../platform/access/actor.js';
+import type { Tx } from '../../platform/database/database.js';
+import type { ActRequest } from '../../platform/http/act-key.js';
+import { Acts } from '../../platform/http/acts.js';
+import { toBoundary } from '../../platform/http/boundary.dto.js';
+import { instantToWire } from '../../platform/http/instants.js';
+import { refuse } from '../../platform/problems/refusal.error.js';
+import { Projections } from '../../records/due-points/projections.js';
+import { Journal } from '../../records/journal/journal.js';
+import { Stays } from '../../records/stays/stays.js';
+import type { PlacedStayDto, PlacementDto, VoidedStayDto } from './placement.dto.js';
+
+/** Components put to places one by one: building up an engine, moving a spare, entering what was in the past. */
+@Injectable()
+export class PlacementsService {
+  constructor(
+    private readonly acts: Acts,
+    private readonly stays: Stays,
+    private readonly journal: Journal,
+    private readonly projections: Projections,
+  ) {}
+
+  /** Records a stay, ending the open one at a location. Refuses as planPlacement does; NOT_FOUND. */
+  place(actor: Actor, act: ActRequest, dto: PlacementDto): Promise<PlacedStayDto> {
+    return this.acts.perform(actor, act, async (tx) => {
+      const { operatorId } = actor;
+      const place = await placeOf(tx, operatorId, dto);
+      const boundary = toBoundary(dto.boundary);
+      const until = dto.until === undefined ? null : toBoundary(dto.until, 'until');
+      const number = await this.journal.number(tx);
+      const placed = await this.stays.place(
+        tx,
+        operatorId,
+        {
+          componentId: dto.componentId,
+          place,
+          boundary,
+          until,
+          airframeId: dto.boundary.airframeId ?? null,
+          reason: dto.reason ?? null,
+        },
+        number,
+      );
+      await this.projections.ofComponents(tx, operatorId, [dto.componentId]);
+      const at = instantToWire(placed.at);
+      await this.journal.append(tx, actor, {
+        number,
+        stream: dto.componentId,
+        kind: 'component-placed',
+        body: {
+          stayId: placed.stayId,
+          componentId: dto.componentId,
+          ...place,
+          boundary,
+          until,
+          at,
+          reason: dto.reason ?? null,
+        },
+        about: await subjectsOf(tx, operatorId, dto.componentId, place),
+        key: act.key,
+      });
+      const body = {
+        id: placed.stayId,
+        componentId: dto.componentId,
+        at,
+        precision: placed.precision,
+        endedStayId: placed.endedStayId,
+      };
+      return { status: 201, body, resource: `/api/components/${dto.componentId}` };
+    });
+  }
+
+  /** Voids a stay that was recorded wrongly; it stays to be seen, with the reason. Refuses: NOT_FOUND, ALREADY_VOIDED. */
+  void(actor: Actor, act: ActRequest, stayId: string, reason: string): Promise<VoidedStayDto> {
+    return this.acts.perform(actor, act, async (tx) => {
+      const number = await this.journal.number(tx);
+      const componentId = await this.stays.void(tx, actor.operatorId, { stayId, reason, number });
+      await this.projections.ofComponents(tx, actor.operatorId, [componentId]);
+      await this.journal.append(tx, actor, {
+        number,
+        stream: componentId,
+        kind: 'stay-voided',
+        body: { stayId, componentId, reason },
+        about: [stayId],
+        key: act.key,
+      });
+      return { status: 200, body: { id: stayId, componentId }, resource: `/api/components/${componentId}` };
+    });
+  }
+}
+
+async function placeOf(tx: Tx, operatorId: number, { slotId, locationName }: PlacementDto): Promise<Place> {
+  if ((slotId === undefined) === (locationName === undefined))
+    refuse({
+      code: 'INVALID_FIELDS',
+      fields: [
+        {
+          field: 'slotId',
+          reason: 'A component goes to one place.',
+          fix: 'Name either a slot or a location.',
+        },
+      ],
+    });
+  if (slotId !== undefined) {
+    const slot = await tx.slot.findUnique({ where: { operatorId_id: { operatorId, id: slotId } } });
+    if (slot === null) refuse({ code: 'NOT_FOUND', what: 'slot', field: 'slotId' });
+    return { kind: 'slot', slotId };
+  }
+  const location = await tx.location.findFirst({ where: { operatorId, name: locationName ?? '' } });
+  if (location === null)
+    refuse({ code: 'NOT_FOUND', what: `location ${locationName}`, field: 'locationName' });
+  return { kind: 'location', locationId: location.id };
+}
+
+/** The component, what it went into, and the airframe when it went straight to a position. */
+async function subjectsOf(tx: Tx, operatorId: number, componentId: string, place: Place): Promise<string[]> {
+  if (place.kind === 'location') return [componentId];
+  const slot = await tx.slot.findUniqueOrThrow({
+    where: { operatorId_id: { operatorId, id: place.slotId } },
+    include: { position: true },
+  });
+  return [componentId, slot.componentId, slot.positionId, slot.position?.airframeId].filter(
+    (id) => id !== null && id !== undefined,
+  );
+}

@@ -1,0 +1,153 @@
+import { Injectable } from '@nestjs/common';
+import { duePoint } from '@strutbook/domain/due/due-point.js';
+import { fraction } from '@strutbook/domain/units/fraction.js';
+import type { Counts } from '@strutbook/domain/usage/counts.js';
+import { cycleUnits } from '@strutbook/domain/usage/cycle-rule.js';
+import type { Tx } from '../../platform/database/database.js';
+import { newId } from '../../platform/database/uuid.js';
+import { Lives, type PartInLife } from '../lives/lives.js';
+import { type ClockReadings, readClocks } from '../usage/clock-readings.js';
+import { Counters } from '../usage/counters.js';
+import { Use, type Uses } from '../usage/use.js';
+
+/** A row of the projection: where on its clock something falls due, or why that can't be told. */
+export interface DuePointRow {
+  readonly componentId: string;
+  readonly engineId: string | null;
+  readonly carrierId: string | null;
+  readonly kind: 'life-limit' | 'counters';
+  readonly verdict: 'limited' | 'not-verified' | 'not-authorised';
+  readonly dimension: 'minutes' | 'cycles' | 'none';
+  readonly cycleRuleId: string | null;
+  readonly lifeLimitId: string | null;
+  readonly dueAt: number | null;
+  readonly flagged: boolean;
+  readonly reason: string | null;
+}
+
+/** Due points in the carrier's clock: constant while nothing but flying happens, so 'remaining' is never stored. */
+@Injectable()
+export class DuePoints {
+  constructor(
+    private readonly lives: Lives,
+    private readonly use: Use,
+    private readonly counters: Counters,
+  ) {}
+
+  /** Writes again the due points of exactly these components. */
+  async rebuild(tx: Tx, operatorId: number, componentIds: readonly string[]): Promise<void> {
+    const rows = await this.fromFacts(tx, operatorId, componentIds);
+    await tx.duePoint.deleteMany({ where: { operatorId, componentId: { in: [...componentIds] } } });
+    await tx.duePoint.createMany({ data: rows.map((row) => ({ operatorId, id: newId(), ...row })) });
+  }
+
+  /** The due points as the records say they are now, nothing written. */
+  async fromFacts(tx: Tx, operatorId: number, componentIds: readonly string[]): Promise<DuePointRow[]> {
+    const parts = await this.lives.of(tx, operatorId, componentIds, null);
+    const uses = await this.use.of(
+      tx,
+      operatorId,
+      [...parts.keys()].map((componentId) => ({ componentId, at: null })),
+    );
+    const carriers = [...parts.keys()].flatMap((id) => uses.running(id)?.carrierId ?? []);
+    const reading = await readClocks(
+      tx,
+      operatorId,
+      carriers.map((carrierId) => ({ carrierId, at: null })),
+    );
+    const limited = [...parts.values()].flatMap((part) => rowsOf(part, uses, reading));
+    return [...limited, ...(await this.unknownCounters(tx, operatorId, componentIds))];
+  }
+
+  /** An engine whose own hours or cycles are not known says so on every list of what is due. */
+  private async unknownCounters(
+    tx: Tx,
+    operatorId: number,
+    componentIds: readonly string[],
+  ): Promise<DuePointRow[]> {
+    const engines = await tx.component.findMany({
+      where: { operatorId, id: { in: [...componentIds] }, kind: 'engine' },
+      select: { id: true },
+    });
+    const counters = await this.counters.of(
+      tx,
+      operatorId,
+      engines.map((engine) => engine.id),
+      null,
+    );
+    return engines.flatMap(({ id }) => {
+      const known = counters.get(id)?.sinceNew;
+      if (known !== undefined && known.minutes !== null && known.cycles !== null) return [];
+      return {
+        ...NOTHING_DUE,
+        componentId: id,
+        engineId: id,
+        kind: 'counters' as const,
+        reason: 'COUNTERS_UNKNOWN',
+      };
+    });
+  }
+}
+
+const NOTHING_DUE = {
+  carrierId: null,
+  verdict: 'not-verified',
+  dimension: 'none',
+  cycleRuleId: null,
+  lifeLimitId: null,
+  dueAt: null,
+  flagged: false,
+} as const;
+
+function rowsOf(
+  { componentId, engineId, life, limit }: PartInLife,
+  uses: Uses,
+  reading: ClockReadings,
+): DuePointRow[] {
+  const base = {
+    ...NOTHING_DUE,
+    componentId,
+    engineId,
+    kind: 'life-limit' as const,
+    lifeLimitId: limit?.id ?? null,
+  };
+  if (life.kind === 'not-limited') return [];
+  if (life.kind === 'not-authorised')
+    return [{ ...base, verdict: 'not-authorised', reason: 'NOT_AUTHORISED' }];
+  if (life.kind === 'unsubstantiated')
+    return [{ ...base, reason: life.reasons.map((reason) => reason.code).join(' ') }];
+  const running = uses.running(componentId);
+  // Off the wing it hangs on no carrier: a clock that stands still at zero.
+  const clock: Counts | null = running === null ? null : reading({ carrierId: running.carrierId, at: null });
+  const rule = running?.cycleRuleId == null ? undefined : uses.facts.cycleRules.get(running.cycleRuleId);
+  const due = {
+    ...base,
+    verdict: 'limited' as const,
+    flagged: life.flagged,
+    reason: null,
+    carrierId: running?.carrierId ?? null,
+  };
+  const rows: DuePointRow[] = [];
+  if (life.remainingExact !== null)
+    rows.push({
+      ...due,
+      dimension: 'cycles',
+      cycleRuleId: rule?.id ?? null,
+      dueAt: duePoint({
+        remainingExact: life.remainingExact,
+        reading: clock === null || rule === undefined ? 0 : cycleUnits(clock, rule),
+        denominator: rule?.denominator ?? 1,
+      }),
+    });
+  if (life.remainingMinutes !== null)
+    rows.push({
+      ...due,
+      dimension: 'minutes',
+      dueAt: duePoint({
+        remainingExact: fraction(life.remainingMinutes),
+        reading: clock?.minutes ?? 0,
+        denominator: 1,
+      }),
+    });
+  return rows;
+}

@@ -1,0 +1,151 @@
+import { Injectable } from '@nestjs/common';
+import type { Life, LifeMethod, TraceAcceptance, TraceGap } from '@strutbook/domain/life/life.js';
+import { lifeOf } from '@strutbook/domain/life/limited-life.js';
+import { limitsInForce } from '@strutbook/domain/life/limits-in-force.js';
+import { limitAt } from '@strutbook/domain/life/substantiation.js';
+import type { Tx } from '../../platform/database/database.js';
+import { toInstant } from '../../platform/http/instants.js';
+import { Clock } from '../../platform/time/clock.js';
+import { Structure } from '../stays/structure.js';
+import { Use, type Uses } from '../usage/use.js';
+import type { RecordedAcceptance } from '../usage/use-facts.js';
+import { loadLifeLimits, type RecordedLimit } from './life-limits.js';
+import { ratingsAt } from './ratings.js';
+
+/** A limited part with its life, and what it was judged by. */
+export interface PartInLife {
+  readonly componentId: string;
+  readonly engineId: string | null;
+  readonly modelId: string | null;
+  readonly ratingId: string | null;
+  readonly life: Life;
+  /** The row of the limit that counts now; null when none is recorded. */
+  readonly limit: RecordedLimit | null;
+}
+
+interface Context {
+  readonly at: Date | null;
+  readonly today: Date;
+  readonly uses: Uses;
+  readonly engineOf: ReadonlyMap<string, string>;
+  readonly modelOf: ReadonlyMap<string, string | null>;
+  readonly methodOf: ReadonlyMap<string, LifeMethod>;
+  readonly ratingOf: ReadonlyMap<string, string>;
+  readonly limits: readonly RecordedLimit[];
+}
+
+/** The lives of limited parts, from the records as they stand. */
+@Injectable()
+export class Lives {
+  constructor(
+    private readonly use: Use,
+    private readonly structure: Structure,
+    private readonly clock: Clock,
+  ) {}
+
+  /**
+   * The life of each limited part among these components, now (null) or at an instant.
+   *
+   * A part is judged by the model of the engine it is in, at the rating that engine runs at; one in no engine by
+   * the model it is recorded for, at the rating it last ran at.
+   */
+  async of(
+    tx: Tx,
+    operatorId: number,
+    componentIds: readonly string[],
+    at: Date | null,
+  ): Promise<ReadonlyMap<string, PartInLife>> {
+    const parts = await tx.component.findMany({
+      where: { operatorId, id: { in: [...componentIds] }, lifeLimited: true },
+      select: { id: true, partNumber: true, engineModelId: true },
+    });
+    const ids = parts.map((part) => part.id);
+    const engineOf = await this.structure.engineOf(tx, operatorId, ids, at);
+    const engineIds = [...new Set(engineOf.values())];
+    const engines = await tx.component.findMany({
+      where: { operatorId, id: { in: engineIds } },
+      select: { id: true, engineModelId: true },
+    });
+    const models = await tx.engineModel.findMany({
+      where: { operatorId },
+      select: { id: true, lifeMethod: true },
+    });
+    const context: Context = {
+      at,
+      today: this.clock.now(),
+      uses: await this.use.of(
+        tx,
+        operatorId,
+        ids.map((componentId) => ({ componentId, at })),
+      ),
+      engineOf,
+      modelOf: new Map(engines.map((engine) => [engine.id, engine.engineModelId])),
+      methodOf: new Map(
+        models.map((model) => [model.id, model.lifeMethod === 'lowest-limit' ? 'lowest-limit' : 'pro-rata']),
+      ),
+      ratingOf: await ratingsAt(tx, operatorId, engineIds, at),
+      limits: await loadLifeLimits(
+        tx,
+        operatorId,
+        parts.map((part) => part.partNumber),
+      ),
+    };
+    return new Map(parts.map((part) => [part.id, judge(part, context)]));
+  }
+}
+
+function judge(
+  part: { id: string; partNumber: string; engineModelId: string | null },
+  context: Context,
+): PartInLife {
+  const { at, uses } = context;
+  const engineId = context.engineOf.get(part.id) ?? null;
+  const modelId = engineId === null ? part.engineModelId : (context.modelOf.get(engineId) ?? null);
+  const lastRun = uses.facts.exposures
+    .filter((row) => row.componentId === part.id && (at === null || row.fromAt <= at))
+    .at(-1);
+  const ratingId = engineId === null ? (lastRun?.ratingId ?? null) : (context.ratingOf.get(engineId) ?? null);
+  const effectiveAt = toInstant(at ?? context.today);
+  const limits =
+    modelId === null
+      ? []
+      : limitsInForce(context.limits, { partNumber: part.partNumber, modelId, at: effectiveAt });
+  const life = lifeOf({
+    used: uses.totalsAt({ componentId: part.id, at }).byRating,
+    limits,
+    method: (modelId === null ? undefined : context.methodOf.get(modelId)) ?? 'pro-rata',
+    ratingNow: ratingId,
+    traceGaps: gapsOf(part.id, context),
+    acceptance: acceptanceOf(part.id, uses),
+  });
+  const limit = limitAt(limits, ratingId);
+  return {
+    componentId: part.id,
+    engineId,
+    modelId,
+    ratingId,
+    life,
+    limit: limits.find((row) => row === limit) === undefined ? null : (limit as RecordedLimit),
+  };
+}
+
+function gapsOf(componentId: string, { at, uses: { facts } }: Context): TraceGap[] {
+  return facts.gaps
+    .filter((gap) => gap.componentId === componentId && (at === null || gap.fromAt < at))
+    .map((gap) => {
+      const own = facts.acceptances.filter((row) => row.traceGapId === gap.id).at(-1);
+      return { id: gap.id, description: gap.note, acceptance: own === undefined ? null : asAcceptance(own) };
+    });
+}
+
+/** The acceptance that names no gap: it stands for an unknown rating, and for all gaps without their own. */
+function acceptanceOf(componentId: string, { facts }: Uses): TraceAcceptance | null {
+  const whole = facts.acceptances
+    .filter((row) => row.componentId === componentId && row.traceGapId === null)
+    .at(-1);
+  return whole === undefined ? null : asAcceptance(whole);
+}
+
+function asAcceptance({ by, reference, cycles, minutes }: RecordedAcceptance): TraceAcceptance {
+  return { by, reference, worstCaseCycles: cycles, worstCaseMinutes: minutes };
+}

@@ -1,0 +1,29 @@
+import { Global, Module } from '@nestjs/common';
+import { DuePoints } from './due-points/due-points.js';
+import { Projections } from './due-points/projections.js';
+import { Journal } from './journal/journal.js';
+import { EngineSnapshots } from './lives/engine-snapshots.js';
+import { Lives } from './lives/lives.js';
+import { Stays } from './stays/stays.js';
+import { Structure } from './stays/structure.js';
+import { Counters } from './usage/counters.js';
+import { Exposures } from './usage/exposures.js';
+import { Use } from './usage/use.js';
+
+const RECORDS = [
+  Journal,
+  Structure,
+  Stays,
+  Use,
+  Exposures,
+  Counters,
+  Lives,
+  EngineSnapshots,
+  DuePoints,
+  Projections,
+];
+
+/** The system of record: what every feature writes through and reads from. */
+@Global()
+@Module({ providers: RECORDS, exports: RECORDS })
+export class RecordsModule {}

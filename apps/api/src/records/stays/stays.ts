@@ -1,0 +1,223 @@
+import { Injectable } from '@nestjs/common';
+import { type Boundary, type Precision, resolveBoundary } from '@strutbook/domain/stays/boundary.js';
+import { type Place, planPlacement } from '@strutbook/domain/stays/plan-stay.js';
+import type { Instant } from '@strutbook/domain/units/minutes.js';
+import type { Tx } from '../../platform/database/database.js';
+import { newId } from '../../platform/database/uuid.js';
+import { fromInstant } from '../../platform/http/instants.js';
+import { orNotFound, orRefuse, refuse } from '../../platform/problems/refusal.error.js';
+import { Clock } from '../../platform/time/clock.js';
+import { loadBoundaryFacts } from './boundary-facts.js';
+import { airframesOfSlots, loadComponentFacts, loadSlotStays, lockForStays } from './stay-facts.js';
+import { Structure } from './structure.js';
+
+/** A placement as it is told; `until` makes it a stay of the past. */
+export interface Placement {
+  readonly componentId: string;
+  readonly place: Place;
+  readonly boundary: Boundary;
+  readonly until: Boundary | null;
+  /** The airframe whose log a page or a date refers to, where the place doesn't tell. */
+  readonly airframeId: string | null;
+  readonly reason: string | null;
+}
+
+/** A stay to write. */
+export interface NewStay {
+  readonly componentId: string;
+  readonly slotId: string | null;
+  readonly locationId: string | null;
+  readonly from: Instant;
+  readonly fromBoundary: Boundary;
+  readonly to: Instant | null;
+  readonly toBoundary: Boundary | null;
+  readonly reason: string | null;
+  readonly packageId: string | null;
+}
+
+/** What a placement did. */
+export interface PlacedStay {
+  readonly stayId: string;
+  readonly componentId: string;
+  readonly at: Instant;
+  readonly precision: Precision;
+  readonly endedStayId: string | null;
+}
+
+/** Stays are facts: opened, ended once, voided once. The caller flattens again what they touch. */
+@Injectable()
+export class Stays {
+  constructor(
+    private readonly structure: Structure,
+    private readonly clock: Clock,
+  ) {}
+
+  /** Puts a component to a place, ending its open stay at a location. Refuses as planPlacement does. */
+  async place(tx: Tx, operatorId: number, placement: Placement, number: bigint): Promise<PlacedStay> {
+    const { componentId, place, boundary, until } = placement;
+    const airframeIds = await this.lock(tx, operatorId, placement);
+    const facts = await loadBoundaryFacts(tx, operatorId, airframeIds, boundary);
+    const component = orNotFound(
+      (await loadComponentFacts(tx, operatorId, [componentId])).get(componentId),
+      'component',
+    );
+    const slotStays = place.kind === 'slot' ? await loadSlotStays(tx, operatorId, place.slotId) : [];
+    const own = await this.structure.beneath(tx, operatorId, [componentId], null);
+    const ownSlots = await tx.slot.findMany({ where: { operatorId, componentId }, select: { id: true } });
+    const begins = orRefuse(resolveBoundary(boundary, facts)).at;
+    const ends =
+      until === null
+        ? null
+        : orRefuse(resolveBoundary(until, await loadBoundaryFacts(tx, operatorId, airframeIds, until)));
+    if (ends !== null && ends.at <= begins)
+      refuse({ code: 'ENDS_BEFORE_START', stayId: 'new', from: begins, at: ends.at });
+    // A stay of the past only has to fit between what is recorded before and after it.
+    const overlapping = (stay: { from: Instant }) => ends === null || stay.from < ends.at;
+    const plan = orRefuse(
+      planPlacement(
+        { componentId, place, boundary },
+        {
+          ...facts,
+          componentStays: component.stays.filter(overlapping),
+          slotStays: slotStays.filter(overlapping),
+          ownSlotIds: new Set([...own.map((slot) => slot.slotId), ...ownSlots.map((slot) => slot.id)]),
+          opening: component.opening,
+          manufacturedAt: component.manufacturedAt,
+          scrappedAt: component.scrappedAt,
+        },
+      ),
+    );
+    if (plan.ends !== null)
+      await this.end(tx, operatorId, {
+        stayId: plan.ends,
+        at: plan.from,
+        boundary,
+        number,
+        packageId: null,
+        reason: placement.reason,
+      });
+    const stayId = await this.open(tx, operatorId, number, {
+      componentId,
+      slotId: place.kind === 'slot' ? place.slotId : null,
+      locationId: place.kind === 'location' ? place.locationId : null,
+      from: plan.from,
+      fromBoundary: boundary,
+      to: ends?.at ?? null,
+      toBoundary: until,
+      reason: placement.reason,
+      packageId: null,
+    });
+    return { stayId, componentId, at: plan.from, precision: plan.precision, endedStayId: plan.ends };
+  }
+
+  /** Writes a stay; PostgreSQL has the last word on overlaps and flights. Answers its id. */
+  async open(tx: Tx, operatorId: number, number: bigint, stay: NewStay): Promise<string> {
+    const id = newId();
+    await tx.stay.create({
+      data: {
+        operatorId,
+        id,
+        componentId: stay.componentId,
+        slotId: stay.slotId,
+        locationId: stay.locationId,
+        fromAt: fromInstant(stay.from),
+        fromKind: stay.fromBoundary.kind,
+        fromText: boundaryText(stay.fromBoundary),
+        ...(stay.to === null || stay.toBoundary === null
+          ? {}
+          : {
+              toAt: fromInstant(stay.to),
+              toKind: stay.toBoundary.kind,
+              toText: boundaryText(stay.toBoundary),
+              endedSeq: number,
+            }),
+        reason: stay.reason,
+        packageId: stay.packageId,
+        recordedSeq: number,
+      },
+    });
+    return id;
+  }
+
+  /** Ends an open stay, once. */
+  async end(
+    tx: Tx,
+    operatorId: number,
+    end: {
+      stayId: string;
+      at: Instant;
+      boundary: Boundary;
+      number: bigint;
+      packageId: string | null;
+      reason: string | null;
+    },
+  ): Promise<void> {
+    await tx.stay.updateMany({
+      where: { operatorId, id: end.stayId, toAt: null, voidedSeq: null },
+      data: {
+        toAt: fromInstant(end.at),
+        toKind: end.boundary.kind,
+        toText: boundaryText(end.boundary),
+        endReason: end.reason,
+        endPackageId: end.packageId,
+        endedSeq: end.number,
+      },
+    });
+  }
+
+  /** Voids a stay; the row stays, the place is free. Refuses: NOT_FOUND, ALREADY_VOIDED. Answers its component. */
+  async void(
+    tx: Tx,
+    operatorId: number,
+    { stayId, reason, number }: { stayId: string; reason: string; number: bigint },
+  ): Promise<string> {
+    const stay = orNotFound(
+      await tx.stay.findUnique({ where: { operatorId_id: { operatorId, id: stayId } } }),
+      'stay',
+    );
+    if (stay.voidedSeq !== null) refuse({ code: 'ALREADY_VOIDED', what: 'stay' });
+    if (stay.slotId !== null) {
+      const airframeIds = await airframesOfSlots(tx, operatorId, [stay.slotId], stay.fromAt);
+      await lockForStays(tx, operatorId, { airframeIds, componentIds: [stay.componentId] });
+    }
+    await tx.stay.updateMany({
+      where: { operatorId, id: stayId, voidedSeq: null },
+      data: { voidedSeq: number, voidReason: reason },
+    });
+    return stay.componentId;
+  }
+
+  /** Locks what a placement touches and answers the airframes whose flights matter, the one of its log first. */
+  private async lock(
+    tx: Tx,
+    operatorId: number,
+    { componentId, place, boundary, airframeId }: Placement,
+  ): Promise<string[]> {
+    const open = await tx.stay.findFirst({
+      where: { operatorId, componentId, voidedSeq: null, toAt: null },
+      select: { slotId: true },
+    });
+    const slotIds = [
+      ...(place.kind === 'slot' ? [place.slotId] : []),
+      ...(open?.slotId == null ? [] : [open.slotId]),
+    ];
+    const at = boundary.kind === 'instant' ? fromInstant(boundary.at) : this.clock.now();
+    const onThem = slotIds.length === 0 ? [] : await airframesOfSlots(tx, operatorId, slotIds, at);
+    const airframeIds = [...new Set([...(airframeId === null ? [] : [airframeId]), ...onThem])];
+    await lockForStays(tx, operatorId, { airframeIds, componentIds: [componentId] });
+    return airframeIds;
+  }
+}
+
+/** What was typed for a boundary that is not an instant. */
+export function boundaryText(boundary: Boundary): string | null {
+  switch (boundary.kind) {
+    case 'instant':
+      return null;
+    case 'after-page':
+      return boundary.page;
+    case 'before-first':
+    case 'after-last':
+      return boundary.on;
+  }
+}

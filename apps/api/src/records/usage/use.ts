@@ -1,0 +1,64 @@
+import { Injectable } from '@nestjs/common';
+import { type Totals, totals } from '@strutbook/domain/usage/totals.js';
+import type { Tx } from '../../platform/database/database.js';
+import { type ClockAsk, readClocks } from './clock-readings.js';
+import { loadUseFacts, type StoredExposure, seenBy, type UseFacts } from './use-facts.js';
+
+/** Asks for the use of a component at an instant; null asks for now. */
+export interface UseAsk {
+  readonly componentId: string;
+  readonly at: Date | null;
+}
+
+/** The use of components, as asked. */
+export interface Uses {
+  /** Use since new at the instant asked: openings and what its exposures saw, gaps left aside. */
+  readonly totalsAt: (ask: UseAsk) => Totals;
+  /** The exposure that runs now, if any. */
+  readonly running: (componentId: string) => StoredExposure | null;
+  readonly facts: UseFacts;
+}
+
+/** How much components were used: one place where openings and exposures are added up. */
+@Injectable()
+export class Use {
+  /** Answers any number of asks in a constant number of statements. */
+  async of(tx: Tx, operatorId: number, asks: readonly UseAsk[]): Promise<Uses> {
+    const facts = await loadUseFacts(tx, operatorId, [...new Set(asks.map((ask) => ask.componentId))]);
+    const byComponent = groupExposures(facts.exposures);
+    const clockAsks = asks.flatMap((ask) =>
+      (byComponent.get(ask.componentId) ?? []).flatMap((row) => clockAsksOf(row, ask.at)),
+    );
+    const reading = await readClocks(tx, operatorId, clockAsks);
+    return {
+      facts,
+      running: (componentId) => (byComponent.get(componentId) ?? []).find((row) => row.toAt === null) ?? null,
+      totalsAt: ({ componentId, at }) =>
+        totals({
+          openings: facts.openings.filter((row) => row.componentId === componentId && row.basis === 'new'),
+          exposures: (byComponent.get(componentId) ?? []).map((row) => ({
+            ratingId: row.ratingId,
+            cycleRuleId: row.cycleRuleId,
+            counts: seenBy(row, at, reading),
+          })),
+          cycleRules: facts.cycleRules,
+        }),
+    };
+  }
+}
+
+function clockAsksOf({ carrierId, fromAt, toAt }: StoredExposure, at: Date | null): ClockAsk[] {
+  if (at !== null && at <= fromAt) return [];
+  if (toAt !== null && (at === null || toAt <= at)) return [];
+  return [{ carrierId, at }, ...(toAt === null ? [] : [{ carrierId, at: fromAt }])];
+}
+
+function groupExposures(exposures: readonly StoredExposure[]): Map<string, StoredExposure[]> {
+  const groups = new Map<string, StoredExposure[]>();
+  for (const exposure of exposures) {
+    const group = groups.get(exposure.componentId);
+    if (group === undefined) groups.set(exposure.componentId, [exposure]);
+    else group.push(exposure);
+  }
+  return groups;
+}
