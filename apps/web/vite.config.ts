@@ -9,7 +9,10 @@ export const config = defineConfig(({ mode }) => ({
   resolve: {
     // The libraries' sources, so that the client builds without their compiled output.
     alias: [
-      { find: /^@strutbook\/api-client\/(.*)\.js$/, replacement: `${source('../../libs/api-client/src/')}$1.ts` },
+      {
+        find: /^@strutbook\/api-client\/(.*)\.js$/,
+        replacement: `${source('../../libs/api-client/src/')}$1.ts`,
+      },
       { find: /^@strutbook\/domain\/(.*)\.js$/, replacement: `${source('../../libs/domain/src/')}$1.ts` },
     ],
   },
@@ -28,7 +31,9 @@ export const config = defineConfig(({ mode }) => ({
   },
   server: {
     host: '127.0.0.1',
-    proxy: { '/api': { target: process.env['STRUTBOOK_API'] ?? 'http://127.0.0.1:3000', changeOrigin: false } },
+    proxy: {
+      '/api': { target: process.env['STRUTBOOK_API'] ?? 'http://127.0.0.1:3000', changeOrigin: false },
+    },
   },
 }));
 

@@ -1,9 +1,10 @@
 // Sets the chosen theme before the first paint, so that a night hangar sees no white flash.
-(function () {
+(() => {
+  let chosen = null;
   try {
-    var chosen = localStorage.getItem('strutbook.theme');
-    if (chosen === 'light' || chosen === 'dark') document.documentElement.setAttribute('data-theme', chosen);
-  } catch (_) {
+    chosen = localStorage.getItem('strutbook.theme');
+  } catch {
     // Storage may be off; the system's setting then decides.
   }
+  if (chosen === 'light' || chosen === 'dark') document.documentElement.dataset.theme = chosen;
 })();

@@ -60,7 +60,10 @@ function fieldProblems(value: unknown): FieldProblem[] {
 }
 
 /** Reads any error answer as a problem, also one that a proxy wrote in its own way. Total. */
-export function problemFrom(body: unknown, response: Pick<Response, 'status' | 'statusText' | 'headers'>): ProblemError {
+export function problemFrom(
+  body: unknown,
+  response: Pick<Response, 'status' | 'statusText' | 'headers'>,
+): ProblemError {
   const said = isRecord(body) ? body : {};
   return new ProblemError(
     {

@@ -11,7 +11,11 @@ interface Found {
 }
 
 const placesMatching = (typed: string): Found[] =>
-  PLACES.filter((place) => place.name.toLowerCase().includes(typed.trim().toLowerCase())).map((place) => ({ name: place.name, kind: 'Place', href: place.path }));
+  PLACES.filter((place) => place.name.toLowerCase().includes(typed.trim().toLowerCase())).map((place) => ({
+    name: place.name,
+    kind: 'Place',
+    href: place.path,
+  }));
 
 const LINKS = '.finder-list a';
 
@@ -39,8 +43,14 @@ export function FinderDialog({ onClose }: { readonly onClose: () => void }) {
   return (
     <SheetDialog title="Find" open onClose={onClose}>
       {/* The arrow keys of the field and the links are heard here. */}
-      <div className="finder stack" onKeyDown={walk}>
-        <TextField label="Name of a place" value={typed} onChange={(event) => setTyped(event.target.value)} onKeyDown={openFirst} autoFocus />
+      <div className="finder stack" role="search" onKeyDown={walk}>
+        <TextField
+          label="Name of a place"
+          value={typed}
+          onChange={(event) => setTyped(event.target.value)}
+          onKeyDown={openFirst}
+          autoFocus
+        />
         <p className="visually-hidden" role="status">
           {found.length} found
         </p>

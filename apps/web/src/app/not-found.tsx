@@ -7,7 +7,8 @@ export function NotFound() {
     <div className="page">
       <PageHeading title="There is no such page" />
       <p>
-        The address <code>{window.location.pathname}</code> leads nowhere. It may be mistyped, or what stood there was never recorded.
+        The address <code>{window.location.pathname}</code> leads nowhere. It may be mistyped, or what stood
+        there was never recorded.
       </p>
       <div>
         <ActionLink href="/positions">Go to Positions</ActionLink>

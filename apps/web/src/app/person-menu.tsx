@@ -17,7 +17,8 @@ const ROLE_WORDS: Readonly<Record<string, string>> = {
 };
 
 /** 'Records, Planner' */
-export const roleWords = (roles: readonly string[]): string => roles.map((role) => ROLE_WORDS[role] ?? role.replaceAll('-', ' ')).join(', ');
+export const roleWords = (roles: readonly string[]): string =>
+  roles.map((role) => ROLE_WORDS[role] ?? role.replaceAll('-', ' ')).join(', ');
 
 /** The person signed in: name, role, theme, password, signing out. */
 export function PersonMenu({ session }: { readonly session: Session }) {
@@ -41,8 +42,21 @@ export function PersonMenu({ session }: { readonly session: Session }) {
   };
   return (
     // The keys and focus of everything inside are heard here.
-    <div className="person" onKeyDown={closeOnEscape} onBlur={closeOnLeaving}>
-      <Button kind="quiet" ref={button} className="person-name" aria-expanded={open} aria-controls="person" onClick={() => setOpen(!open)}>
+    <div
+      className="person"
+      role="group"
+      aria-label="Signed in"
+      onKeyDown={closeOnEscape}
+      onBlur={closeOnLeaving}
+    >
+      <Button
+        kind="quiet"
+        ref={button}
+        className="person-name"
+        aria-expanded={open}
+        aria-controls="person"
+        onClick={() => setOpen(!open)}
+      >
         {session.person.fullName}
       </Button>
       <div id="person" className="person-panel stack" hidden={!open}>

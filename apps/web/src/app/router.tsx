@@ -1,5 +1,12 @@
 import type { QueryClient } from '@tanstack/react-query';
-import { createRootRouteWithContext, createRoute, createRouter, lazyRouteComponent, Outlet, redirect } from '@tanstack/react-router';
+import {
+  createRootRouteWithContext,
+  createRoute,
+  createRouter,
+  lazyRouteComponent,
+  Outlet,
+  redirect,
+} from '@tanstack/react-router';
 import { sessionQuery } from '../server/session.js';
 import { NotFound } from './not-found.js';
 import { PageError } from './page-error.js';
@@ -15,7 +22,8 @@ interface SignInSearch {
 }
 
 /** Only an address of this origin: '//other.example' would leave it. */
-const ownAddress = (value: unknown): string | undefined => (typeof value === 'string' && /^\/(?![/\\])/.test(value) ? value : undefined);
+const ownAddress = (value: unknown): string | undefined =>
+  typeof value === 'string' && /^\/(?![/\\])/.test(value) ? value : undefined;
 
 const root = createRootRouteWithContext<RouterContext>()({ component: Outlet, notFoundComponent: NotFound });
 
@@ -109,7 +117,9 @@ const people = createRoute({
 const gallery = createRoute({
   getParentRoute: () => root,
   path: '/gallery',
-  component: __GALLERY__ ? lazyRouteComponent(() => import('../gallery/gallery-page.js'), 'GalleryPage') : NotFound,
+  component: __GALLERY__
+    ? lazyRouteComponent(() => import('../gallery/gallery-page.js'), 'GalleryPage')
+    : NotFound,
 });
 
 const tree = root.addChildren([

@@ -1,6 +1,6 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { SignInForm } from '../features/session/sign-in-form.js';
-import { useSession, type Session } from '../server/session.js';
+import { type Session, useSession } from '../server/session.js';
 import { markSessionEnded } from '../server/session-end.js';
 import { SheetDialog } from '../ui/overlay/sheet-dialog.js';
 

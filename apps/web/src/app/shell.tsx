@@ -9,14 +9,24 @@ import { TopBar } from './top-bar.js';
 import './shell.css';
 import '../ui/page/page.css';
 
-const FinderDialog = lazy(() => import('./finder-dialog.js').then((module) => ({ default: module.FinderDialog })));
-const SessionEndedDialog = lazy(() => import('./session-ended-dialog.js').then((module) => ({ default: module.SessionEndedDialog })));
+const FinderDialog = lazy(() =>
+  import('./finder-dialog.js').then((module) => ({ default: module.FinderDialog })),
+);
+const SessionEndedDialog = lazy(() =>
+  import('./session-ended-dialog.js').then((module) => ({ default: module.SessionEndedDialog })),
+);
 
 /** Ctrl+K or Cmd+K opens the finder from anywhere. */
 function useFinderKey(open: () => void): void {
   useEffect(() => {
     const listen = (event: KeyboardEvent) => {
-      if (event.key.toLowerCase() !== 'k' || !(event.ctrlKey || event.metaKey) || event.shiftKey || event.altKey) return;
+      if (
+        event.key.toLowerCase() !== 'k' ||
+        !(event.ctrlKey || event.metaKey) ||
+        event.shiftKey ||
+        event.altKey
+      )
+        return;
       event.preventDefault();
       open();
     };

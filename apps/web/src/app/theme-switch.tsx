@@ -19,7 +19,13 @@ export function ThemeSwitch() {
       <legend>Theme</legend>
       {CHOICES.map(({ value, word }) => (
         <label key={value}>
-          <input type="radio" name="theme" value={value} checked={choice === value} onChange={() => pick(value)} />
+          <input
+            type="radio"
+            name="theme"
+            value={value}
+            checked={choice === value}
+            onChange={() => pick(value)}
+          />
           {word}
         </label>
       ))}

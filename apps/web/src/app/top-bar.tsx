@@ -26,11 +26,17 @@ export function TopBar({ session, onFind }: TopBarProps) {
         <Mark />
         Strutbook
       </Link>
-      <Button kind="quiet" className="top-fold" aria-expanded={open} aria-controls="places" onClick={() => setOpen(!open)}>
+      <Button
+        kind="quiet"
+        className="top-fold"
+        aria-expanded={open}
+        aria-controls="places"
+        onClick={() => setOpen(!open)}
+      >
         Menu
       </Button>
       <nav id="places" className={open ? 'top-places top-places-open' : 'top-places'} aria-label="Places">
-        <ul role="list">
+        <ul>
           {PLACES.map((place) => (
             <li key={place.path}>
               <Link to={place.path} className="top-place" activeProps={{ 'aria-current': 'page' }}>
@@ -41,10 +47,17 @@ export function TopBar({ session, onFind }: TopBarProps) {
         </ul>
       </nav>
       <div className="top-end">
-        <Button kind="quiet" className="top-find" onClick={onFind} aria-keyshortcuts={apple ? 'Meta+K' : 'Control+K'}>
-          Find <kbd aria-hidden="true">{apple ? '⌘K' : 'Ctrl K'}</kbd>
+        <Button
+          kind="quiet"
+          className="top-find"
+          onClick={onFind}
+          aria-keyshortcuts={apple ? 'Meta+K' : 'Control+K'}
+        >
+          Find <kbd>{apple ? '⌘K' : 'Ctrl K'}</kbd>
         </Button>
-        {session !== null && isReadOnly(session.person.roles) && <span className="top-read-only">Read only</span>}
+        {session !== null && isReadOnly(session.person.roles) && (
+          <span className="top-read-only">Read only</span>
+        )}
         {session !== null && <PersonMenu session={session} />}
       </div>
     </header>

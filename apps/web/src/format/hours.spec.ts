@@ -31,7 +31,13 @@ describe('hours', () => {
     }
   });
 
-  test.each(['3.7', '3:7', '3:60', '1,23:00', '', '-1:00', ':30'])('refuse %p with what to enter', (typed) => {
-    expect(parseHours(typed)).toEqual({ ok: false, reason: 'Enter hours and minutes with a colon, for example 3:42' });
-  });
+  test.each(['3.7', '3:7', '3:60', '1,23:00', '', '-1:00', ':30'])(
+    'refuse %p with what to enter',
+    (typed) => {
+      expect(parseHours(typed)).toEqual({
+        ok: false,
+        reason: 'Enter hours and minutes with a colon, for example 3:42',
+      });
+    },
+  );
 });

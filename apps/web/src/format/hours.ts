@@ -29,7 +29,9 @@ export function hours(minutes: number, style: HoursStyle = 'minutes'): string {
   return style === 'tenths' ? hoursTenths(minutes) : hoursMinutes(minutes);
 }
 
-export type TypedMinutes = { readonly ok: true; readonly minutes: number } | { readonly ok: false; readonly reason: string };
+export type TypedMinutes =
+  | { readonly ok: true; readonly minutes: number }
+  | { readonly ok: false; readonly reason: string };
 
 /** Typed hours, 'h:mm' with or without thousands commas, as whole minutes. */
 export function parseHours(typed: string): TypedMinutes {

@@ -11,7 +11,11 @@ function verdictOn(typed: string) {
 
 describe('a typed reading', () => {
   test('keeps every digit', () => {
-    expect(parseReading('112.370')).toEqual({ ok: true, value: { scaled: 112_370n, scale: 3 }, text: '112.370' });
+    expect(parseReading('112.370')).toEqual({
+      ok: true,
+      value: { scaled: 112_370n, scale: 3 },
+      text: '112.370',
+    });
     expect(parseReading('0.05')).toEqual({ ok: true, value: { scaled: 5n, scale: 2 }, text: '0.05' });
   });
 
@@ -26,7 +30,8 @@ describe('a typed reading', () => {
 
 describe('the verdict', () => {
   test('counts both bounds as inside', () => {
-    for (const typed of ['105', '105.0', '115', '115.000', '110']) expect(verdictOn(typed)).toEqual({ kind: 'inside' });
+    for (const typed of ['105', '105.0', '115', '115.000', '110'])
+      expect(verdictOn(typed)).toEqual({ kind: 'inside' });
   });
 
   test('says by how much a reading misses the range, without rounding', () => {

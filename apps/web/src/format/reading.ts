@@ -4,7 +4,9 @@ export interface Decimal {
   readonly scale: number;
 }
 
-export type TypedReading = { readonly ok: true; readonly value: Decimal; readonly text: string } | { readonly ok: false; readonly reason: string };
+export type TypedReading =
+  | { readonly ok: true; readonly value: Decimal; readonly text: string }
+  | { readonly ok: false; readonly reason: string };
 
 export interface ReadingRange {
   /** Decimal text as the procedure prints it, e.g. '105.0'. Both ends belong to the range. */

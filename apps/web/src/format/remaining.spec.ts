@@ -16,7 +16,11 @@ describe('what remains', () => {
   });
 
   test('is not known when there is no record, never nought', () => {
-    expect([remainingCycles(null), remainingMinutes(null), remainingDays(null)]).toEqual(['Not known', 'Not known', 'Not known']);
+    expect([remainingCycles(null), remainingMinutes(null), remainingDays(null)]).toEqual([
+      'Not known',
+      'Not known',
+      'Not known',
+    ]);
   });
 });
 

@@ -1,9 +1,10 @@
-import { cycles, counted } from './counts.js';
+import { counted, cycles } from './counts.js';
 import { hoursMinutes } from './hours.js';
 
 const NOT_KNOWN = 'Not known';
 
-const leftOrPast = (amount: string, remaining: number): string => `${amount} ${remaining < 0 ? 'past' : 'left'}`;
+const leftOrPast = (amount: string, remaining: number): string =>
+  `${amount} ${remaining < 0 ? 'past' : 'left'}`;
 
 /** 229 -> '229 cycles left', -4 -> '4 cycles past', null -> 'Not known': unknown is never nought. */
 export function remainingCycles(remaining: number | null): string {

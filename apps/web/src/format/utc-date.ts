@@ -38,5 +38,7 @@ export function calendarDate(date: string): string {
   const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(date);
   const [, year, month, day] = match ?? [];
   const name = MONTHS[Number(month) - 1];
-  return year === undefined || day === undefined || name === undefined ? date : `${Number(day)} ${name} ${year}`;
+  return year === undefined || day === undefined || name === undefined
+    ? date
+    : `${Number(day)} ${name} ${year}`;
 }

@@ -10,17 +10,29 @@ describe('a typed moment', () => {
     expect(parseMoment('2024-02-29 00:00')).toEqual({ ok: true, instant: Date.UTC(2024, 1, 29) / 60_000 });
   });
 
-  test.each(['2026-11-31 10:00', '2025-02-29 10:00', '2026-13-01 10:00'])('is refused on a day the calendar lacks: %p', (typed) => {
-    expect(parseMoment(typed)).toMatchObject({ ok: false, reason: expect.stringContaining('no such date') });
-  });
+  test.each(['2026-11-31 10:00', '2025-02-29 10:00', '2026-13-01 10:00'])(
+    'is refused on a day the calendar lacks: %p',
+    (typed) => {
+      expect(parseMoment(typed)).toMatchObject({
+        ok: false,
+        reason: expect.stringContaining('no such date'),
+      });
+    },
+  );
 
   test.each(['2026-11-11 24:00', '2026-11-11 10:60'])('is refused at a time the day lacks: %p', (typed) => {
     expect(parseMoment(typed)).toEqual({ ok: false, reason: 'Enter a time from 00:00 to 23:59' });
   });
 
-  test.each(['11.11.2026 14:05', '03/04/26', '2026-11-11', ''])('is refused in another order, never guessed: %p', (typed) => {
-    expect(parseMoment(typed)).toMatchObject({ ok: false, reason: expect.stringContaining('2026-11-11 14:05') });
-  });
+  test.each(['11.11.2026 14:05', '03/04/26', '2026-11-11', ''])(
+    'is refused in another order, never guessed: %p',
+    (typed) => {
+      expect(parseMoment(typed)).toMatchObject({
+        ok: false,
+        reason: expect.stringContaining('2026-11-11 14:05'),
+      });
+    },
+  );
 });
 
 describe('dates', () => {

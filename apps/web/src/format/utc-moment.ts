@@ -1,5 +1,9 @@
-export type TypedInstant = { readonly ok: true; readonly instant: number } | { readonly ok: false; readonly reason: string };
-export type TypedDate = { readonly ok: true; readonly date: string } | { readonly ok: false; readonly reason: string };
+export type TypedInstant =
+  | { readonly ok: true; readonly instant: number }
+  | { readonly ok: false; readonly reason: string };
+export type TypedDate =
+  | { readonly ok: true; readonly date: string }
+  | { readonly ok: false; readonly reason: string };
 
 const MOMENT = /^(\d{4})-(\d{2})-(\d{2})[ T](\d{2}):(\d{2})\s*(?:Z|UTC)?$/i;
 const DATE = /^(\d{4})-(\d{2})-(\d{2})$/;
@@ -10,7 +14,8 @@ const refused = (reason: string): { readonly ok: false; readonly reason: string 
 function midnight(year: number, month: number, day: number): number | null {
   const milliseconds = Date.UTC(year, month - 1, day);
   const date = new Date(milliseconds);
-  const same = date.getUTCFullYear() === year && date.getUTCMonth() === month - 1 && date.getUTCDate() === day;
+  const same =
+    date.getUTCFullYear() === year && date.getUTCMonth() === month - 1 && date.getUTCDate() === day;
   return same ? milliseconds : null;
 }
 
@@ -20,7 +25,8 @@ export function parseMoment(typed: string): TypedInstant {
   if (match === null) return refused('Enter date and time in UTC, for example 2026-11-11 14:05');
   const [year = 0, month = 0, day = 0, hour = 0, minute = 0] = match.slice(1).map(Number);
   const start = midnight(year, month, day);
-  if (start === null) return refused('There is no such date. Enter year-month-day, for example 2026-11-11 14:05');
+  if (start === null)
+    return refused('There is no such date. Enter year-month-day, for example 2026-11-11 14:05');
   if (hour > 23 || minute > 59) return refused('Enter a time from 00:00 to 23:59');
   return { ok: true, instant: start / 60_000 + hour * 60 + minute };
 }
@@ -30,6 +36,7 @@ export function parseDate(typed: string): TypedDate {
   const match = DATE.exec(typed.trim());
   if (match === null) return refused('Enter year, month and day, for example 2026-11-11');
   const [year = 0, month = 0, day = 0] = match.slice(1).map(Number);
-  if (midnight(year, month, day) === null) return refused('There is no such date. Enter year-month-day, for example 2026-11-11');
+  if (midnight(year, month, day) === null)
+    return refused('There is no such date. Enter year-month-day, for example 2026-11-11');
   return { ok: true, date: match[0] };
 }

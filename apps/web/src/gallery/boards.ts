@@ -66,14 +66,26 @@ const apu: CardPosition = {
 };
 
 /** Boards of two, three and four engines, with all statuses, empty positions and long serials. */
-export const BOARDS: readonly { readonly registration: string; readonly what: string; readonly positions: readonly CardPosition[] }[] = [
+export const BOARDS: readonly {
+  readonly registration: string;
+  readonly what: string;
+  readonly positions: readonly CardPosition[];
+}[] = [
   { registration: 'ZZ-417', what: 'four engines', positions: [one, two, three, four, apu] },
   {
     registration: 'ZZ-203',
     what: 'two engines, one position empty',
     positions: [
       { ...one, status: 'plan', tightest: { amount: '861 cycles left', part: 'fan disk' } },
-      { ...base, number: 2, mount: 'right-wing', label: 'Position 2', serial: null, status: 'not-applicable', emptySince: '3 Nov 2026' },
+      {
+        ...base,
+        number: 2,
+        mount: 'right-wing',
+        label: 'Position 2',
+        serial: null,
+        status: 'not-applicable',
+        emptySince: '3 Nov 2026',
+      },
       { ...apu, number: 3, serial: null, status: 'not-applicable', emptySince: '12 Aug 2026' },
     ],
   },
@@ -81,7 +93,12 @@ export const BOARDS: readonly { readonly registration: string; readonly what: st
     registration: 'ZZ-330',
     what: 'three engines, the second in the tail',
     positions: [
-      { ...one, serial: 'MRK0000-8BIl1O0-7719', status: 'in-tolerance', tightest: { amount: '31:20 h past', part: 'low-pressure turbine rear shaft, stage 4 spacer' } },
+      {
+        ...one,
+        serial: 'MRK0000-8BIl1O0-7719',
+        status: 'in-tolerance',
+        tightest: { amount: '31:20 h past', part: 'low-pressure turbine rear shaft, stage 4 spacer' },
+      },
       { ...two, mount: 'tail', status: 'soon' },
       { ...three, status: 'blocked', note: 'Open change EC-0231', tightest: null },
       { ...apu, number: 4 },

@@ -25,12 +25,37 @@ const REASONS = [
 
 const range = { low: '105.0', high: '115.0' };
 
-function Reading({ start, label, blocked }: { readonly start: string; readonly label: string; readonly blocked?: string }) {
+function Reading({
+  start,
+  label,
+  blocked,
+}: {
+  readonly start: string;
+  readonly label: string;
+  readonly blocked?: string;
+}) {
   const [typed, setTyped] = useState(start);
-  return <ReadingField label={label} unit="N·m" range={range} value={typed} onTyped={setTyped} blockedBecause={blocked} />;
+  return (
+    <ReadingField
+      label={label}
+      unit="N·m"
+      range={range}
+      value={typed}
+      onTyped={setTyped}
+      blockedBecause={blocked}
+    />
+  );
 }
 
-function Moment({ start, label, error }: { readonly start: string; readonly label: string; readonly error?: string }) {
+function Moment({
+  start,
+  label,
+  error,
+}: {
+  readonly start: string;
+  readonly label: string;
+  readonly error?: string;
+}) {
   const [typed, setTyped] = useState(start);
   return <MomentField label={label} value={typed} onTyped={setTyped} error={error} />;
 }
@@ -71,18 +96,49 @@ export function GalleryFields() {
           ]}
         />
         <div className="gallery-columns">
-          <TextField label="Serial" mono defaultValue="MRK0000-8BIl1O0-7719" hint="As stamped on the data plate" />
+          <TextField
+            label="Serial"
+            mono
+            defaultValue="MRK0000-8BIl1O0-7719"
+            hint="As stamped on the data plate"
+          />
           <TextField id="gallery-page" label="Page" error="Enter the page number, for example 0417" />
           <TextField label="Remark" optional />
           <TextField label="Registration" mono defaultValue="ZZ-417" disabled />
           <SelectField label="Reason" options={REASONS} unchosen="Choose a reason" />
-          <SelectField label="Removal" options={REASONS} error="Choose why the engine is removed" unchosen="Choose a reason" />
-          <ComboField label="Incoming engine" options={SPARES} value={chosen} onChoose={setChosen} mono hint="Serial of a serviceable spare" />
-          <ComboField label="Outgoing engine" options={SPARES} value={null} onChoose={() => undefined} mono error="Choose the engine that comes off" />
-          <TextAreaField label="What was found" defaultValue="Two nicks on the leading edge of blade 14, 0.8 mm deep." />
+          <SelectField
+            label="Removal"
+            options={REASONS}
+            error="Choose why the engine is removed"
+            unchosen="Choose a reason"
+          />
+          <ComboField
+            label="Incoming engine"
+            options={SPARES}
+            value={chosen}
+            onChoose={setChosen}
+            mono
+            hint="Serial of a serviceable spare"
+          />
+          <ComboField
+            label="Outgoing engine"
+            options={SPARES}
+            value={null}
+            onChoose={() => undefined}
+            mono
+            error="Choose the engine that comes off"
+          />
+          <TextAreaField
+            label="What was found"
+            defaultValue="Two nicks on the leading edge of blade 14, 0.8 mm deep."
+          />
           <Moment start="2026-11-11 14:05" label="Removed at" />
           <Moment start="" label="Installed at" />
-          <Moment start="2026-11-31 14:05" label="Take-off" error="There is no such date. Enter year-month-day, for example 2026-11-11 14:05" />
+          <Moment
+            start="2026-11-31 14:05"
+            label="Take-off"
+            error="There is no such date. Enter year-month-day, for example 2026-11-11 14:05"
+          />
           <CheckField label="The serial on the data plate was read, not the one on the container" />
           <CheckField label="Tools counted" error="Count the tools, then tick this" />
         </div>
@@ -94,7 +150,11 @@ export function GalleryFields() {
           <Reading start="118.4" label="Reading above" />
           <Reading start="97,25" label="Reading below" />
           <Reading start="1e2" label="Reading unreadable" />
-          <Reading start="" label="Reading blocked" blocked="Wrench TW-014 is past its calibration date, 3 Nov 2026" />
+          <Reading
+            start=""
+            label="Reading blocked"
+            blocked="Wrench TW-014 is past its calibration date, 3 Nov 2026"
+          />
         </div>
       </GallerySection>
     </>

@@ -19,7 +19,13 @@ const refused = new ProblemError({
   status: 422,
   detail: 'KT-655 cannot go in at position 3: KT-377 is still there.',
   code: 'SLOT_OCCUPIED',
-  fields: [{ field: 'outgoingSerial', reason: 'KT-377 is installed at position 3.', fix: 'Record its removal in the same change.' }],
+  fields: [
+    {
+      field: 'outgoingSerial',
+      reason: 'KT-377 is installed at position 3.',
+      fix: 'Record its removal in the same change.',
+    },
+  ],
   requestId: '01J9-7F3K-22',
 });
 
@@ -41,11 +47,20 @@ export function GalleryMessages() {
           <Loading label="Reading the positions" />
           <Checking />
         </div>
-        <Notice kind="warning">Keep clear of the intake. The starter can turn the engine without notice.</Notice>
+        <Notice kind="warning">
+          Keep clear of the intake. The starter can turn the engine without notice.
+        </Notice>
         <Notice kind="caution">Cap the fuel line at once. Dirt in the line damages the pump.</Notice>
-        <Notice kind="note">The torque at the fastener is lower than the wrench shows when an extension is fitted.</Notice>
+        <Notice kind="note">
+          The torque at the fastener is lower than the wrench shows when an extension is fitted.
+        </Notice>
       </div>
-      <ConflictPanel lines={LINES} recordedBy="R. Kay, 11 Nov 2026 14:05Z" onRecordMine={() => undefined} onDiscardMine={() => undefined} />
+      <ConflictPanel
+        lines={LINES}
+        recordedBy="R. Kay, 11 Nov 2026 14:05Z"
+        onRecordMine={() => undefined}
+        onDiscardMine={() => undefined}
+      />
     </GallerySection>
   );
 }

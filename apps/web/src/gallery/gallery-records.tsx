@@ -25,7 +25,13 @@ const ROWS: readonly Line[] = [
   { part: 'Turbine disk 1', serial: 'D77120', minutes: 1_092_246, left: 2019, status: 'in-limits' },
   { part: 'Fan shaft', serial: 'F00981', minutes: 1_019_424, left: 229, status: 'soon' },
   { part: 'Turbine disk 3', serial: 'D80114', minutes: 1_206_774, left: -4, status: 'over-limit' },
-  { part: 'Turbine disk 2', serial: 'MRK0000-8BIl1O0-7719', minutes: null, left: null, status: 'not-verified' },
+  {
+    part: 'Turbine disk 2',
+    serial: 'MRK0000-8BIl1O0-7719',
+    minutes: null,
+    left: null,
+    status: 'not-verified',
+  },
   { part: 'Compressor spool', serial: 'C10023', minutes: 654_004, left: 861, status: 'plan', voided: true },
 ];
 
@@ -41,12 +47,32 @@ const COLUMNS: readonly Column<Line>[] = [
     ),
     sortBy: (line) => line.serial,
   },
-  { id: 'hours', header: 'Hours', align: 'figures', cell: (line) => (line.minutes === null ? 'Not verified' : hoursMinutes(line.minutes)), sortBy: (line) => line.minutes },
-  { id: 'left', header: 'Cycles left', align: 'figures', cell: (line) => (line.left === null ? 'Not known' : line.left), sortBy: (line) => line.left },
+  {
+    id: 'hours',
+    header: 'Hours',
+    align: 'figures',
+    cell: (line) => (line.minutes === null ? 'Not verified' : hoursMinutes(line.minutes)),
+    sortBy: (line) => line.minutes,
+  },
+  {
+    id: 'left',
+    header: 'Cycles left',
+    align: 'figures',
+    cell: (line) => (line.left === null ? 'Not known' : line.left),
+    sortBy: (line) => line.left,
+  },
   { id: 'status', header: 'Status', cell: (line) => <StatusMark status={line.status} /> },
 ];
 
-const failed = new ProblemError({ type: 'about:blank', title: 'The server failed', status: 500, detail: 'The records could not be read.', code: 'HTTP_500', fields: [], requestId: '01J9-8A11-07' });
+const failed = new ProblemError({
+  type: 'about:blank',
+  title: 'The server failed',
+  status: 500,
+  detail: 'The records could not be read.',
+  code: 'HTTP_500',
+  fields: [],
+  requestId: '01J9-8A11-07',
+});
 
 const rowKey = (line: Line): string => line.serial;
 
@@ -78,10 +104,35 @@ export function GalleryStatuses() {
 export function GalleryTables() {
   return (
     <GallerySection title="Tables">
-      <DataTable caption="Limited parts" columns={COLUMNS} rows={ROWS} rowKey={rowKey} order={{ column: 'left', descending: false }} struck={(line) => line.voided === true} />
-      <DataTable caption="Parts being read" columns={COLUMNS} rows={[]} rowKey={rowKey} state={{ kind: 'loading', lines: 3 }} />
-      <DataTable caption="Parts that could not be read" columns={COLUMNS} rows={[]} rowKey={rowKey} state={{ kind: 'failed', error: failed, onRetry: () => undefined }} />
-      <DataTable caption="No parts" columns={COLUMNS} rows={[]} rowKey={rowKey} empty={<EmptyState>No limited parts are recorded in this engine.</EmptyState>} />
+      <DataTable
+        caption="Limited parts"
+        columns={COLUMNS}
+        rows={ROWS}
+        rowKey={rowKey}
+        order={{ column: 'left', descending: false }}
+        struck={(line) => line.voided === true}
+      />
+      <DataTable
+        caption="Parts being read"
+        columns={COLUMNS}
+        rows={[]}
+        rowKey={rowKey}
+        state={{ kind: 'loading', lines: 3 }}
+      />
+      <DataTable
+        caption="Parts that could not be read"
+        columns={COLUMNS}
+        rows={[]}
+        rowKey={rowKey}
+        state={{ kind: 'failed', error: failed, onRetry: () => undefined }}
+      />
+      <DataTable
+        caption="No parts"
+        columns={COLUMNS}
+        rows={[]}
+        rowKey={rowKey}
+        empty={<EmptyState>No limited parts are recorded in this engine.</EmptyState>}
+      />
     </GallerySection>
   );
 }

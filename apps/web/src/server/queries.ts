@@ -1,7 +1,7 @@
 import { ProblemError } from '@strutbook/api-client/problem-error.js';
 import { MutationCache, QueryCache, QueryClient } from '@tanstack/react-query';
-import { markSessionEnded } from './session-end.js';
 import { sessionQuery } from './session.js';
+import { markSessionEnded } from './session-end.js';
 
 const MOST_RETRIES = 2;
 

@@ -4,7 +4,12 @@ import { type QueryClient, queryOptions, useQuery } from '@tanstack/react-query'
 import { api, holdCsrfToken } from './api.js';
 
 export interface Session {
-  readonly person: { readonly id: string; readonly fullName: string; readonly signInName: string; readonly roles: readonly string[] };
+  readonly person: {
+    readonly id: string;
+    readonly fullName: string;
+    readonly signInName: string;
+    readonly roles: readonly string[];
+  };
   readonly operator: { readonly code: string; readonly name: string };
   readonly csrfToken: string;
   readonly mustChangePassword: boolean;

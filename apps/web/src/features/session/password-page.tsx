@@ -19,18 +19,37 @@ interface Words {
 function PasswordForm({ onChanged }: { readonly onChanged: () => void }) {
   const queries = useQueryClient();
   const id = useId();
-  const form = useForm<Words>({ defaultValues: { currentPassword: '', newPassword: '' }, shouldFocusError: false });
-  const changing = useMutation({ mutationFn: (words: Words) => changePassword(queries, words), onSuccess: onChanged });
+  const form = useForm<Words>({
+    defaultValues: { currentPassword: '', newPassword: '' },
+    shouldFocusError: false,
+  });
+  const changing = useMutation({
+    mutationFn: (words: Words) => changePassword(queries, words),
+    onSuccess: onChanged,
+  });
   const ids = { currentPassword: `${id}-current`, newPassword: `${id}-new` };
   const missing = form.formState.errors;
-  const said = (field: keyof Words): string | null => missing[field]?.message ?? fieldMessage(changing.error, field);
+  const said = (field: keyof Words): string | null =>
+    missing[field]?.message ?? fieldMessage(changing.error, field);
   const ours: FieldMessage[] = (['currentPassword', 'newPassword'] as const).flatMap((field) => {
     const message = missing[field]?.message;
     return message === undefined ? [] : [{ fieldId: ids[field], message }];
   });
   return (
-    <form className="stack" noValidate onSubmit={(event) => void form.handleSubmit((words) => changing.mutate(words), () => changing.reset())(event)}>
-      <ErrorSummary messages={ours.length > 0 ? ours : summaryOf(changing.error, ids)} attempt={form.formState.submitCount + changing.failureCount} />
+    <form
+      className="stack"
+      noValidate
+      onSubmit={(event) =>
+        void form.handleSubmit(
+          (words) => changing.mutate(words),
+          () => changing.reset(),
+        )(event)
+      }
+    >
+      <ErrorSummary
+        messages={ours.length > 0 ? ours : summaryOf(changing.error, ids)}
+        attempt={form.formState.submitCount + changing.failureCount}
+      />
       <TextField
         {...form.register('currentPassword', { required: 'Enter the password you have now' })}
         id={ids.currentPassword}
@@ -69,7 +88,11 @@ export function PasswordPage() {
     <main className="door">
       <div className="door-sheet sheet sheet-heavy stack">
         <PageHeading title="Change the password" />
-        {forced ? <p>Your password was set by somebody else. Choose your own before going on.</p> : <Link to="/positions">Back to Positions</Link>}
+        {forced ? (
+          <p>Your password was set by somebody else. Choose your own before going on.</p>
+        ) : (
+          <Link to="/positions">Back to Positions</Link>
+        )}
         <PasswordForm onChanged={changed} />
       </div>
     </main>

@@ -20,7 +20,8 @@ interface Words {
   operatorCode: string;
 }
 
-const needsOperator = (error: unknown): boolean => error instanceof ProblemError && error.fields.some((entry) => entry.field === 'operatorCode');
+const needsOperator = (error: unknown): boolean =>
+  error instanceof ProblemError && error.fields.some((entry) => entry.field === 'operatorCode');
 
 const sent = ({ signInName, password, operatorCode }: Words): SignInWords => ({
   signInName: signInName.trim(),
@@ -32,21 +33,42 @@ const sent = ({ signInName, password, operatorCode }: Words): SignInWords => ({
 export function SignInForm({ onSignedIn, signInName = '' }: SignInFormProps) {
   const queries = useQueryClient();
   const id = useId();
-  const form = useForm<Words>({ defaultValues: { signInName, password: '', operatorCode: '' }, shouldFocusError: false });
-  const entering = useMutation({ mutationFn: (words: Words) => signIn(queries, sent(words)), onSuccess: onSignedIn });
+  const form = useForm<Words>({
+    defaultValues: { signInName, password: '', operatorCode: '' },
+    shouldFocusError: false,
+  });
+  const entering = useMutation({
+    mutationFn: (words: Words) => signIn(queries, sent(words)),
+    onSuccess: onSignedIn,
+  });
   const asked = needsOperator(entering.error) || form.getValues('operatorCode') !== '';
   const missing = form.formState.errors;
   const ids = { signInName: `${id}-name`, password: `${id}-password`, operatorCode: `${id}-operator` };
-  const said = (field: keyof Words): string | null => missing[field]?.message ?? fieldMessage(entering.error, field);
+  const said = (field: keyof Words): string | null =>
+    missing[field]?.message ?? fieldMessage(entering.error, field);
   const ours: FieldMessage[] = (['signInName', 'password'] as const).flatMap((field) => {
     const message = missing[field]?.message;
     return message === undefined ? [] : [{ fieldId: ids[field], message }];
   });
   return (
-    <form className="stack" noValidate onSubmit={(event) => void form.handleSubmit((words) => entering.mutate(words), () => entering.reset())(event)}>
-      <ErrorSummary messages={ours.length > 0 ? ours : summaryOf(entering.error, ids)} attempt={form.formState.submitCount + entering.failureCount} />
+    <form
+      className="stack"
+      noValidate
+      onSubmit={(event) =>
+        void form.handleSubmit(
+          (words) => entering.mutate(words),
+          () => entering.reset(),
+        )(event)
+      }
+    >
+      <ErrorSummary
+        messages={ours.length > 0 ? ours : summaryOf(entering.error, ids)}
+        attempt={form.formState.submitCount + entering.failureCount}
+      />
       <TextField
-        {...form.register('signInName', { validate: (typed) => typed.trim() !== '' || 'Enter your sign-in name' })}
+        {...form.register('signInName', {
+          validate: (typed) => typed.trim() !== '' || 'Enter your sign-in name',
+        })}
         id={ids.signInName}
         label="Sign-in name"
         autoComplete="username"
@@ -63,7 +85,15 @@ export function SignInForm({ onSignedIn, signInName = '' }: SignInFormProps) {
         error={said('password')}
       />
       {asked && (
-        <TextField {...form.register('operatorCode')} id={ids.operatorCode} label="Operator code" mono autoComplete="organization" spellCheck={false} error={said('operatorCode')} />
+        <TextField
+          {...form.register('operatorCode')}
+          id={ids.operatorCode}
+          label="Operator code"
+          mono
+          autoComplete="organization"
+          spellCheck={false}
+          error={said('operatorCode')}
+        />
       )}
       <div>
         <Button type="submit" kind="primary" busy={entering.isPending}>

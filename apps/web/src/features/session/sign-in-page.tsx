@@ -1,7 +1,7 @@
 import { useRouter, useSearch } from '@tanstack/react-router';
+import { AircraftOutline } from '../../ui/aircraft/aircraft-outline.js';
 import { Mark } from '../../ui/page/mark.js';
 import { PageHeading } from '../../ui/page/page-heading.js';
-import { AircraftOutline } from '../../ui/aircraft/aircraft-outline.js';
 import '../../ui/aircraft/position-diagram.css';
 import { SignInForm } from './sign-in-form.js';
 import './session.css';

@@ -8,5 +8,10 @@ export interface ActionLinkProps extends RouteLinkProps {
 
 /** A link that looks like a button: it goes to the place where the act is done. */
 export function ActionLink({ kind = 'secondary', className, ...rest }: ActionLinkProps) {
-  return <RouteLink {...rest} className={['button', `button-${kind}`, className ?? ''].filter(Boolean).join(' ')} />;
+  return (
+    <RouteLink
+      {...rest}
+      className={['button', `button-${kind}`, className ?? ''].filter(Boolean).join(' ')}
+    />
+  );
 }

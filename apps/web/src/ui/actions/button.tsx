@@ -15,7 +15,17 @@ export interface ButtonProps extends Omit<ButtonHTMLAttributes<HTMLButtonElement
 }
 
 /** An act. Works on release, so that sliding off cancels. */
-export function Button({ kind = 'secondary', large, offBecause, busy, className, onClick, children, type, ...rest }: ButtonProps) {
+export function Button({
+  kind = 'secondary',
+  large,
+  offBecause,
+  busy,
+  className,
+  onClick,
+  children,
+  type,
+  ...rest
+}: ButtonProps) {
   const reasonId = useId();
   const off = (offBecause ?? null) !== null;
   const press = (event: MouseEvent<HTMLButtonElement>) => {

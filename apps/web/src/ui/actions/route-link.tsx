@@ -7,7 +7,12 @@ export interface RouteLinkProps extends AnchorHTMLAttributes<HTMLAnchorElement> 
 }
 
 const plainClick = (event: MouseEvent): boolean =>
-  event.button === 0 && !event.metaKey && !event.ctrlKey && !event.shiftKey && !event.altKey && !event.defaultPrevented;
+  event.button === 0 &&
+  !event.metaKey &&
+  !event.ctrlKey &&
+  !event.shiftKey &&
+  !event.altKey &&
+  !event.defaultPrevented;
 
 /** A link to a place in Strutbook: an ordinary address, opened without loading the page anew. */
 export function RouteLink({ href, onClick, children, ...rest }: RouteLinkProps) {

@@ -14,7 +14,11 @@ export const CENTRE = 500;
 /** The wing's leading edge: 30 units from the centre line it starts at y 150 and sweeps back. */
 const leadingEdge = (offset: number): number => 150 + (offset - 30) * 0.348;
 
-const WING_OFFSETS: Readonly<Record<number, readonly number[]>> = { 1: [195], 2: [150, 292], 3: [110, 225, 335] };
+const WING_OFFSETS: Readonly<Record<number, readonly number[]>> = {
+  1: [195],
+  2: [150, 292],
+  3: [110, 225, 335],
+};
 
 const byNumber = (a: PlacedPosition, b: PlacedPosition): number => a.number - b.number;
 
@@ -22,7 +26,8 @@ function wingSpots<P extends PlacedPosition>(mounted: readonly P[], mount: Mount
   // Positions are numbered from the left wing's tip to the right wing's tip.
   const fromCentre = [...mounted].sort(byNumber);
   if (mount === 'left-wing') fromCentre.reverse();
-  const offsets = WING_OFFSETS[fromCentre.length] ?? fromCentre.map((_, place) => 100 + (place * 260) / fromCentre.length);
+  const offsets =
+    WING_OFFSETS[fromCentre.length] ?? fromCentre.map((_, place) => 100 + (place * 260) / fromCentre.length);
   return fromCentre.map((position, place) => {
     const offset = offsets[place] ?? 195;
     const x = mount === 'left-wing' ? CENTRE - offset : CENTRE + offset;
@@ -33,12 +38,24 @@ function wingSpots<P extends PlacedPosition>(mounted: readonly P[], mount: Mount
 
 function podSpot<P extends PlacedPosition>(position: P, side: 'left' | 'right'): Spot<P> {
   const x = side === 'left' ? CENTRE - 76 : CENTRE + 76;
-  return { position, x, y: 322, label: { x: side === 'left' ? x - 14 : x + 14, y: 368, anchor: 'middle' }, pylon: side };
+  return {
+    position,
+    x,
+    y: 322,
+    label: { x: side === 'left' ? x - 14 : x + 14, y: 368, anchor: 'middle' },
+    pylon: side,
+  };
 }
 
 function tailSpots<P extends PlacedPosition>(mounted: readonly P[]): Spot<P>[] {
   const [first, second, third] = [...mounted].sort(byNumber);
-  const inFin = (position: P): Spot<P> => ({ position, x: CENTRE, y: 402, label: { x: CENTRE + 36, y: 444, anchor: 'start' }, pylon: null });
+  const inFin = (position: P): Spot<P> => ({
+    position,
+    x: CENTRE,
+    y: 408,
+    label: { x: CENTRE + 36, y: 446, anchor: 'start' },
+    pylon: null,
+  });
   if (first === undefined) return [];
   if (second === undefined) return [inFin(first)];
   if (third === undefined) return [podSpot(first, 'left'), podSpot(second, 'right')];
@@ -50,7 +67,13 @@ function apuSpots<P extends PlacedPosition>(apus: readonly P[], tailTaken: boole
   const y = tailTaken ? 304 : 424;
   return apus.map((position, place) => {
     const here = y - place * 44;
-    return { position, x: CENTRE, y: here, label: { x: CENTRE + 40, y: here + (tailTaken ? 6 : 18), anchor: 'start' }, pylon: null };
+    return {
+      position,
+      x: CENTRE,
+      y: here,
+      label: { x: CENTRE + 40, y: here + (tailTaken ? 6 : 18), anchor: 'start' },
+      pylon: null,
+    };
   });
 }
 
@@ -61,5 +84,10 @@ export function spotsOf<P extends PlacedPosition>(positions: readonly P[]): Spot
   const tail = tailSpots(on('tail'));
   const tailTaken = tail.some((spot) => spot.x === CENTRE);
   const apus = positions.filter((position) => position.kind === 'apu');
-  return [...wingSpots(on('left-wing'), 'left-wing'), ...wingSpots(on('right-wing'), 'right-wing'), ...tail, ...apuSpots(apus, tailTaken)];
+  return [
+    ...wingSpots(on('left-wing'), 'left-wing'),
+    ...wingSpots(on('right-wing'), 'right-wing'),
+    ...tail,
+    ...apuSpots(apus, tailTaken),
+  ];
 }

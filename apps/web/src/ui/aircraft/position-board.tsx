@@ -1,5 +1,5 @@
 import { type KeyboardEvent, useRef } from 'react';
-import { PositionCard, type CardPosition } from './position-card.js';
+import { type CardPosition, PositionCard } from './position-card.js';
 import { PositionDiagram } from './position-diagram.js';
 
 interface PositionBoardProps {
@@ -10,7 +10,10 @@ interface PositionBoardProps {
   readonly numberKeys?: boolean;
 }
 
-const isTyping = (target: EventTarget): boolean => target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement || target instanceof HTMLSelectElement;
+const isTyping = (target: EventTarget): boolean =>
+  target instanceof HTMLInputElement ||
+  target instanceof HTMLTextAreaElement ||
+  target instanceof HTMLSelectElement;
 
 /** The aircraft and a card for each position. Inside it the keys 1 to 9 go to the engine of that number. */
 export function PositionBoard({ registration, positions, numberKeys = true }: PositionBoardProps) {
@@ -35,10 +38,18 @@ export function PositionBoard({ registration, positions, numberKeys = true }: Po
       </div>
       <ul className="cards">
         {positions.map((position) => (
-          <PositionCard key={`${position.kind} ${position.number}`} position={position} linkRef={keep(position)} />
+          <PositionCard
+            key={`${position.kind} ${position.number}`}
+            position={position}
+            linkRef={keep(position)}
+          />
         ))}
       </ul>
-      {numberKeys && engines.length > 1 && <p className="board-keys no-print">On a card, the keys 1 to {engines.length} go to that position.</p>}
+      {numberKeys && engines.length > 1 && (
+        <p className="board-keys no-print">
+          On a card, the keys 1 {engines.length === 2 ? 'and' : 'to'} {engines.length} go to that position.
+        </p>
+      )}
     </section>
   );
 }

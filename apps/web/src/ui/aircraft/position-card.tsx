@@ -40,7 +40,11 @@ function Installed({ position }: { readonly position: CardPosition }) {
         </p>
       )}
       {note != null && <p>{note}</p>}
-      {openFindings !== undefined && <p className="quiet">{openFindings === 0 ? 'No open findings' : counted(openFindings, 'open finding')}</p>}
+      {openFindings !== undefined && (
+        <p className="quiet">
+          {openFindings === 0 ? 'No open findings' : counted(openFindings, 'open finding')}
+        </p>
+      )}
     </>
   );
 }
@@ -61,9 +65,16 @@ export function PositionCard({ position, linkRef }: PositionCardProps) {
   return (
     <li className={`card ${serial === null ? 'card-empty' : `card-${status}`}`}>
       <h3 className="card-heading">
-        <RouteLink href={href} ref={linkRef} className="card-link" aria-label={serial === null ? `${label}, empty` : `${label}, ${serial}`}>
-          <span className={kind === 'apu' ? 'card-number card-number-apu' : 'card-number'}>{kind === 'apu' ? 'APU' : number}</span>
-          {serial !== null && <SerialText>{serial}</SerialText>}
+        <RouteLink href={href} ref={linkRef} className="card-link">
+          <span className="visually-hidden">{label}, </span>
+          <span className={kind === 'apu' ? 'card-number card-number-apu' : 'card-number'} aria-hidden="true">
+            {kind === 'apu' ? 'APU' : number}
+          </span>
+          {serial === null ? (
+            <span className="visually-hidden">empty</span>
+          ) : (
+            <SerialText>{serial}</SerialText>
+          )}
         </RouteLink>
       </h3>
       {serial === null ? <Empty position={position} /> : <Installed position={position} />}

@@ -14,7 +14,11 @@ export interface PlacedPosition {
   readonly status: Status;
 }
 
-const MOUNT_WORDS: Readonly<Record<Mount, string>> = { 'left-wing': 'left wing', 'right-wing': 'right wing', tail: 'tail' };
+const MOUNT_WORDS: Readonly<Record<Mount, string>> = {
+  'left-wing': 'left wing',
+  'right-wing': 'right wing',
+  tail: 'tail',
+};
 
 /** 'left wing' */
 export const mountWords = (mount: Mount): string => MOUNT_WORDS[mount];

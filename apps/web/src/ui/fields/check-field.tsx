@@ -20,7 +20,13 @@ export function CheckField({ label, error, id: given, ...input }: CheckFieldProp
         </span>
       )}
       <div className="field-check">
-        <input {...input} id={id} type="checkbox" aria-invalid={wrong ? true : undefined} aria-describedby={wrong ? `${id}-error` : undefined} />
+        <input
+          {...input}
+          id={id}
+          type="checkbox"
+          aria-invalid={wrong ? true : undefined}
+          aria-describedby={wrong ? `${id}-error` : undefined}
+        />
         <label htmlFor={id}>{label}</label>
       </div>
     </div>

@@ -24,11 +24,22 @@ interface FrameProps extends FieldFrameProps {
 }
 
 /** Label, hint and message around one control, tied to it for screen readers. */
-export function FieldFrame({ id: given, label, hint, error, optional, className, children, after }: FrameProps) {
+export function FieldFrame({
+  id: given,
+  label,
+  hint,
+  error,
+  optional,
+  className,
+  children,
+  after,
+}: FrameProps) {
   const made = useId();
   const id = given ?? made;
   const wrong = (error ?? '') !== '';
-  const describedBy = [hint === undefined ? '' : `${id}-hint`, wrong ? `${id}-error` : ''].filter(Boolean).join(' ');
+  const describedBy = [hint === undefined ? '' : `${id}-hint`, wrong ? `${id}-error` : '']
+    .filter(Boolean)
+    .join(' ');
   return (
     <div className={['field', wrong ? 'field-invalid' : '', className ?? ''].filter(Boolean).join(' ')}>
       <label className="field-label" htmlFor={id}>
@@ -46,7 +57,11 @@ export function FieldFrame({ id: given, label, hint, error, optional, className,
           <span>{error}</span>
         </span>
       )}
-      {children({ id, 'aria-describedby': describedBy === '' ? undefined : describedBy, 'aria-invalid': wrong ? true : undefined })}
+      {children({
+        id,
+        'aria-describedby': describedBy === '' ? undefined : describedBy,
+        'aria-invalid': wrong ? true : undefined,
+      })}
       {after}
     </div>
   );

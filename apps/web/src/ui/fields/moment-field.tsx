@@ -13,7 +13,18 @@ export interface MomentFieldProps extends FieldFrameProps {
 }
 
 /** Date and time in UTC, 24 hours, typed in one order. On leaving, it is read back in words. */
-export function MomentField({ id, name, label, hint, error, optional, className, value, onTyped, disabled }: MomentFieldProps) {
+export function MomentField({
+  id,
+  name,
+  label,
+  hint,
+  error,
+  optional,
+  className,
+  value,
+  onTyped,
+  disabled,
+}: MomentFieldProps) {
   const [left, setLeft] = useState(value !== '');
   const parsed = parseMoment(value);
   return (
@@ -21,7 +32,11 @@ export function MomentField({ id, name, label, hint, error, optional, className,
       {...{ id, label, error, optional }}
       hint={hint ?? 'UTC, 24 hours: year-month-day hour:minute, for example 2026-11-11 14:05'}
       className={['field-short', className ?? ''].filter(Boolean).join(' ')}
-      after={left && parsed.ok ? <span className="field-hint">Read as {utcMoment(parsed.instant)}</span> : undefined}
+      after={
+        left && parsed.ok ? (
+          <span className="field-hint">Read as {utcMoment(parsed.instant)}</span>
+        ) : undefined
+      }
     >
       {(wiring) => (
         <input

@@ -21,7 +21,8 @@ export function RangeScale({ range, value, verdict }: RangeScaleProps) {
   if (!low.ok || !high.ok) return null;
   const from = approximate(low.value);
   const span = approximate(high.value) - from;
-  const at = value === null || span <= 0 ? null : LEFT + ((approximate(value) - from) / span) * (RIGHT - LEFT);
+  const at =
+    value === null || span <= 0 ? null : LEFT + ((approximate(value) - from) / span) * (RIGHT - LEFT);
   const x = at === null ? null : Math.min(WIDTH - 12, Math.max(12, at));
   const outside = verdict !== null && verdict.kind !== 'inside';
   return (
@@ -35,7 +36,10 @@ export function RangeScale({ range, value, verdict }: RangeScaleProps) {
         {range.high}
       </text>
       {x !== null && (
-        <g className={outside ? 'range-pointer range-pointer-out' : 'range-pointer'} transform={`translate(${x} 0)`}>
+        <g
+          className={outside ? 'range-pointer range-pointer-out' : 'range-pointer'}
+          transform={`translate(${x} 0)`}
+        >
           <path d="M0 12V42" />
           <path className="range-head" d="M0 4l9 13H-9z" />
         </g>

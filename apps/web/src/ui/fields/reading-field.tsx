@@ -65,11 +65,21 @@ export function ReadingField(props: ReadingFieldProps) {
           />
         )}
       </FieldFrame>
-      {range && <RangeScale range={range} unit={unit} value={parsed.ok ? parsed.value : null} verdict={done ? verdict : null} />}
+      {range && (
+        <RangeScale
+          range={range}
+          unit={unit}
+          value={parsed.ok ? parsed.value : null}
+          verdict={done ? verdict : null}
+        />
+      )}
       <p className="reading-verdict" role="status">
         {blocked && <StatusMark status="blocked" word={blockedBecause ?? ''} />}
         {!blocked && done && verdict !== null && range && (
-          <StatusMark status={verdict.kind === 'inside' ? 'in-limits' : 'over-limit'} word={verdictWords(verdict, unit, range)} />
+          <StatusMark
+            status={verdict.kind === 'inside' ? 'in-limits' : 'over-limit'}
+            word={verdictWords(verdict, unit, range)}
+          />
         )}
       </p>
     </div>

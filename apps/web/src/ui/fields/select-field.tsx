@@ -7,7 +7,9 @@ export interface SelectOption {
   readonly disabled?: boolean;
 }
 
-export interface SelectFieldProps extends FieldFrameProps, Omit<SelectHTMLAttributes<HTMLSelectElement>, 'className' | 'multiple'> {
+export interface SelectFieldProps
+  extends FieldFrameProps,
+    Omit<SelectHTMLAttributes<HTMLSelectElement>, 'className' | 'multiple'> {
   readonly options: readonly SelectOption[];
   /** Shown while nothing is chosen; choosing it counts as nothing. */
   readonly unchosen?: string | undefined;
@@ -15,7 +17,17 @@ export interface SelectFieldProps extends FieldFrameProps, Omit<SelectHTMLAttrib
 }
 
 /** One of a short list. The browser's own control: it fits the tablet's and the screen reader's ways. */
-export function SelectField({ label, hint, error, optional, className, id, options, unchosen, ...select }: SelectFieldProps) {
+export function SelectField({
+  label,
+  hint,
+  error,
+  optional,
+  className,
+  id,
+  options,
+  unchosen,
+  ...select
+}: SelectFieldProps) {
   return (
     <FieldFrame {...{ id, label, hint, error, optional, className }}>
       {(wiring) => (

@@ -1,7 +1,9 @@
 import type { Ref, TextareaHTMLAttributes } from 'react';
 import { FieldFrame, type FieldFrameProps } from './field-frame.js';
 
-export interface TextAreaFieldProps extends FieldFrameProps, Omit<TextareaHTMLAttributes<HTMLTextAreaElement>, 'className'> {
+export interface TextAreaFieldProps
+  extends FieldFrameProps,
+    Omit<TextareaHTMLAttributes<HTMLTextAreaElement>, 'className'> {
   readonly ref?: Ref<HTMLTextAreaElement> | undefined;
 }
 

@@ -1,7 +1,9 @@
 import type { InputHTMLAttributes, Ref } from 'react';
 import { FieldFrame, type FieldFrameProps } from './field-frame.js';
 
-export interface TextFieldProps extends FieldFrameProps, Omit<InputHTMLAttributes<HTMLInputElement>, 'className' | 'type'> {
+export interface TextFieldProps
+  extends FieldFrameProps,
+    Omit<InputHTMLAttributes<HTMLInputElement>, 'className' | 'type'> {
   readonly type?: 'text' | 'password' | 'search' | 'email';
   /** Serials, part numbers and figures: letters that cannot be confused. */
   readonly mono?: boolean | undefined;
@@ -9,10 +11,28 @@ export interface TextFieldProps extends FieldFrameProps, Omit<InputHTMLAttribute
 }
 
 /** One line of text, kept exactly as typed. Numbers are text too: see ReadingField for readings. */
-export function TextField({ label, hint, error, optional, className, mono, id, type = 'text', ...input }: TextFieldProps) {
+export function TextField({
+  label,
+  hint,
+  error,
+  optional,
+  className,
+  mono,
+  id,
+  type = 'text',
+  ...input
+}: TextFieldProps) {
   return (
     <FieldFrame {...{ id, label, hint, error, optional, className }}>
-      {(wiring) => <input autoComplete="off" {...input} {...wiring} type={type} className={mono === true ? 'field-input field-mono' : 'field-input'} />}
+      {(wiring) => (
+        <input
+          autoComplete="off"
+          {...input}
+          {...wiring}
+          type={type}
+          className={mono === true ? 'field-input field-mono' : 'field-input'}
+        />
+      )}
     </FieldFrame>
   );
 }

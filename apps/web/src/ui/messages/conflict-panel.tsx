@@ -43,7 +43,13 @@ function Side({ title, lines, side, note }: SideProps) {
 }
 
 /** Two people wrote about one thing. Both versions are shown; nothing is merged in silence. */
-export function ConflictPanel({ lines, recordedBy, onRecordMine, recordMineWord, onDiscardMine }: ConflictPanelProps) {
+export function ConflictPanel({
+  lines,
+  recordedBy,
+  onRecordMine,
+  recordMineWord,
+  onDiscardMine,
+}: ConflictPanelProps) {
   return (
     <section className="conflict stack" role="alert">
       <h2>This was changed while you worked</h2>
@@ -52,7 +58,9 @@ export function ConflictPanel({ lines, recordedBy, onRecordMine, recordMineWord,
         <Side title="On record now" lines={lines} side="onRecord" note={recordedBy} />
       </div>
       <div className="row">
-        {onRecordMine !== undefined && <Button onClick={onRecordMine}>{recordMineWord ?? 'Record mine as a further entry'}</Button>}
+        {onRecordMine !== undefined && (
+          <Button onClick={onRecordMine}>{recordMineWord ?? 'Record mine as a further entry'}</Button>
+        )}
         <Button onClick={onDiscardMine}>Discard mine</Button>
       </div>
     </section>

@@ -17,7 +17,9 @@ export function fieldMessage(error: unknown, field: string): string | null {
 /** The server's refusal as lines for the summary; ids maps its field names to the controls' ids. */
 export function summaryOf(error: unknown, ids: Readonly<Record<string, string>> = {}): FieldMessage[] {
   if (error === null || error === undefined) return [];
-  if (!(error instanceof ProblemError)) return [{ fieldId: null, message: 'Something in this page failed. Nothing was saved.' }];
-  if (error.fields.length === 0) return [{ fieldId: null, message: error.problem.detail ?? error.problem.title }];
+  if (!(error instanceof ProblemError))
+    return [{ fieldId: null, message: 'Something in this page failed. Nothing was saved.' }];
+  if (error.fields.length === 0)
+    return [{ fieldId: null, message: error.problem.detail ?? error.problem.title }];
   return error.fields.map((entry) => ({ fieldId: ids[entry.field] ?? null, message: sentence(entry) }));
 }

@@ -18,7 +18,15 @@ interface SheetDialogProps {
 }
 
 /** Something to be done before the page goes on. Focus goes in, and back to where it was. */
-export function SheetDialog({ title, open, onClose, shape = 'dialog', mustAnswer = false, actions, children }: SheetDialogProps) {
+export function SheetDialog({
+  title,
+  open,
+  onClose,
+  shape = 'dialog',
+  mustAnswer = false,
+  actions,
+  children,
+}: SheetDialogProps) {
   return (
     <ModalOverlay
       className={`overlay overlay-${shape}`}

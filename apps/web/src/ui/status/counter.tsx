@@ -1,4 +1,4 @@
-import { hours, type HoursStyle, thousands } from '../../format/hours.js';
+import { type HoursStyle, hours, thousands } from '../../format/hours.js';
 import './status.css';
 
 interface CounterProps {
@@ -25,8 +25,12 @@ export function Counter({ minutes, cycles, style = 'minutes', since }: CounterPr
   const term = (word: string) => (since === undefined ? word : `${since}, ${word.toLowerCase()}`);
   return (
     <dl className="counter">
-      {minutes !== undefined && <Amount term={term('Hours')} value={minutes === null ? null : hours(minutes, style)} />}
-      {cycles !== undefined && <Amount term={term('Cycles')} value={cycles === null ? null : thousands(cycles)} />}
+      {minutes !== undefined && (
+        <Amount term={term('Hours')} value={minutes === null ? null : hours(minutes, style)} />
+      )}
+      {cycles !== undefined && (
+        <Amount term={term('Cycles')} value={cycles === null ? null : thousands(cycles)} />
+      )}
     </dl>
   );
 }

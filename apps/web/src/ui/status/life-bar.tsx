@@ -14,7 +14,11 @@ interface LifeBarProps {
 
 const SHOWN = 100;
 
-function words(used: number | null, limit: number, unit: string): { readonly run: string; readonly left: string } {
+function words(
+  used: number | null,
+  limit: number,
+  unit: string,
+): { readonly run: string; readonly left: string } {
   if (used === null) return { run: `Limit ${thousands(limit)} ${unit}`, left: 'Life used is not known' };
   const left = limit - used;
   return {
@@ -36,7 +40,12 @@ export function LifeBar({ status, used, limit, unit }: LifeBarProps) {
         <span>{run}</span>
         <strong>{left}</strong>
       </div>
-      <svg className={`life-track tone-${STATUS_LOOKS[status].tone}`} viewBox={`0 0 ${SHOWN} 14`} preserveAspectRatio="none" aria-hidden="true">
+      <svg
+        className={`life-track tone-${STATUS_LOOKS[status].tone}`}
+        viewBox={`0 0 ${SHOWN} 14`}
+        preserveAspectRatio="none"
+        aria-hidden="true"
+      >
         <rect className="life-track-used" x="0" y="0" width={filled} height="14" />
         <rect className="life-track-frame" x="0" y="0" width={SHOWN} height="14" />
         {over && <path className="life-limit" d={`M${(limit / full) * SHOWN} -3V17`} />}

@@ -34,7 +34,14 @@ const SHAPES: Readonly<Record<Status, ReactElement>> = {
     </>
   ),
   'to-inspect': <path d="M8 1.2 14.8 8 8 14.8 1.2 8z" {...line} />,
-  finding: <path d="M2.5 1v15M3 2h10.5l-3 3.5 3 3.5H3z" fill="currentColor" stroke="currentColor" strokeWidth={1.6} />,
+  finding: (
+    <path
+      d="M2.5 1v15M3 2h10.5l-3 3.5 3 3.5H3z"
+      fill="currentColor"
+      stroke="currentColor"
+      strokeWidth={1.6}
+    />
+  ),
   'not-applicable': <path d="M2 8h12" {...line} strokeWidth={2.5} />,
   closed: (
     <>
@@ -56,7 +63,15 @@ interface StatusShapeProps {
 /** The shape alone; the word always stands beside it. */
 export function StatusShape({ status, size = 16, x, y }: StatusShapeProps) {
   return (
-    <svg className={`status-shape tone-${STATUS_LOOKS[status].tone}`} width={size} height={size} x={x} y={y} viewBox="0 0 16 16" aria-hidden="true">
+    <svg
+      className={`status-shape tone-${STATUS_LOOKS[status].tone}`}
+      width={size}
+      height={size}
+      x={x}
+      y={y}
+      viewBox="0 0 16 16"
+      aria-hidden="true"
+    >
       {SHAPES[status]}
     </svg>
   );

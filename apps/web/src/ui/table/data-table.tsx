@@ -1,4 +1,11 @@
-import { type ColumnDef, createSortedRowModel, type RowData, rowSortingFeature, tableFeatures, useTable } from '@tanstack/react-table';
+import {
+  type ColumnDef,
+  createSortedRowModel,
+  type RowData,
+  rowSortingFeature,
+  tableFeatures,
+  useTable,
+} from '@tanstack/react-table';
 import { type ReactNode, useMemo, useState } from 'react';
 import type { Column, Order, SortValue } from './column.js';
 import { moveBetweenRows } from './row-keys.js';
@@ -49,12 +56,26 @@ export function DataTable<Row extends RowData>(props: DataTableProps<Row>) {
   const [ownOrder, setOwnOrder] = useState<Order>(order ?? null);
   const shown = onOrder === undefined ? ownOrder : (order ?? null);
   const definitions = useMemo(() => columns.map((column) => definition(column)), [columns]);
-  const sorting = useMemo(() => (shown === null ? [] : [{ id: shown.column, desc: shown.descending }]), [shown]);
-  const table = useTable({ features, columns: definitions, data: rows, getRowId: rowKey, manualSorting: onOrder !== undefined, state: { sorting } });
+  const sorting = useMemo(
+    () => (shown === null ? [] : [{ id: shown.column, desc: shown.descending }]),
+    [shown],
+  );
+  const table = useTable({
+    features,
+    columns: definitions,
+    data: rows,
+    getRowId: rowKey,
+    manualSorting: onOrder !== undefined,
+    state: { sorting },
+  });
   const pick = onOrder ?? setOwnOrder;
   return (
-    // Scrolls by keyboard, so it must take focus.
-    <section className={tall === true ? 'table-scroll table-tall' : 'table-scroll'} aria-label={caption} tabIndex={0}>
+    <section
+      className={tall === true ? 'table-scroll table-tall' : 'table-scroll'}
+      aria-label={caption}
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by keyboard
+      tabIndex={0}
+    >
       <table className="data-table">
         <caption className={captionHidden === true ? 'visually-hidden' : ''}>{caption}</caption>
         <thead>
@@ -65,7 +86,11 @@ export function DataTable<Row extends RowData>(props: DataTableProps<Row>) {
           </tr>
         </thead>
         <tbody onKeyDown={moveBetweenRows}>
-          <TableBody columns={columns} rows={table.getRowModel().rows.map((row) => row.original)} {...{ rowKey, state, empty, struck }} />
+          <TableBody
+            columns={columns}
+            rows={table.getRowModel().rows.map((row) => row.original)}
+            {...{ rowKey, state, empty, struck }}
+          />
         </tbody>
       </table>
     </section>

@@ -26,7 +26,8 @@ function targetRow(key: string, row: Element, rows: readonly Element[]): Element
  */
 export function moveBetweenRows(event: KeyboardEvent<HTMLTableSectionElement>): void {
   const from = event.target;
-  if (!(from instanceof HTMLElement) || from instanceof HTMLInputElement || from instanceof HTMLSelectElement) return;
+  if (!(from instanceof HTMLElement) || from instanceof HTMLInputElement || from instanceof HTMLSelectElement)
+    return;
   const row = from.closest('tr');
   if (row === null || event.altKey || event.metaKey || event.ctrlKey) return;
   const rows = Array.from(event.currentTarget.rows).filter((entry) => controlsOf(entry).length > 0);

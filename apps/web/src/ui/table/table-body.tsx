@@ -4,7 +4,9 @@ import { ProblemPanel } from '../messages/problem-panel.js';
 import type { Column } from './column.js';
 import { cellClass } from './sort-head.js';
 
-export type TableState = { readonly kind: 'loading'; readonly lines?: number } | { readonly kind: 'failed'; readonly error: unknown; readonly onRetry?: () => void };
+export type TableState =
+  | { readonly kind: 'loading'; readonly lines?: number }
+  | { readonly kind: 'failed'; readonly error: unknown; readonly onRetry?: () => void };
 
 interface TableBodyProps<Row> {
   readonly columns: readonly Column<Row>[];
@@ -39,7 +41,8 @@ export function TableBody<Row>({ columns, rows, rowKey, state, empty, struck }: 
       </WholeRow>
     );
   }
-  if (rows.length === 0) return <WholeRow columns={columns.length}>{empty ?? 'Nothing is recorded here.'}</WholeRow>;
+  if (rows.length === 0)
+    return <WholeRow columns={columns.length}>{empty ?? 'Nothing is recorded here.'}</WholeRow>;
   return rows.map((row) => (
     <tr key={rowKey(row)} data-struck={struck?.(row) === true ? true : undefined}>
       {columns.map((column) =>
