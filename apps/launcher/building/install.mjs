@@ -5,12 +5,12 @@ import { inRoot, memoryFolder } from './paths.mjs';
 import { run } from './run.mjs';
 
 const stamp = path.join(memoryFolder, 'installed');
-// What npm itself leaves: there after an `npm ci` that somebody ran by hand.
 const npmsOwn = inRoot('node_modules/.package-lock.json');
 
 function isInstalled(lock) {
-  if (fs.existsSync(stamp)) return fs.readFileSync(stamp, 'utf8') === lock;
   if (!fs.existsSync(npmsOwn)) return false;
+  if (fs.existsSync(stamp) && fs.readFileSync(stamp, 'utf8') === lock) return true;
+  // Somebody ran npm by hand: its own record is then the younger of the two.
   return fs.statSync(npmsOwn).mtimeMs >= fs.statSync(inRoot('package-lock.json')).mtimeMs;
 }
 
