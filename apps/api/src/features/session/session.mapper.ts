@@ -1,0 +1,17 @@
+import type { SessionView } from '../../platform/access/sessions.js';
+import type { SessionDto } from './session.dto.js';
+
+export function toSessionDto(view: SessionView): SessionDto {
+  return {
+    person: {
+      id: view.personId,
+      fullName: view.fullName,
+      signInName: view.signInName,
+      licence: view.licence,
+      roles: [...view.roles],
+    },
+    operator: { code: view.operatorCode, name: view.operatorName },
+    csrfToken: view.csrfToken,
+    mustChangePassword: view.mustChangePassword,
+  };
+}

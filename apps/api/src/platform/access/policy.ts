@@ -1,0 +1,100 @@
+import type { Role } from './roles.js';
+
+/** Who may use a route: everyone, everyone signed in, or those who hold one of the roles. */
+export type Authority = 'anyone' | 'signed-in' | readonly Role[];
+
+const KEEPERS: readonly Role[] = ['records', 'administrator'];
+const CHANGERS: readonly Role[] = ['technician', 'records', 'administrator'];
+const CERTIFIERS: readonly Role[] = ['certifying-staff'];
+const CHECKERS: readonly Role[] = ['auditor', 'records', 'administrator'];
+const OVERSEERS: readonly Role[] = ['auditor', 'administrator'];
+const ADMINISTRATORS: readonly Role[] = ['administrator'];
+
+/** Every route with its authority. A route that is not here is refused to everyone. */
+export const POLICY: Readonly<Record<string, Authority>> = {
+  // The service itself
+  'GET /health/live': 'anyone',
+  'GET /health/ready': 'anyone',
+
+  // Sessions and people
+  'GET /api/session': 'signed-in',
+  'POST /api/session': 'anyone',
+  'DELETE /api/session': 'anyone',
+  'POST /api/session/password': 'signed-in',
+  'GET /api/people': OVERSEERS,
+  'POST /api/people': ADMINISTRATORS,
+  'POST /api/people/:id/disable': ADMINISTRATORS,
+
+  // The fleet and what is published about its parts
+  'GET /api/rule-sets': 'signed-in',
+  'GET /api/airframe-types': 'signed-in',
+  'POST /api/airframe-types': KEEPERS,
+  'GET /api/airframes': 'signed-in',
+  'POST /api/airframes': KEEPERS,
+  'GET /api/airframes/:id': 'signed-in',
+  'GET /api/engine-models': 'signed-in',
+  'POST /api/engine-models': KEEPERS,
+  'GET /api/life-limits': 'signed-in',
+  'POST /api/life-limits': KEEPERS,
+  'GET /api/locations': 'signed-in',
+  'POST /api/locations': KEEPERS,
+
+  // Components, where they are and what they come with
+  'GET /api/components': 'signed-in',
+  'POST /api/components': KEEPERS,
+  'GET /api/components/:id': 'signed-in',
+  'GET /api/components/:id/places': 'signed-in',
+  'POST /api/openings': KEEPERS,
+  'POST /api/trace-gaps': KEEPERS,
+  'POST /api/gap-acceptances': KEEPERS,
+  'POST /api/resets': KEEPERS,
+  'POST /api/rating-changes': KEEPERS,
+  'POST /api/placements': KEEPERS,
+  'POST /api/placements/:stayId/void': KEEPERS,
+
+  // Flights and files of them
+  'GET /api/airframes/:id/flights': 'signed-in',
+  'POST /api/airframes/:id/flights': KEEPERS,
+  'POST /api/flights/:id/void': KEEPERS,
+  'POST /api/flights/:id/correct': KEEPERS,
+  'GET /api/imports': 'signed-in',
+  'POST /api/imports': KEEPERS,
+  'GET /api/imports/:id': 'signed-in',
+  'POST /api/imports/:id/apply': KEEPERS,
+  'POST /api/imports/:id/cancel': KEEPERS,
+  'GET /api/imports/:id/errors.csv': 'signed-in',
+
+  // Positions, changes, packages, release
+  'GET /api/board': 'signed-in',
+  'GET /api/airframes/:id/positions': 'signed-in',
+  'POST /api/changes/preview': CHANGERS,
+  'POST /api/changes': CHANGERS,
+  'GET /api/packages': 'signed-in',
+  'GET /api/packages/:id': 'signed-in',
+  'GET /api/packages/:id/release-check': 'signed-in',
+  'POST /api/packages/:id/release': CERTIFIERS,
+  'GET /api/releases/:id': 'signed-in',
+
+  // What is due, what happened, and whether it adds up
+  'GET /api/due-points': 'signed-in',
+  'GET /api/airframes/:id/history': 'signed-in',
+  'GET /api/components/:id/history': 'signed-in',
+  'POST /api/documents': 'signed-in',
+  'GET /api/documents/:id': 'signed-in',
+  'GET /api/jobs/:id': 'signed-in',
+  'POST /api/jobs/:id/cancel': 'signed-in',
+  'GET /api/trial-balance': CHECKERS,
+  'GET /api/journal': 'signed-in',
+};
+
+/** Who may use a route; null when the table does not know it. Total. */
+export function authorityOf(method: string, pattern: string): Authority | null {
+  return POLICY[`${method === 'HEAD' ? 'GET' : method} ${pattern}`] ?? null;
+}
+
+/** Routes open to a person who must choose a password first. */
+export const OPEN_BEFORE_PASSWORD: ReadonlySet<string> = new Set([
+  'GET /api/session',
+  'DELETE /api/session',
+  'POST /api/session/password',
+]);

@@ -1,0 +1,119 @@
+import type { Refusal } from '@strutbook/domain/refusals.js';
+import type { Instant } from '@strutbook/domain/units/minutes.js';
+import type { ApiRefusal } from '../problems/api-refusals.js';
+import { fromDatabaseText, toInstant, toWire } from '../http/instants.js';
+import { type DatabaseError, databaseErrorIn } from './database-error.js';
+
+type Detail = Readonly<Record<string, string>>;
+
+const LOST = new Set(['57P01', '57P02', '57P03', '08000', '08001', '08003', '08006', '53300', '57014']);
+const LOST_BELOW = new Set(['ECONNREFUSED', 'ECONNRESET', 'EPIPE', 'ETIMEDOUT', 'ENOENT']);
+
+/** True for a deadlock or a serialisation failure: the transaction may be run again, whole. Total. */
+export function isWorthRepeating(error: unknown): boolean {
+  const code = databaseErrorIn(error)?.code;
+  return code === '40001' || code === '40P01';
+}
+
+/**
+ * What the database refused, as a refusal; null when the error is no refusal but a fault of ours.
+ * The constraints have the last word; most of these are told earlier and better by the rules.
+ */
+export function databaseRefusal(error: unknown): Refusal | ApiRefusal | null {
+  const said = databaseErrorIn(error);
+  if (said === null) return isConnectionLost(error) ? { code: 'UNAVAILABLE', retryAfterSeconds: 2 } : null;
+  if (LOST.has(said.code)) return { code: 'UNAVAILABLE', retryAfterSeconds: 2 };
+  switch (said.code) {
+    case '55P03': // lock_timeout: somebody else holds what this act needs
+    case '40001':
+    case '40P01':
+      return { code: 'BUSY', retryAfterSeconds: 1 };
+    case '23P01':
+    case '23505':
+      return takenAlready(said);
+    case 'SB001':
+    case 'SB002':
+    case 'SB003':
+    case 'SB004':
+      return refusedByTrigger(said);
+    default:
+      return null;
+  }
+}
+
+function takenAlready({ constraint }: DatabaseError): ApiRefusal {
+  switch (constraint) {
+    case 'stay_component_once':
+    case 'stay_open_component':
+      return { code: 'COMPONENT_PLACED_TWICE' };
+    case 'stay_slot_once':
+    case 'stay_open_slot':
+      return { code: 'SLOT_TAKEN' };
+    case 'flight_no_overlap':
+      return { code: 'FLIGHTS_OVERLAP' };
+    case 'import_file_content':
+      return { code: 'ALREADY_EXISTS', what: 'an applied import of this very file', field: 'content' };
+    default:
+      return { code: 'ALREADY_EXISTS', what: 'a record with these values' };
+  }
+}
+
+function refusedByTrigger(said: DatabaseError): Refusal | ApiRefusal | null {
+  const detail = detailOf(said);
+  switch (said.code) {
+    case 'SB001':
+      return {
+        code: 'INSIDE_A_FLIGHT',
+        at: instant(detail['takeOffAt']),
+        flightId: detail['flightId'] ?? '',
+        page: detail['logPage'] ?? null,
+        takeOffAt: instant(detail['takeOffAt']),
+        landingAt: instant(detail['landingAt']),
+      };
+    case 'SB002': {
+      const at = detail['fromAt'] ?? detail['toAt'];
+      return { code: 'FLIGHT_CONTAINS_BOUNDARY', at: at === undefined ? '' : toWire(fromDatabaseText(at)) };
+    }
+    case 'SB003':
+      return {
+        code: 'WRONG_KIND',
+        componentId: '',
+        kind: detail['componentKind'] ?? '',
+        slotId: '',
+        slotKind: detail['slotKind'] ?? '',
+      };
+    default:
+      return {
+        code: 'REFUSED_BY_FACTS',
+        reason: `The component was made on ${detail['manufacturedOn'] ?? 'a later day'}; it cannot be placed before that.`,
+        fix: 'Give a later moment, or correct the date of manufacture first.',
+      };
+  }
+}
+
+function detailOf({ detail }: DatabaseError): Detail {
+  try {
+    return JSON.parse(detail ?? '{}') as Detail;
+  } catch {
+    return {}; // written by our own triggers as JSON; anything else tells nothing here
+  }
+}
+
+function instant(text: string | undefined): Instant {
+  return toInstant(text === undefined ? new Date(0) : fromDatabaseText(text));
+}
+
+/** A connection that broke or could not be made, seen by the driver and not by the server. */
+function isConnectionLost(error: unknown): boolean {
+  for (let at: unknown = error, depth = 0; typeof at === 'object' && at !== null && depth < 6; depth += 1) {
+    const { code, message, cause } = at as { code?: unknown; message?: unknown; cause?: unknown };
+    if (typeof code === 'string' && (LOST_BELOW.has(code) || code === 'P1001' || code === 'P2024' || code === 'P1017')) {
+      return true;
+    }
+    if (typeof message === 'string' && /Connection terminated|timeout exceeded when trying to connect/.test(message)) {
+      return true;
+    }
+    at = cause;
+  }
+  return false;
+}

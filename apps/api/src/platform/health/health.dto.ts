@@ -1,0 +1,4 @@
+/** Whether the service can be asked. */
+export class HealthDto {
+  status!: 'live' | 'ready';
+}
