@@ -18,7 +18,7 @@ const forbidden = [
   {
     name: 'client-stands-alone',
     comment: 'The API client knows the generated types and openapi-fetch, no more.',
-    from: { path: '^libs/api-client/' },
+    from: { path: '^libs/api-client/', pathNot: '\\.spec\\.ts$' },
     to: { pathNot: `^libs/api-client/|${packages}/openapi-fetch` },
   },
   {
