@@ -20,17 +20,42 @@ function buildOf(engine) {
   const { denominator } = models[model].rule;
   const ran = ranByRating(serial, model);
   const inAll = ranInAll(serial, model);
-  const cycles = engine.cycles.now === undefined ? engine.cycles : engine.cycles.now.cycles - inAll.units / denominator;
-  const minutes = engine.cycles.now === undefined ? cycles * minutesACycle + random.whole(-900, 900) : engine.cycles.now.minutes - inAll.minutes;
+  const cycles =
+    engine.cycles.now === undefined ? engine.cycles : engine.cycles.now.cycles - inAll.units / denominator;
+  const minutes =
+    engine.cycles.now === undefined
+      ? cycles * minutesACycle + random.whole(-900, 900)
+      : engine.cycles.now.minutes - inAll.minutes;
   const opening = splitByRating(model, rating, { cycles, minutes, otherRating, denominator });
-  const visit = sinceVisit === null ? null : { minutes: sinceVisit * minutesACycle + random.whole(-400, 400), units: sinceVisit * denominator };
-  const context = { engine, random, ran, opening, visit, ratingNow: ratingsOf(serial).at(-1).rating, denominator };
+  const visit =
+    sinceVisit === null
+      ? null
+      : { minutes: sinceVisit * minutesACycle + random.whole(-400, 400), units: sinceVisit * denominator };
+  const context = {
+    engine,
+    random,
+    ran,
+    opening,
+    visit,
+    ratingNow: ratingsOf(serial).at(-1).rating,
+    denominator,
+  };
   const parts = partsOf(model).map((part) => buildPart(context, part));
   const modules = Object.keys(models[model].modules).map((name, index) => ({
-    name, serial: `${serial}-M${index + 1}`, partNumber: partNumberOf(model, `${index + 1}000`),
+    name,
+    serial: `${serial}-M${index + 1}`,
+    partNumber: partNumberOf(model, `${index + 1}000`),
     parts: parts.filter((part) => part.module === name),
   }));
-  return { ...engine, opening, visit, ran, ratingNow: context.ratingNow, made: madeBefore(cycles, random), modules };
+  return {
+    ...engine,
+    opening,
+    visit,
+    ran,
+    ratingNow: context.ratingNow,
+    made: madeBefore(cycles, random),
+    modules,
+  };
 }
 
 function splitByRating(model, rating, { cycles, minutes, otherRating, denominator }) {
@@ -43,7 +68,10 @@ function splitByRating(model, rating, { cycles, minutes, otherRating, denominato
   };
 }
 
-function buildPart({ engine, random, ran, opening, visit, ratingNow, denominator }, { module, name, partNumber: usual }) {
+function buildPart(
+  { engine, random, ran, opening, visit, ratingNow, denominator },
+  { module, name, partNumber: usual },
+) {
   const { serial: engineSerial, model, rating, minutesACycle } = engine;
   const partNumber = name === 'HPT shaft' && STRONGER.includes(engineSerial) ? STRONGER_SHAFT : usual;
   const part = { module, name, partNumber, serial: serialOf(usual, random), made: null };
@@ -53,17 +81,24 @@ function buildPart({ engine, random, ran, opening, visit, ratingNow, denominator
     const cycles = openingFor(model, partNumber, { ran, other: {}, rating, ratingNow, target });
     const same = opening[rating].units === cycles * denominator && Object.keys(opening).length === 1;
     const minutes = same ? opening[rating].minutes : cycles * minutesACycle + random.whole(-300, 300);
-    return { ...part, opening: { [rating]: { minutes, units: cycles * denominator } }, origin: same ? 'engine' : 'used' };
+    return {
+      ...part,
+      opening: { [rating]: { minutes, units: cycles * denominator } },
+      origin: same ? 'engine' : 'used',
+    };
   }
   if (leaves(opening) >= (atLeast[engineSerial] ?? LEAST)) return { ...part, opening, origin: 'engine' };
   const fitted = { [rating]: visit };
-  if (visit === null || leaves(fitted) < (atLeast[engineSerial] ?? LEAST)) throw new Error(`no opening fits ${name} of ${engineSerial}`);
+  if (visit === null || leaves(fitted) < (atLeast[engineSerial] ?? LEAST))
+    throw new Error(`no opening fits ${name} of ${engineSerial}`);
   return { ...part, opening: fitted, origin: 'visit' };
 
   function leaves(start) {
     const worst = acceptedGap.engine === engineSerial && acceptedGap.part === name ? acceptedGap : null;
     const remaining = remainingOf(model, partNumber, { used: add(start, ran), ratingNow, worst });
-    return typeof remaining === 'string' ? Number.POSITIVE_INFINITY : Math.min(remaining.cycles, remaining.minutes ?? Number.POSITIVE_INFINITY);
+    return typeof remaining === 'string'
+      ? Number.POSITIVE_INFINITY
+      : Math.min(remaining.cycles, remaining.minutes ?? Number.POSITIVE_INFINITY);
   }
 }
 

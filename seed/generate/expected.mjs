@@ -10,7 +10,11 @@ import { changes, flights, hangingOf, placeOf } from './timeline.mjs';
 import { flownBy, podRan, ranSinceInstalled } from './usage.mjs';
 import { openingOfAirframe } from './tables.mjs';
 
-const sum = (byRating) => Object.values(byRating).reduce((all, part) => ({ minutes: all.minutes + part.minutes, units: all.units + part.units }), { minutes: 0, units: 0 });
+const sum = (byRating) =>
+  Object.values(byRating).reduce(
+    (all, part) => ({ minutes: all.minutes + part.minutes, units: all.units + part.units }),
+    { minutes: 0, units: 0 },
+  );
 
 export function expected() {
   const engines = builds.map(expectedEngine);
@@ -21,8 +25,15 @@ export function expected() {
     changes: changes.length,
     airframes: airframes.map((airframe) => expectedAirframe(airframe, engines)),
     engines,
-    pods: podOpenings.map(({ serial, minutes }) => ({ serialNumber: serial, minutes: minutes + podRan(serial) })),
-    special: engines.flatMap((engine) => engine.parts.filter((part) => special[engine.serialNumber]?.[part.description] !== undefined).map((part) => ({ engine: engine.serialNumber, ...part }))),
+    pods: podOpenings.map(({ serial, minutes }) => ({
+      serialNumber: serial,
+      minutes: minutes + podRan(serial),
+    })),
+    special: engines.flatMap((engine) =>
+      engine.parts
+        .filter((part) => special[engine.serialNumber]?.[part.description] !== undefined)
+        .map((part) => ({ engine: engine.serialNumber, ...part })),
+    ),
   };
 }
 
@@ -37,13 +48,25 @@ function expectedAirframe({ registration, positions, ...airframe }, engines) {
     lastLandingAt: wire(flights[registration].at(-1).landingAt),
     lastLogPage: flights[registration].at(-1).page,
     positions: numbers.map((number) => {
-      const engine = engines.find(({ place }) => place.registration === registration && place.position === number);
+      const engine = engines.find(
+        ({ place }) => place.registration === registration && place.position === number,
+      );
       const pod = podOpenings.find(({ serial }) => {
         const last = hangingOf(serial).at(-1);
         return last?.to === null && last.registration === registration && last.position === number;
       });
-      const left = changes.filter((change) => change.registration === registration && change.position === number && change.incoming === null).at(-1);
-      return { number, engine: engine?.serialNumber ?? null, emptySince: engine === undefined ? wire(left.at) : null, pod: pod?.serial ?? null };
+      const left = changes
+        .filter(
+          (change) =>
+            change.registration === registration && change.position === number && change.incoming === null,
+        )
+        .at(-1);
+      return {
+        number,
+        engine: engine?.serialNumber ?? null,
+        emptySince: engine === undefined ? wire(left.at) : null,
+        pod: pod?.serial ?? null,
+      };
     }),
   };
 }
@@ -53,19 +76,38 @@ function expectedEngine({ serial, model, opening, ran, ratingNow, modules }) {
   const total = sum(add(opening, ran));
   const since = ranSinceInstalled(serial, model);
   const lost = lostLog.engine === serial;
-  const parts = modules.flatMap((module) => module.parts.map((part) => expectedPart({ serial, model, ran, ratingNow, denominator, lost }, part)));
+  const parts = modules.flatMap((module) =>
+    module.parts.map((part) => expectedPart({ serial, model, ran, ratingNow, denominator, lost }, part)),
+  );
   const untold = parts.find((part) => part.life === 'unsubstantiated');
-  const tightest = untold ?? parts.filter((part) => part.life === 'limited').reduce((a, b) => (b.remainingCycles < a.remainingCycles ? b : a));
+  const tightest =
+    untold ??
+    parts
+      .filter((part) => part.life === 'limited')
+      .reduce((a, b) => (b.remainingCycles < a.remainingCycles ? b : a));
   return {
-    serialNumber: serial, model, ratingCode: ratingNow, verified: !lost, place: placeOf(serial),
-    minutes: total.minutes, cycles: { units: total.units, denominator },
-    sinceInstalled: since === null ? null : { minutes: since.minutes, cycles: { units: since.units, denominator } },
-    tightest: { description: tightest.description, serialNumber: tightest.serialNumber, remainingCycles: tightest.remainingCycles },
+    serialNumber: serial,
+    model,
+    ratingCode: ratingNow,
+    verified: !lost,
+    place: placeOf(serial),
+    minutes: total.minutes,
+    cycles: { units: total.units, denominator },
+    sinceInstalled:
+      since === null ? null : { minutes: since.minutes, cycles: { units: since.units, denominator } },
+    tightest: {
+      description: tightest.description,
+      serialNumber: tightest.serialNumber,
+      remainingCycles: tightest.remainingCycles,
+    },
     parts,
   };
 }
 
-function expectedPart({ serial, model, ran, ratingNow, denominator, lost }, { serial: serialNumber, name, partNumber, opening }) {
+function expectedPart(
+  { serial, model, ran, ratingNow, denominator, lost },
+  { serial: serialNumber, name, partNumber, opening },
+) {
   const named = { serialNumber, description: name, partNumber };
   const nothing = { remainingCycles: null, remainingMinutes: null };
   if (opening === null) return { ...named, minutes: null, cycles: null, life: 'unsubstantiated', ...nothing };
@@ -76,5 +118,12 @@ function expectedPart({ serial, model, ran, ratingNow, denominator, lost }, { se
   const remaining = remainingOf(model, partNumber, { used, ratingNow, worst });
   if (typeof remaining === 'string') return { ...named, ...counters, life: remaining, ...nothing };
   if (lost) return { ...named, ...counters, life: 'unsubstantiated', ...nothing };
-  return { ...named, ...counters, life: 'limited', remainingCycles: remaining.cycles, remainingMinutes: remaining.minutes, flagged: worst !== null };
+  return {
+    ...named,
+    ...counters,
+    life: 'limited',
+    remainingCycles: remaining.cycles,
+    remainingMinutes: remaining.minutes,
+    flagged: worst !== null,
+  };
 }

@@ -4,8 +4,15 @@ import { fileURLToPath } from 'node:url';
 
 const SEED = join(dirname(fileURLToPath(import.meta.url)), '..');
 
+/** Readable JSON; a list of words stands on one line. */
 export function writeJson(path, value) {
-  write(path, `${JSON.stringify(value, null, 2)}\n`);
+  const text = JSON.stringify(value, null, 2).replace(
+    /\[\n\s+("[^"]*"(?:,\n\s+"[^"]*")*)\n\s+\]/g,
+    (_, words) => {
+      return `[${words.replace(/,\n\s+/g, ', ')}]`;
+    },
+  );
+  write(path, `${text}\n`);
 }
 
 /** Rows of one shape, RFC 4180: a value with a comma or a quote is quoted. */

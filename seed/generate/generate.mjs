@@ -10,21 +10,51 @@ import { components, gapAcceptances, lifeLimits, openings, placements, traceGaps
 import { flights } from './timeline.mjs';
 
 const locations = [
-  ['Engine store, QXA', 'store'], ['Engine store, QZJ', 'store'], ['Engine store, QQJ', 'store'], ['Quarantine, QXA', 'quarantine'],
-  ['Karneth shop, Tarnwick', 'shop'], ['Ruvane shop, Oldersund', 'shop'], ['Dorsmeer shop, Hexelby', 'shop'], ['Pod shop, QZJ', 'shop'],
+  ['Engine store, QXA', 'store'],
+  ['Engine store, QZJ', 'store'],
+  ['Engine store, QQJ', 'store'],
+  ['Quarantine, QXA', 'quarantine'],
+  ['Karneth shop, Tarnwick', 'shop'],
+  ['Ruvane shop, Oldersund', 'shop'],
+  ['Dorsmeer shop, Hexelby', 'shop'],
+  ['Pod shop, QZJ', 'shop'],
   ['On loan', 'transferred-out'],
 ].map(([name, kind]) => ({ name, kind }));
 
 const engineModels = [
-  ...Object.entries(models).map(([designation, { maker, lifeMethod, manual, ratings, airframeType, rule, ruleWords }]) => ({
-    kind: 'engine', maker, designation, lifeMethod, lifeSource: `${manual}: ${lifeMethod === 'pro-rata' ? 'lives at several ratings are added in proportion' : 'all cycles count against the lowest limit'}`,
-    ratings: ratings.map((code, index) => ({ code, description: index === 0 ? 'Lower take-off thrust' : 'Higher take-off thrust' })),
-    cycleRules: [{ airframeType, ...rule, source: `${manual}: ${ruleWords}`, revision: '6' }],
-  })),
+  ...Object.entries(models).map(
+    ([designation, { maker, lifeMethod, manual, ratings, airframeType, rule, ruleWords }]) => ({
+      kind: 'engine',
+      maker,
+      designation,
+      lifeMethod,
+      lifeSource: `${manual}: ${lifeMethod === 'pro-rata' ? 'lives at several ratings are added in proportion' : 'all cycles count against the lowest limit'}`,
+      ratings: ratings.map((code, index) => ({
+        code,
+        description: index === 0 ? 'Lower take-off thrust' : 'Higher take-off thrust',
+      })),
+      cycleRules: [{ airframeType, ...rule, source: `${manual}: ${ruleWords}`, revision: '6' }],
+    }),
+  ),
   {
-    kind: 'apu', maker: apuModel.maker, designation: apuModel.designation, lifeMethod: 'pro-rata', lifeSource: apuModel.manual,
+    kind: 'apu',
+    maker: apuModel.maker,
+    designation: apuModel.designation,
+    lifeMethod: 'pro-rata',
+    lifeSource: apuModel.manual,
     ratings: apuModel.ratings.map((code) => ({ code, description: 'Single rating' })),
-    cycleRules: [{ perFlight: 0, perLanding: 0, perTouchAndGo: 0, perStart: 1, perAbortedTakeOff: 0, denominator: 1, source: `${apuModel.manual}: one cycle a start of the unit`, revision: '2' }],
+    cycleRules: [
+      {
+        perFlight: 0,
+        perLanding: 0,
+        perTouchAndGo: 0,
+        perStart: 1,
+        perAbortedTakeOff: 0,
+        denominator: 1,
+        source: `${apuModel.manual}: one cycle a start of the unit`,
+        revision: '2',
+      },
+    ],
   },
 ];
 
@@ -39,9 +69,19 @@ writeJson('people.json', people);
 writeJson('operator.json', OPERATOR);
 writeJson('expected.json', expected());
 writeJson('register/airframe-types.json', airframeTypes);
-writeJson('register/airframes.json', airframes.map(({ registration, serialNumber, type, ruleSet, lessor, manufacturedOn }) => ({
-  registration, serialNumber, airframeType: type, ruleSet, dayZone: 'UTC', owner: lessor ?? OWNER, ...(lessor ? { lessor } : {}), manufacturedOn,
-})));
+writeJson(
+  'register/airframes.json',
+  airframes.map(({ registration, serialNumber, type, ruleSet, lessor, manufacturedOn }) => ({
+    registration,
+    serialNumber,
+    airframeType: type,
+    ruleSet,
+    dayZone: 'UTC',
+    owner: lessor ?? OWNER,
+    ...(lessor ? { lessor } : {}),
+    manufacturedOn,
+  })),
+);
 writeJson('register/engine-models.json', engineModels);
 writeJson('register/engine-builds.json', builds);
 writeJson('register/locations.json', locations);
@@ -55,8 +95,20 @@ writeJson('register/gap-acceptances.json', gapAcceptances());
 writeJson('happened/events.json', events());
 writeJson('happened/flights-by-hand.json', flightsByHand());
 for (const [registration, log] of Object.entries(flights)) {
-  writeCsv(`flights/${registration}.csv`, log.filter((flight, index) => !isByHand(registration, flight, index)).map((flight) => ({
-    registration, log_page: flight.page, from: flight.from, to: flight.to, take_off_utc: inCsv(flight.takeOffAt), landing_utc: inCsv(flight.landingAt),
-    touch_and_goes: flight.touchAndGoes, starts: flight.starts, aborted_take_offs: flight.abortedTakeOffs,
-  })));
+  writeCsv(
+    `flights/${registration}.csv`,
+    log
+      .filter((flight, index) => !isByHand(registration, flight, index))
+      .map((flight) => ({
+        registration,
+        log_page: flight.page,
+        from: flight.from,
+        to: flight.to,
+        take_off_utc: inCsv(flight.takeOffAt),
+        landing_utc: inCsv(flight.landingAt),
+        touch_and_goes: flight.touchAndGoes,
+        starts: flight.starts,
+        aborted_take_offs: flight.abortedTakeOffs,
+      })),
+  );
 }

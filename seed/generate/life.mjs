@@ -26,7 +26,10 @@ export function remainingOf(model, partNumber, { used, ratingNow, worst = null }
     const rows = Object.entries(used).filter(([, part]) => part.minutes !== 0 || part.units !== 0);
     const limits = rows.map(([rating]) => limitOf(model, partNumber, rating)[dimension]);
     if (models[model].lifeMethod === 'lowest-limit') {
-      const all = worst === null ? limits : models[model].ratings.map((rating) => limitOf(model, partNumber, rating)[dimension]);
+      const all =
+        worst === null
+          ? limits
+          : models[model].ratings.map((rating) => limitOf(model, partNumber, rating)[dimension]);
       const limit = Math.min(now[dimension], ...all);
       const total = rows.reduce((sum, [, part]) => plus(sum, amountOf(part)), whole(worst?.[dimension] ?? 0));
       return floor({ n: BigInt(limit) * total.d - total.n, d: total.d });

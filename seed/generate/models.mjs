@@ -41,10 +41,21 @@ export const models = {
     ratings: ['84A', '84B'],
     lifeMethod: 'pro-rata',
     manual: 'K84 engine manual, chapter 05-11',
-    rule: { perFlight: 2, perLanding: 0, perTouchAndGo: 1, perStart: 0, perAbortedTakeOff: 0, denominator: 2 },
+    rule: {
+      perFlight: 2,
+      perLanding: 0,
+      perTouchAndGo: 1,
+      perStart: 0,
+      perAbortedTakeOff: 0,
+      denominator: 2,
+    },
     ruleWords: 'one cycle a flight, half a cycle a touch-and-go',
     modules: {
-      'Fan module': [['Fan hub', '1101', 20000, 18000], ['Fan shaft', '1104', 9000, 8200], ['Booster spool', '1210', 20000, 18000]],
+      'Fan module': [
+        ['Fan hub', '1101', 20000, 18000],
+        ['Fan shaft', '1104', 9000, 8200],
+        ['Booster spool', '1210', 20000, 18000],
+      ],
       'High-pressure compressor': [
         ['HPC front spool', '2101', 15000, 13500],
         ['HPC rear spool', '2102', 12000, 10800],
@@ -70,11 +81,24 @@ export const models = {
     ratings: ['63-1', '63-2'],
     lifeMethod: 'lowest-limit',
     manual: 'R63 engine manual, chapter 05-10',
-    rule: { perFlight: 1, perLanding: 0, perTouchAndGo: 0, perStart: 1, perAbortedTakeOff: 0, denominator: 2 },
+    rule: {
+      perFlight: 1,
+      perLanding: 0,
+      perTouchAndGo: 0,
+      perStart: 1,
+      perAbortedTakeOff: 0,
+      denominator: 2,
+    },
     ruleWords: 'half a cycle a flight and half a cycle a start',
     modules: {
-      'Fan module': [['Fan hub', '1101', 22000, 20000], ['Fan shaft', '1103', 20000, 18000]],
-      'High-pressure compressor': [['HPC spool', '2101', 18000, 16000], ['HPC rear shaft', '2105', 18000, 16000]],
+      'Fan module': [
+        ['Fan hub', '1101', 22000, 20000],
+        ['Fan shaft', '1103', 20000, 18000],
+      ],
+      'High-pressure compressor': [
+        ['HPC spool', '2101', 18000, 16000],
+        ['HPC rear shaft', '2105', 18000, 16000],
+      ],
       'High-pressure turbine': [
         ['HPT shaft', '3107', 20000, 'not-authorised'],
         ['HPT disk 1', '3111', 15000, 13000],
@@ -94,10 +118,20 @@ export const models = {
     ratings: ['45L', '45H'],
     lifeMethod: 'pro-rata',
     manual: 'D45 airworthiness limitations, section 2',
-    rule: { perFlight: 1, perLanding: 0, perTouchAndGo: 0, perStart: 0, perAbortedTakeOff: 0, denominator: 1 },
+    rule: {
+      perFlight: 1,
+      perLanding: 0,
+      perTouchAndGo: 0,
+      perStart: 0,
+      perAbortedTakeOff: 0,
+      denominator: 1,
+    },
     ruleWords: 'one cycle a flight',
     modules: {
-      'Fan and booster': [['Fan hub', '1101', 30000, 27000], ['Fan shaft', '1102', 30000, 27000]],
+      'Fan and booster': [
+        ['Fan hub', '1101', 30000, 27000],
+        ['Fan shaft', '1102', 30000, 27000],
+      ],
       Core: [
         ['HPC spool', '2101', 20000, 18000],
         ['Compressor discharge seal', '2130', 20000, 18000, 1800000],
@@ -114,7 +148,12 @@ export const models = {
   },
 };
 
-export const apuModel = { maker: 'Pelvarn Auxiliary Power', designation: 'P20', ratings: ['STD'], manual: 'P20 manual, chapter 05-00' };
+export const apuModel = {
+  maker: 'Pelvarn Auxiliary Power',
+  designation: 'P20',
+  ratings: ['STD'],
+  manual: 'P20 manual, chapter 05-00',
+};
 export const podMaker = 'Tessom Nacelles';
 /** The other part number of the R63 turbine shaft: the one that may run at the higher rating. */
 export const STRONGER_SHAFT = 'R63-3107-1';
@@ -140,8 +179,9 @@ export function partsOf(model) {
 /** What the limits in force today say of a part number: by rating {cycles, minutes}, or a word. */
 export function limitOf(model, partNumber, rating) {
   const found =
-    partNumber === STRONGER_SHAFT ? { limits: { '63-1': 20000, '63-2': 17000 }, minutes: null }
-    : partsOf(model).find((part) => part.partNumber === partNumber);
+    partNumber === STRONGER_SHAFT
+      ? { limits: { '63-1': 20000, '63-2': 17000 }, minutes: null }
+      : partsOf(model).find((part) => part.partNumber === partNumber);
   const cycles = found.limits[rating];
   if (cycles === null) return 'not-limited';
   return cycles === 'not-authorised' ? cycles : { cycles, minutes: found.minutes };

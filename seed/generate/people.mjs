@@ -10,4 +10,10 @@ export const people = [
   ['pim.haldorey', 'Pim Haldorey', 'planner', null],
   ['rena.oskwold', 'Rena Oskwold', 'records', null],
   ['odd.thornebeck', 'Odd Thornebeck', 'auditor', null],
-].map(([signInName, fullName, role, licence]) => ({ signInName, password: PASSWORD, fullName, roles: [role], licence }));
+].map(([signInName, fullName, role, licence]) => ({
+  signInName,
+  password: PASSWORD,
+  fullName,
+  roles: [role],
+  licence,
+}));

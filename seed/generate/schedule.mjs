@@ -11,39 +11,43 @@ export function flightsOf(airframe) {
   const random = randomOf(seedOf(airframe.registration));
   const log = { flights: [], page: airframe.firstPage };
   const windows = windowsOf(airframe.registration);
-  const lessons = training.filter(([registration]) => registration === airframe.registration).map(([, day, touches]) => ({ at: minuteOf(day), touches }));
-  let awaited = incident.registration === airframe.registration ? incident : null;
+  const lessons = training
+    .filter(([registration]) => registration === airframe.registration)
+    .map(([, day, touches]) => ({ at: minuteOf(day), touches }));
+  const awaited = incident.registration === airframe.registration ? [incident] : [];
   let now = RECORD_BEGINS + random.whole(240, 600);
   while (now < RECORD_ENDS) {
-    const stands = windows.find((window) => window.to > now);
-    if (stands !== undefined && now >= stands.from) now = stands.to + random.whole(30, 240);
-    now = withinHours(airframe, now, random);
-    if (lessons.length > 0 && now >= lessons[0].at) {
-      now = train(log, airframe, lessons.shift().touches, now, random);
-      continue;
-    }
-    const legs = rotation(airframe, now, random);
-    if (stands !== undefined && legs[1].landingAt > stands.from && now < stands.to) {
-      now = stands.to + random.whole(30, 240);
-      continue;
-    }
-    if (awaited !== null && now >= awaited.after) {
-      now = divert(log, airframe, awaited, now);
-      windows.push({ from: log.flights.at(-1).landingAt, to: now });
-      awaited = null;
-      continue;
-    }
-    for (const leg of legs) if (leg.landingAt <= RECORD_ENDS) enter(log, leg);
-    now = legs[1].landingAt + random.whole(...airframe.turn);
+    now = next(log, { airframe, random, windows, lessons, awaited }, now);
   }
   return log.flights;
+}
+
+/** Enters what comes next, if anything does, and answers when the airframe may fly again. */
+function next(log, { airframe, random, windows, lessons, awaited }, from) {
+  const stands = windows.find((window) => window.to > from);
+  const inHangar = stands !== undefined && from >= stands.from;
+  const now = withinHours(airframe, inHangar ? stands.to + random.whole(30, 240) : from, random);
+  if (lessons.length > 0 && now >= lessons[0].at)
+    return train(log, airframe, lessons.shift().touches, now, random);
+  const legs = rotation(airframe, now, random);
+  if (stands !== undefined && legs[1].landingAt > stands.from && now < stands.to)
+    return stands.to + random.whole(30, 240);
+  if (awaited.length > 0 && now >= awaited[0].after) {
+    const until = divert(log, airframe, awaited.shift(), now);
+    windows.push({ from: log.flights.at(-1).landingAt, to: until });
+    return until;
+  }
+  for (const leg of legs) if (leg.landingAt <= RECORD_ENDS) enter(log, leg);
+  return legs[1].landingAt + random.whole(...airframe.turn);
 }
 
 function windowsOf(registration) {
   const ofChanges = changes
     .filter((change) => change.registration === registration && change.window[0] !== 'incident')
     .map(({ window: [from, to] }) => ({ from: minuteOf(from), to: minuteOf(to) }));
-  return [...checks.filter((check) => check.registration === registration), ...ofChanges].sort((a, b) => a.from - b.from);
+  return [...checks.filter((check) => check.registration === registration), ...ofChanges].sort(
+    (a, b) => a.from - b.from,
+  );
 }
 
 function withinHours({ hours, extra }, at, random) {
@@ -77,7 +81,16 @@ function train(log, { base }, touches, at, random) {
   let now = at;
   for (const touchAndGoes of touches) {
     const minutes = touchAndGoes * 9 + random.whole(12, 25);
-    enter(log, { from: base, to: base, takeOffAt: now, landingAt: now + minutes, touchAndGoes, starts: 1, abortedTakeOffs: 0, exceptions: [] });
+    enter(log, {
+      from: base,
+      to: base,
+      takeOffAt: now,
+      landingAt: now + minutes,
+      touchAndGoes,
+      starts: 1,
+      abortedTakeOffs: 0,
+      exceptions: [],
+    });
     now += minutes + random.whole(70, 120);
   }
   return now;
@@ -88,13 +101,31 @@ function divert(log, { base }, { diversion, flown, position, notRunningFor, stan
   const plain = { touchAndGoes: 0, starts: 1, abortedTakeOffs: 0 };
   const none = { flights: 0, landings: 0, touchAndGoes: 0, starts: 0, abortedTakeOffs: 0 };
   enter(log, {
-    from: base, to: diversion, takeOffAt: at, landingAt: at + flown, ...plain,
+    from: base,
+    to: diversion,
+    takeOffAt: at,
+    landingAt: at + flown,
+    ...plain,
     exceptions: [{ positionNumber: position, kind: 'shut-down', minutes: notRunningFor, ...none }],
   });
   const takeOffAt = at + flown + stands;
   enter(log, {
-    from: diversion, to: base, takeOffAt, landingAt: takeOffAt + ferry, ...plain,
-    exceptions: [{ positionNumber: position, kind: 'not-running', minutes: ferry, ...none, flights: 1, landings: 1, starts: 1 }],
+    from: diversion,
+    to: base,
+    takeOffAt,
+    landingAt: takeOffAt + ferry,
+    ...plain,
+    exceptions: [
+      {
+        positionNumber: position,
+        kind: 'not-running',
+        minutes: ferry,
+        ...none,
+        flights: 1,
+        landings: 1,
+        starts: 1,
+      },
+    ],
   });
   return takeOffAt + ferry + 3 * MINUTES_A_DAY;
 }

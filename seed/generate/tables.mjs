@@ -17,16 +17,25 @@ export function openingOfAirframe({ registration, start, now }) {
   return { minutes: now.minutes - flown.minutes, flights: now.flights - flown.flights };
 }
 
-const modelOfType = Object.fromEntries(Object.entries(models).map(([model, { airframeType }]) => [airframeType, model]));
+const modelOfType = Object.fromEntries(
+  Object.entries(models).map(([model, { airframeType }]) => [airframeType, model]),
+);
 
 /** Pods with what they had run when the record begins. */
 export const podOpenings = [
-  ...airframes.flatMap(({ type, positions }) => Object.values(positions).map(([, pod]) => ({ serial: pod, model: modelOfType[type] }))),
+  ...airframes.flatMap(({ type, positions }) =>
+    Object.values(positions).map(([, pod]) => ({ serial: pod, model: modelOfType[type] })),
+  ),
   ...sparePods.map(([serial, model]) => ({ serial, model })),
 ].map(({ serial, model }) => {
   const random = randomOf(seedOf(serial));
   const cycles = random.whole(2400, 7200);
-  return { serial, model, cycles, minutes: cycles * { K84: 131, R63: 163, D45: 77 }[model] + random.whole(0, 700) };
+  return {
+    serial,
+    model,
+    cycles,
+    minutes: cycles * { K84: 131, R63: 163, D45: 77 }[model] + random.whole(0, 700),
+  };
 });
 
 const apus = [...airframes.map(({ apu }) => apu), spareApu].map((serial) => {
@@ -34,19 +43,46 @@ const apus = [...airframes.map(({ apu }) => apu), spareApu].map((serial) => {
   return { serial, minutes: random.whole(300000, 900000), cycles: random.whole(5000, 15000) };
 });
 
-const component = (row) => ({ engine_model: '', life_limited: 'no', pod_clock: '', owner: OWNER, lessor: '', manufactured_on: '', ...row });
+const component = (row) => ({
+  engine_model: '',
+  life_limited: 'no',
+  pod_clock: '',
+  owner: OWNER,
+  lessor: '',
+  manufactured_on: '',
+  ...row,
+});
 
 export function components() {
   const rows = builds.flatMap(({ serial, model, made, lessor, modules }) => {
     const { maker } = models[model];
     const common = { maker, engine_model: model, lessor: lessor ?? '' };
     return [
-      component({ ...common, kind: 'engine', part_number: partNumberOf(model, '0001'), serial_number: serial, description: `${model} engine`, manufactured_on: made }),
+      component({
+        ...common,
+        kind: 'engine',
+        part_number: partNumberOf(model, '0001'),
+        serial_number: serial,
+        description: `${model} engine`,
+        manufactured_on: made,
+      }),
       ...modules.flatMap((module) => [
-        component({ ...common, kind: 'module', part_number: module.partNumber, serial_number: module.serial, description: module.name, manufactured_on: made }),
+        component({
+          ...common,
+          kind: 'module',
+          part_number: module.partNumber,
+          serial_number: module.serial,
+          description: module.name,
+          manufactured_on: made,
+        }),
         ...module.parts.map((part) =>
           component({
-            ...common, kind: 'part', part_number: part.partNumber, serial_number: part.serial, description: part.name, life_limited: 'yes',
+            ...common,
+            kind: 'part',
+            part_number: part.partNumber,
+            serial_number: part.serial,
+            description: part.name,
+            life_limited: 'yes',
             manufactured_on: part.origin === 'engine' ? made : '',
           }),
         ),
@@ -54,22 +90,49 @@ export function components() {
     ];
   });
   const pods = podOpenings.map(({ serial, model }) =>
-    component({ kind: 'pod', maker: podMaker, part_number: `TN-POD-${model}`, serial_number: serial, description: `Pod for the ${model}`, pod_clock: 'position' }),
+    component({
+      kind: 'pod',
+      maker: podMaker,
+      part_number: `TN-POD-${model}`,
+      serial_number: serial,
+      description: `Pod for the ${model}`,
+      pod_clock: 'position',
+    }),
   );
   const auxiliaries = apus.map(({ serial }) =>
-    component({ kind: 'apu', maker: apuModel.maker, part_number: 'P20-0001', serial_number: serial, description: 'Auxiliary power unit', engine_model: apuModel.designation }),
+    component({
+      kind: 'apu',
+      maker: apuModel.maker,
+      part_number: 'P20-0001',
+      serial_number: serial,
+      description: 'Auxiliary power unit',
+      engine_model: apuModel.designation,
+    }),
   );
   return [...rows, ...pods, ...auxiliaries];
 }
 
 const opening = (subject, basis, row, source) => ({
-  subject, at: BEGINS, basis, rating: '', minutes: '', cycle_units: '', cycle_denominator: 1, ...row, source,
+  subject,
+  at: BEGINS,
+  basis,
+  rating: '',
+  minutes: '',
+  cycle_units: '',
+  cycle_denominator: 1,
+  ...row,
+  source,
 });
 
 export function openings() {
   const ofAirframes = airframes.map((airframe) => {
     const { minutes, flights } = openingOfAirframe(airframe);
-    return opening(airframe.registration, 'new', { minutes, cycle_units: flights }, `Aircraft log book of ${airframe.registration}, carried forward`);
+    return opening(
+      airframe.registration,
+      'new',
+      { minutes, cycle_units: flights },
+      `Aircraft log book of ${airframe.registration}, carried forward`,
+    );
   });
   const ofEngines = builds.flatMap(({ serial, model, rating, opening: start, visit, modules }) => {
     const { denominator } = models[model].rule;
@@ -79,7 +142,9 @@ export function openings() {
       );
     return [
       ...rows(serial, 'new', start, `Engine log card ${serial}, carried forward`),
-      ...(visit === null ? [] : rows(serial, 'shop-visit', { [rating]: visit }, `Shop visit report of ${serial}`)),
+      ...(visit === null
+        ? []
+        : rows(serial, 'shop-visit', { [rating]: visit }, `Shop visit report of ${serial}`)),
       ...modules.flatMap((module) => [
         ...rows(module.serial, 'new', start, `Module log card ${module.serial}`),
         ...module.parts.flatMap((part) =>
@@ -90,8 +155,12 @@ export function openings() {
       ]),
     ];
   });
-  const ofPods = podOpenings.map(({ serial, minutes, cycles }) => opening(serial, 'new', { minutes, cycle_units: cycles }, `Pod card ${serial}`));
-  const ofApus = apus.map(({ serial, minutes, cycles }) => opening(serial, 'new', { minutes, cycle_units: cycles }, `Counter of ${serial}, read at induction`));
+  const ofPods = podOpenings.map(({ serial, minutes, cycles }) =>
+    opening(serial, 'new', { minutes, cycle_units: cycles }, `Pod card ${serial}`),
+  );
+  const ofApus = apus.map(({ serial, minutes, cycles }) =>
+    opening(serial, 'new', { minutes, cycle_units: cycles }, `Counter of ${serial}, read at induction`),
+  );
   return [...ofAirframes, ...ofEngines, ...ofPods, ...ofApus];
 }
 
@@ -104,12 +173,20 @@ function cyclesOf(units, denominator) {
 
 function sourceOf(origin, engine) {
   if (origin === 'engine') return `Life-limited part sheet of ${engine}: in it since new`;
-  return origin === 'visit' ? `Life-limited part sheet of ${engine}: new at its last shop visit` : `Life-limited part sheet of ${engine}: on-log from another engine`;
+  return origin === 'visit'
+    ? `Life-limited part sheet of ${engine}: new at its last shop visit`
+    : `Life-limited part sheet of ${engine}: on-log from another engine`;
 }
 
 /** From the parts up, so that an engine is complete when it is hung. */
 export function placements() {
-  const row = (serial, into, slot, location = '') => ({ serial_number: serial, at: BEGINS, into, slot, location });
+  const row = (serial, into, slot, location = '') => ({
+    serial_number: serial,
+    at: BEGINS,
+    into,
+    slot,
+    location,
+  });
   const rows = builds.flatMap(({ serial, modules }) => [
     ...modules.flatMap((module) => [
       ...module.parts.map((part) => row(part.serial, module.serial, part.name)),
@@ -123,19 +200,41 @@ export function placements() {
 
   function hung(serial, kind, storeOf) {
     const first = hangingOf(serial).find((span) => span.from === RECORD_BEGINS);
-    return first === undefined ? row(serial, '', '', storeOf()) : row(serial, first.registration, `${first.position} ${kind}`);
+    return first === undefined
+      ? row(serial, '', '', storeOf())
+      : row(serial, first.registration, `${first.position} ${kind}`);
   }
 }
 
 /** The limits: what is in force, and the older revision of the one that was lowered. */
 export function lifeLimits() {
   const rows = Object.entries(models).flatMap(([model, { ratings, manual }]) =>
-    [...partsOf(model), ...(model === 'R63' ? [{ partNumber: STRONGER_SHAFT, limits: { '63-1': 20000, '63-2': 17000 }, minutes: null }] : [])].flatMap((part) =>
-      ratings.map((rating) => limitRow(model, rating, part, part.limits[rating], part.partNumber === 'K84-4113' ? [manual, '7', '2026-07-01'] : [manual, '6', '2023-04-01'])),
+    [
+      ...partsOf(model),
+      ...(model === 'R63'
+        ? [{ partNumber: STRONGER_SHAFT, limits: { '63-1': 20000, '63-2': 17000 }, minutes: null }]
+        : []),
+    ].flatMap((part) =>
+      ratings.map((rating) =>
+        limitRow(
+          model,
+          rating,
+          part,
+          part.limits[rating],
+          part.partNumber === 'K84-4113' ? [manual, '7', '2026-07-01'] : [manual, '6', '2023-04-01'],
+        ),
+      ),
     ),
   );
-  const older = [['84A', 12000], ['84B', 11000]].map(([rating, cycles]) =>
-    limitRow('K84', rating, { partNumber: 'K84-4113', minutes: null }, cycles, [models.K84.manual, '6', '2023-04-01']),
+  const older = [
+    ['84A', 12000],
+    ['84B', 11000],
+  ].map(([rating, cycles]) =>
+    limitRow('K84', rating, { partNumber: 'K84-4113', minutes: null }, cycles, [
+      models.K84.manual,
+      '6',
+      '2023-04-01',
+    ]),
   );
   return [...older, ...rows];
 }
@@ -144,8 +243,15 @@ function limitRow(model, rating, { partNumber, minutes }, cycles, [document, rev
   const authorisation = typeof cycles === 'number' ? 'limited' : (cycles ?? 'not-limited');
   const limited = authorisation === 'limited';
   return {
-    part_number: partNumber, engine_model: model, rating, authorisation, cycles: limited ? cycles : '', minutes: limited ? (minutes ?? '') : '',
-    document, revision, effective_on: effective,
+    part_number: partNumber,
+    engine_model: model,
+    rating,
+    authorisation,
+    cycles: limited ? cycles : '',
+    minutes: limited ? (minutes ?? '') : '',
+    document,
+    revision,
+    effective_on: effective,
   };
 }
 
@@ -153,8 +259,14 @@ function limitRow(model, rating, { partNumber, minutes }, cycles, [document, rev
 export function traceGaps() {
   const engine = builds.find(({ serial }) => serial === lostLog.engine);
   const { part: name, engine: other } = acceptedGap;
-  const accepted = builds.find(({ serial }) => serial === other).modules.flatMap(({ parts }) => parts).find((part) => part.name === name);
-  const serials = [engine.serial, ...engine.modules.flatMap(({ serial, parts }) => [serial, ...parts.map((part) => part.serial)])];
+  const accepted = builds
+    .find(({ serial }) => serial === other)
+    .modules.flatMap(({ parts }) => parts)
+    .find((part) => part.name === name);
+  const serials = [
+    engine.serial,
+    ...engine.modules.flatMap(({ serial, parts }) => [serial, ...parts.map((part) => part.serial)]),
+  ];
   const { from, to, note } = lostLog;
   return [
     ...serials.map((serial) => ({ serial_number: serial, from, to, note })),

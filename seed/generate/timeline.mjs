@@ -4,20 +4,26 @@ import { dateOf, MINUTES_A_DAY, minuteOf, RECORD_BEGINS, wire } from './instants
 import { flightsOf } from './schedule.mjs';
 import { changes as told, moves, ratingChanges } from './story.mjs';
 
-export const flights = Object.fromEntries(airframes.map((airframe) => [airframe.registration, flightsOf(airframe)]));
+export const flights = Object.fromEntries(
+  airframes.map((airframe) => [airframe.registration, flightsOf(airframe)]),
+);
 
 /** The changes with their instants, and their boundaries as the interface takes them. */
 export const changes = told.map((change) => ({ ...change, ...momentOf(change) }));
 
 function momentOf({ registration, window, boundary }) {
   const log = flights[registration];
-  const opensAt = window[0] === 'incident' ? log.find((flight) => flight.exceptions.some((one) => one.kind === 'not-running')).landingAt : minuteOf(window[0]);
+  const opensAt =
+    window[0] === 'incident'
+      ? log.find((flight) => flight.exceptions.some((one) => one.kind === 'not-running')).landingAt
+      : minuteOf(window[0]);
   if (boundary.kind === 'instant') return { at: minuteOf(boundary.at), boundary };
   if (boundary.kind === 'after-page') {
     const last = log.filter((flight) => flight.landingAt <= opensAt).at(-1);
     return { at: last.landingAt, boundary: { ...boundary, page: last.page } };
   }
-  if (boundary.kind === 'after-last') return { at: opensAt + MINUTES_A_DAY, boundary: { ...boundary, on: dateOf(opensAt) } };
+  if (boundary.kind === 'after-last')
+    return { at: opensAt + MINUTES_A_DAY, boundary: { ...boundary, on: dateOf(opensAt) } };
   const closes = minuteOf(window[1]);
   return { at: closes, boundary: { ...boundary, on: dateOf(closes) } };
 }
@@ -27,7 +33,8 @@ export function hangingOf(serial) {
   const spans = [];
   for (const { registration, positions } of airframes) {
     for (const [position, [engine, pod]] of Object.entries(positions)) {
-      if (engine === serial || pod === serial) spans.push({ registration, position: Number(position), from: RECORD_BEGINS, to: null });
+      if (engine === serial || pod === serial)
+        spans.push({ registration, position: Number(position), from: RECORD_BEGINS, to: null });
     }
   }
   for (const { registration, position, incoming, outgoing, at } of [...changes].sort((a, b) => a.at - b.at)) {
@@ -40,17 +47,26 @@ export function hangingOf(serial) {
 /** The ratings of an engine: {at, rating}, oldest first. */
 export function ratingsOf(serial) {
   const first = { at: RECORD_BEGINS, rating: engines.find((engine) => engine.serial === serial).rating };
-  const onWing = ratingChanges.filter((change) => change[0] === serial).map(([, at, rating]) => ({ at: minuteOf(at), rating }));
-  const atChanges = changes.filter((change) => change.incoming === serial && change.ratingCode).map(({ at, ratingCode }) => ({ at, rating: ratingCode }));
+  const onWing = ratingChanges
+    .filter((change) => change[0] === serial)
+    .map(([, at, rating]) => ({ at: minuteOf(at), rating }));
+  const atChanges = changes
+    .filter((change) => change.incoming === serial && change.ratingCode)
+    .map(({ at, ratingCode }) => ({ at, rating: ratingCode }));
   return [first, ...onWing, ...atChanges].sort((a, b) => a.at - b.at);
 }
 
 /** The place of an engine at the end, in words. */
 export function placeOf(serial) {
   const last = hangingOf(serial).at(-1);
-  if (last !== undefined && last.to === null) return { registration: last.registration, position: last.position, since: wire(last.from) };
-  const off = changes.filter((change) => change.outgoing === serial).map(({ at, toLocation }) => ({ at, location: toLocation }));
-  const moved = moves.filter((move) => move[0] === serial).map(([, location, at]) => ({ at: minuteOf(at), location }));
+  if (last !== undefined && last.to === null)
+    return { registration: last.registration, position: last.position, since: wire(last.from) };
+  const off = changes
+    .filter((change) => change.outgoing === serial)
+    .map(({ at, toLocation }) => ({ at, location: toLocation }));
+  const moved = moves
+    .filter((move) => move[0] === serial)
+    .map(([, location, at]) => ({ at: minuteOf(at), location }));
   const latest = [...off, ...moved].sort((a, b) => a.at - b.at).at(-1);
   return { location: latest?.location ?? firstStoreOf(serial) };
 }

@@ -6,13 +6,23 @@ const COUNTS = ['minutes', 'flights', 'landings', 'touchAndGoes', 'starts', 'abo
 
 /** What a flight adds to its airframe. */
 export function countsOf({ takeOffAt, landingAt, touchAndGoes, starts, abortedTakeOffs }) {
-  return { minutes: landingAt - takeOffAt, flights: 1, landings: 1 + touchAndGoes, touchAndGoes, starts, abortedTakeOffs };
+  return {
+    minutes: landingAt - takeOffAt,
+    flights: 1,
+    landings: 1 + touchAndGoes,
+    touchAndGoes,
+    starts,
+    abortedTakeOffs,
+  };
 }
 
 /** What an airframe flew since the record begins. */
 export function flownBy(registration) {
   return flights[registration].reduce(
-    (sum, flight) => ({ minutes: sum.minutes + flight.landingAt - flight.takeOffAt, flights: sum.flights + 1 }),
+    (sum, flight) => ({
+      minutes: sum.minutes + flight.landingAt - flight.takeOffAt,
+      flights: sum.flights + 1,
+    }),
     { minutes: 0, flights: 0 },
   );
 }
@@ -33,8 +43,11 @@ function ranIn({ registration, position, from, to }) {
 export function cycleUnits(model, counts) {
   const { rule } = models[model];
   return (
-    counts.flights * rule.perFlight + counts.landings * rule.perLanding + counts.touchAndGoes * rule.perTouchAndGo +
-    counts.starts * rule.perStart + counts.abortedTakeOffs * rule.perAbortedTakeOff
+    counts.flights * rule.perFlight +
+    counts.landings * rule.perLanding +
+    counts.touchAndGoes * rule.perTouchAndGo +
+    counts.starts * rule.perStart +
+    counts.abortedTakeOffs * rule.perAbortedTakeOff
   );
 }
 
@@ -50,7 +63,10 @@ export function ranByRating(serial, model) {
       if (to !== null && to <= from) return;
       const counts = ranIn({ ...span, from, to });
       const before = result[rating] ?? { minutes: 0, units: 0 };
-      result[rating] = { minutes: before.minutes + counts.minutes, units: before.units + cycleUnits(model, counts) };
+      result[rating] = {
+        minutes: before.minutes + counts.minutes,
+        units: before.units + cycleUnits(model, counts),
+      };
     });
   }
   return result;

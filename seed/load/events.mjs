@@ -1,0 +1,111 @@
+// What happened, in order: changes previewed, confirmed and released; moves; shop visits; rating changes.
+import { Client } from './client.mjs';
+import { json } from './files.mjs';
+
+/** Records the events that are typed before the flights, or after them. `tell` is called with a line for each. */
+export async function record(client, { when, base, airframes, found, tell }) {
+  const certifiers = new Map();
+  for (const event of json('happened/events.json').filter(({ logged }) => logged === when)) {
+    if (event.kind === 'change') {
+      const { changed, line } = await change(client, airframes, event);
+      const released =
+        event.releasedBy === null ? ', left open' : await release(await certifier(event.releasedBy), changed);
+      tell(line + released);
+    } else tell(await other(client, found, event));
+  }
+
+  async function certifier(signInName) {
+    const known = certifiers.get(signInName);
+    if (known !== undefined) return known;
+    const { password } = json('people.json').find((person) => person.signInName === signInName);
+    const person = { client: new Client(base), password };
+    await person.client.signIn(signInName, password);
+    certifiers.set(signInName, person);
+    return person;
+  }
+}
+
+async function change(
+  client,
+  airframes,
+  {
+    registration,
+    positionNumber,
+    slot,
+    outgoingSerial,
+    incomingSerial,
+    boundary,
+    reason,
+    ratingCode,
+    removedToLocation,
+  },
+) {
+  const airframeId = airframes[registration];
+  const line = `${registration} position ${positionNumber}: ${outgoingSerial} off, ${incomingSerial ?? 'nothing'} on`;
+  const before = await packageOf(client, airframeId, reason);
+  if (before !== null) return { changed: before, line };
+  const request = {
+    airframeId,
+    positionNumber,
+    slot,
+    outgoingSerial,
+    incomingSerial,
+    boundary,
+    reason,
+    removedToLocation,
+    ...(ratingCode === undefined ? {} : { ratingCode }),
+  };
+  const { digest } = await client.post('/api/changes/preview', request);
+  return { changed: await client.post('/api/changes', { ...request, confirmDigest: digest }), line };
+}
+
+/** The package an earlier run recorded: a preview can't be given twice, for the change is in the record by then. */
+async function packageOf(client, airframeId, reason) {
+  for (let after = ''; after !== null; ) {
+    const page = await client.get(
+      `/api/packages?airframeId=${airframeId}${after === '' ? '' : `&after=${encodeURIComponent(after)}`}`,
+    );
+    for (const { id } of page.rows) {
+      const found = await client.get(`/api/packages/${id}`);
+      if (found.changes.some((one) => one.reason === reason)) return found;
+    }
+    after = page.next;
+  }
+  return null;
+}
+
+/** Releases a package as its certifier would: the check read, the password given. */
+async function release({ client, password }, { id }) {
+  const { body, tag } = await client.getTagged(`/api/packages/${id}`);
+  if (body.status === 'released') return ', released before';
+  const check = await client.get(`/api/packages/${id}/release-check`);
+  const blocking = check.objections.filter(({ severity }) => severity === 'blocking');
+  if (blocking.length > 0)
+    throw new Error(
+      `package ${body.number} can't be released:\n${blocking.map(({ reason }) => `  ${reason}`).join('\n')}`,
+    );
+  const { number } = await client.post(
+    `/api/packages/${id}/release`,
+    { password, digest: check.digest },
+    { ifMatch: tag },
+  );
+  return `, released as ${number}`;
+}
+
+async function other(client, found, { kind, at, serialNumber, location, evidence, ratingCode, source }) {
+  const componentId = found[serialNumber].id;
+  if (kind === 'move') {
+    await client.post('/api/placements', {
+      componentId,
+      locationName: location,
+      boundary: { kind: 'instant', at },
+    });
+    return `${serialNumber} to ${location}`;
+  }
+  if (kind === 'shop-visit') {
+    await client.post('/api/resets', { componentId, kind: 'shop-visit', at, evidence });
+    return `${serialNumber}: shop visit`;
+  }
+  await client.post('/api/rating-changes', { componentId, at, ratingCode, source });
+  return `${serialNumber} runs at ${ratingCode}`;
+}
