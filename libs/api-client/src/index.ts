@@ -7,8 +7,6 @@ export type ApiClient = Client<paths>;
 
 const WRITES = new Set(['POST', 'PUT', 'PATCH', 'DELETE']);
 
-const isAbort = (error: unknown): boolean => error instanceof DOMException && error.name === 'AbortError';
-
 /** The headers of a write: the session's token and one key per act. A key already there is kept. */
 function writeHeaders(csrf: () => string | null): Middleware {
   return {
@@ -19,9 +17,9 @@ function writeHeaders(csrf: () => string | null): Middleware {
       if (!request.headers.has('idempotency-key')) request.headers.set('idempotency-key', newActKey());
       return request;
     },
-    onError({ error }) {
-      // A cancelled question is not a failure of the server.
-      return isAbort(error) && error instanceof Error ? error : noAnswer();
+    onError({ request }) {
+      // A cancelled question is not a failure of the server: its own error goes on.
+      return request.signal.aborted ? undefined : noAnswer();
     },
   };
 }

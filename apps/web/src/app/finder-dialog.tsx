@@ -20,13 +20,11 @@ const placesMatching = (typed: string): Found[] =>
 const LINKS = '.finder-list a';
 
 /** Down and up walk the list from the field and back. */
-function walk(event: KeyboardEvent<HTMLDivElement>): void {
+function walk(event: KeyboardEvent<HTMLElement>): void {
   const step = event.key === 'ArrowDown' ? 1 : event.key === 'ArrowUp' ? -1 : 0;
   if (step === 0) return;
-  const field = event.currentTarget.querySelector<HTMLElement>('input');
-  const links = Array.from(event.currentTarget.querySelectorAll<HTMLElement>(LINKS));
-  const stops = field === null ? links : [field, ...links];
-  const next = stops[stops.findIndex((stop) => stop === document.activeElement) + step];
+  const stops = Array.from(event.currentTarget.querySelectorAll<HTMLElement>(`input, ${LINKS}`));
+  const next = stops[stops.findIndex((stop) => stop.matches(':focus')) + step];
   if (next === undefined) return;
   event.preventDefault();
   next.focus();
@@ -43,7 +41,7 @@ export function FinderDialog({ onClose }: { readonly onClose: () => void }) {
   return (
     <SheetDialog title="Find" open onClose={onClose}>
       {/* The arrow keys of the field and the links are heard here. */}
-      <div className="finder stack" role="search" onKeyDown={walk}>
+      <search className="finder stack" onKeyDown={walk}>
         <TextField
           label="Name of a place"
           value={typed}
@@ -64,7 +62,7 @@ export function FinderDialog({ onClose }: { readonly onClose: () => void }) {
           ))}
         </ul>
         {found.length === 0 && <p>Nothing matches “{typed}”.</p>}
-      </div>
+      </search>
     </SheetDialog>
   );
 }

@@ -36,19 +36,13 @@ export function PersonMenu({ session }: { readonly session: Session }) {
     setOpen(false);
     button.current?.focus();
   };
-  const closeOnLeaving = (event: FocusEvent<HTMLDivElement>) => {
+  const closeOnLeaving = (event: FocusEvent<HTMLElement>) => {
     // A press on plain text inside moves focus to nowhere; only going elsewhere closes.
     if (event.relatedTarget !== null && !event.currentTarget.contains(event.relatedTarget)) setOpen(false);
   };
   return (
     // The keys and focus of everything inside are heard here.
-    <div
-      className="person"
-      role="group"
-      aria-label="Signed in"
-      onKeyDown={closeOnEscape}
-      onBlur={closeOnLeaving}
-    >
+    <section className="person" aria-label="Signed in" onKeyDown={closeOnEscape} onBlur={closeOnLeaving}>
       <Button
         kind="quiet"
         ref={button}
@@ -73,6 +67,6 @@ export function PersonMenu({ session }: { readonly session: Session }) {
           Sign out
         </Button>
       </div>
-    </div>
+    </section>
   );
 }

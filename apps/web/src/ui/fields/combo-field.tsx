@@ -1,80 +1,56 @@
-import { type KeyboardEvent, useId, useRef, useState } from 'react';
+import { useId } from 'react';
+import { type ComboChoice, type ComboState, useCombo } from './combo-state.js';
 import { FieldFrame } from './field-frame.js';
 import './combo-field.css';
 
-export interface ComboOption {
-  readonly id: string;
-  /** What is typed and matched: usually a serial. */
-  readonly label: string;
-  /** A second line: what and where it is. */
-  readonly detail?: string | undefined;
-}
+export type { ComboOption } from './combo-state.js';
 
-export interface ComboFieldProps {
+export interface ComboFieldProps extends ComboChoice {
   readonly id?: string | undefined;
   readonly label: string;
   readonly hint?: string | undefined;
   readonly error?: string | null | undefined;
-  readonly options: readonly ComboOption[];
-  /** The id of the option chosen, or null. Typing something else makes it null again. */
-  readonly value: string | null;
-  readonly onChoose: (id: string | null) => void;
-  /** Given when the server searches: called with what is typed; options are then shown as they come. */
-  readonly onTyped?: ((typed: string) => void) | undefined;
   readonly mono?: boolean | undefined;
   readonly searching?: boolean | undefined;
-}
-
-const same = (a: string, b: string): boolean => a.trim().toLowerCase() === b.trim().toLowerCase();
-
-function matching(options: readonly ComboOption[], typed: string): readonly ComboOption[] {
-  const wanted = typed.trim().toLowerCase();
-  return options.filter(
-    (option) =>
-      option.label.toLowerCase().includes(wanted) || (option.detail ?? '').toLowerCase().includes(wanted),
-  );
 }
 
 interface ListProps {
   readonly id: string;
   readonly label: string;
-  readonly options: readonly ComboOption[];
-  readonly active: number;
+  readonly state: ComboState;
   readonly mono: boolean;
-  readonly emptyWords: string;
-  readonly onPick: (option: ComboOption) => void;
+  readonly searching: boolean;
 }
 
-/** A pick happens on release, and pressing does not take the focus from the field. */
-function OptionList({ id, label, options, active, mono, emptyWords, onPick }: ListProps) {
-  if (options.length === 0) {
+/** Pressing here does not take the focus from the field; a pick happens on release. */
+function OptionList({ id, label, state, mono, searching }: ListProps) {
+  if (state.shown.length === 0) {
     return (
       <p className="combo-list combo-empty" role="status">
-        {emptyWords}
+        {searching ? 'Searching' : `Nothing on record matches “${state.typed}”.`}
       </p>
     );
   }
   return (
-    // The keys are heard by the field: focus never enters the list. Source: WAI-ARIA practices, combobox.
     <div
       className="combo-list"
       role="listbox"
       id={id}
       aria-label={label}
       tabIndex={-1}
-      onPointerDown={(event) => event.preventDefault()}
       onMouseDown={(event) => event.preventDefault()}
     >
-      {options.map((option, place) => (
+      {state.shown.map((option, place) => (
         <div
           key={option.id}
           id={`${id}-${place}`}
           role="option"
           tabIndex={-1}
-          aria-selected={place === active}
+          aria-selected={place === state.active}
           className="combo-option"
-          onClick={() => onPick(option)}
-          onKeyDown={(event) => event.key === 'Enter' && onPick(option)}
+          onClick={() => state.pick(option)}
+          // The field hears the keys; this is for aids that put the focus here themselves.
+          onKeyDown={(event) => event.key === 'Enter' && state.pick(option)}
         >
           <span className={mono ? 'field-mono' : ''}>{option.label}</span>
           {option.detail !== undefined && <span className="field-hint">{option.detail}</span>}
@@ -85,75 +61,31 @@ function OptionList({ id, label, options, active, mono, emptyWords, onPick }: Li
 }
 
 /** One of a long list, found by typing. Only what is on record can be chosen. */
-export function ComboField({
-  id: given,
-  label,
-  hint,
-  error,
-  options,
-  value,
-  onChoose,
-  onTyped,
-  mono = false,
-  searching = false,
-}: ComboFieldProps) {
+export function ComboField(props: ComboFieldProps) {
+  const { id, label, hint, error, mono = false, searching = false } = props;
   const listId = useId();
-  const field = useRef<HTMLInputElement>(null);
-  const [typed, setTyped] = useState(() => options.find((option) => option.id === value)?.label ?? '');
-  const [open, setOpen] = useState(false);
-  const [active, setActive] = useState(-1);
-  const untouched = options.some((option) => option.id === value && option.label === typed);
-  const shown = onTyped !== undefined || untouched ? options : matching(options, typed);
-
-  const pick = (option: ComboOption) => {
-    setTyped(option.label);
-    setOpen(false);
-    onChoose(option.id);
-    field.current?.focus();
-  };
-  const type = (next: string) => {
-    setTyped(next);
-    setOpen(true);
-    setActive(-1);
-    onTyped?.(next);
-    onChoose(options.find((option) => same(option.label, next))?.id ?? null);
-  };
-  const move = (step: number) => {
-    setOpen(true);
-    const next = open ? active + step : step > 0 ? 0 : shown.length - 1;
-    setActive(Math.max(0, Math.min(shown.length - 1, next)));
-  };
-  const press = (event: KeyboardEvent<HTMLInputElement>) => {
-    const chosen = open ? shown[active] : undefined;
-    if (event.key === 'ArrowDown') move(1);
-    else if (event.key === 'ArrowUp') move(-1);
-    else if (event.key === 'Escape' && open) setOpen(false);
-    else if (event.key === 'Enter' && chosen !== undefined) pick(chosen);
-    else return;
-    event.preventDefault();
-    event.stopPropagation();
-  };
-  const listed = open && shown.length > 0;
+  const state = useCombo(props);
+  const listed = state.open && state.shown.length > 0;
   return (
-    <FieldFrame id={given} label={label} hint={hint} error={error}>
+    <FieldFrame id={id} label={label} hint={hint} error={error}>
       {(wiring) => (
         <div className="combo-box">
           <input
             {...wiring}
-            ref={field}
+            ref={state.field}
             type="text"
             role="combobox"
             aria-autocomplete="list"
             aria-expanded={listed}
             aria-controls={listed ? listId : undefined}
-            aria-activedescendant={listed && active >= 0 ? `${listId}-${active}` : undefined}
+            aria-activedescendant={listed && state.active >= 0 ? `${listId}-${state.active}` : undefined}
             autoComplete="off"
             spellCheck={false}
             className={mono ? 'field-input field-mono' : 'field-input'}
-            value={typed}
-            onChange={(event) => type(event.target.value)}
-            onKeyDown={press}
-            onBlur={() => setOpen(false)}
+            value={state.typed}
+            onChange={(event) => state.type(event.target.value)}
+            onKeyDown={state.press}
+            onBlur={state.close}
           />
           <button
             type="button"
@@ -161,23 +93,13 @@ export function ComboField({
             tabIndex={-1}
             aria-label={`Show the list: ${label}`}
             onMouseDown={(event) => event.preventDefault()}
-            onClick={() => (open ? setOpen(false) : (field.current?.focus(), move(1)))}
+            onClick={state.toggle}
           >
             <svg width="12" height="8" viewBox="0 0 12 8" aria-hidden="true">
               <path d="M1 1l5 5 5-5" fill="none" stroke="currentColor" strokeWidth="2" />
             </svg>
           </button>
-          {open && (
-            <OptionList
-              id={listId}
-              label={label}
-              options={shown}
-              active={active}
-              mono={mono}
-              emptyWords={searching ? 'Searching' : `Nothing on record matches “${typed}”.`}
-              onPick={pick}
-            />
-          )}
+          {state.open && <OptionList id={listId} {...{ label, state, mono, searching }} />}
         </div>
       )}
     </FieldFrame>
