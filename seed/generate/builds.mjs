@@ -1,9 +1,10 @@
 // Each engine with its modules and parts, and what they had used when the record begins.
-import { acceptedGap } from './story.mjs';
+
 import { atLeast, engines, special } from './fleet.mjs';
 import { add, openingFor, remainingOf } from './life.mjs';
 import { models, partNumberOf, partsOf, STRONGER_SHAFT } from './models.mjs';
 import { randomOf, seedOf } from './random.mjs';
+import { acceptedGap } from './story.mjs';
 import { ratingsOf } from './timeline.mjs';
 import { ranByRating, ranInAll } from './usage.mjs';
 

@@ -1,6 +1,7 @@
 // What comes after the register: flights typed by hand, and everything that happened, in order.
-import { minuteOf, RECORD_BEGINS, wire } from './instants.mjs';
+
 import { engines } from './fleet.mjs';
+import { minuteOf, RECORD_BEGINS, wire } from './instants.mjs';
 import { moves, ratingChanges, shopVisits } from './story.mjs';
 import { changes, flights } from './timeline.mjs';
 

@@ -4,11 +4,10 @@ import { airframes, special } from './fleet.mjs';
 import { RECORD_ENDS, wire } from './instants.mjs';
 import { add, remainingOf } from './life.mjs';
 import { models } from './models.mjs';
-import { podOpenings } from './tables.mjs';
 import { acceptedGap, lostLog } from './story.mjs';
+import { openingOfAirframe, podOpenings } from './tables.mjs';
 import { changes, flights, hangingOf, placeOf } from './timeline.mjs';
 import { flownBy, podRan, ranSinceInstalled } from './usage.mjs';
-import { openingOfAirframe } from './tables.mjs';
 
 const sum = (byRating) =>
   Object.values(byRating).reduce(

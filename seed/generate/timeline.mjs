@@ -2,7 +2,7 @@
 import { airframes, engines, inStore } from './fleet.mjs';
 import { dateOf, MINUTES_A_DAY, minuteOf, RECORD_BEGINS, wire } from './instants.mjs';
 import { flightsOf } from './schedule.mjs';
-import { changes as told, moves, ratingChanges } from './story.mjs';
+import { moves, ratingChanges, changes as told } from './story.mjs';
 
 export const flights = Object.fromEntries(
   airframes.map((airframe) => [airframe.registration, flightsOf(airframe)]),
