@@ -36,7 +36,7 @@ export function SheetDialog({
       isKeyboardDismissDisabled={mustAnswer}
     >
       <Modal className={`overlay-box overlay-box-${shape}`}>
-        <Dialog className="overlay-dialog" {...(mustAnswer ? { role: 'alertdialog' } : {})}>
+        <Dialog className="overlay-inner" {...(mustAnswer ? { role: 'alertdialog' } : {})}>
           <div className="overlay-head">
             <Heading slot="title">{title}</Heading>
             {!mustAnswer && (
