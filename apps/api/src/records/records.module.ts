@@ -1,7 +1,6 @@
 import { Global, Module } from '@nestjs/common';
 import { DuePoints } from './due-points/due-points.js';
 import { Projections } from './due-points/projections.js';
-import { Journal } from './journal/journal.js';
 import { EngineSnapshots } from './lives/engine-snapshots.js';
 import { Lives } from './lives/lives.js';
 import { Stays } from './stays/stays.js';
@@ -11,7 +10,6 @@ import { Exposures } from './usage/exposures.js';
 import { Use } from './usage/use.js';
 
 const RECORDS = [
-  Journal,
   Structure,
   Stays,
   Use,
