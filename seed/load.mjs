@@ -1,5 +1,6 @@
 // Loads the demonstration through the running API, as a user would. See README.md beside this file.
 // BASE_URL: where the API answers. SEED_SIGN_IN, SEED_PASSWORD: an administrator.
+// SEED_OPERATOR: the operator's code, where several are served.
 import { Client } from './load/client.mjs';
 import { record } from './load/events.mjs';
 import { each } from './load/files.mjs';

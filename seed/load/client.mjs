@@ -25,8 +25,12 @@ export class Client {
   }
 
   /** Signs in and answers the session. Errors: RefusedError, or the network's own. */
-  async signIn(signInName, password) {
-    const answer = await this.#send('POST', '/api/session', { signInName, password });
+  async signIn(signInName, password, operatorCode = process.env.SEED_OPERATOR) {
+    const answer = await this.#send('POST', '/api/session', {
+      signInName,
+      password,
+      ...(operatorCode ? { operatorCode } : {}),
+    });
     this.#cookie = answer.headers
       .getSetCookie()
       .map((cookie) => cookie.split(';')[0])

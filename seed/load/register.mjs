@@ -7,8 +7,10 @@ const AT_ONCE = 6;
 export async function people(client) {
   const there = new Set((await client.get('/api/people').then(rowsOf)).map((person) => person.signInName));
   const missing = json('people.json').filter((person) => !there.has(person.signInName));
-  for (const { licence, ...person } of missing)
-    await client.post('/api/people', licence === null ? person : { ...person, licence });
+  for (const { licence, ...person } of missing) {
+    const asked = { ...person, ...(licence === null ? {} : { licence }), mustChangePassword: false };
+    await client.post('/api/people', asked);
+  }
   return `${missing.length} people, ${there.size} were there`;
 }
 
