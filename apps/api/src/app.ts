@@ -6,14 +6,13 @@ import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fa
 import type { FastifyInstance } from 'fastify';
 import { AppModule } from './app.module.js';
 import { Config } from './platform/config/config.js';
+import { acceptCsv, BODY_LIMIT_BYTES } from './platform/http/csv-body.js';
 import { serveDocumentation } from './platform/http/documentation.js';
 import { openApiDocument } from './platform/http/open-api.js';
-import { answerClientError, answerFrameworkError } from './platform/http/raw-problems.js';
+import { answerClientError, answerFrameworkError, makeProblems } from './platform/http/raw-problems.js';
 import './platform/http/request.js';
 import { addSecurityHeaders } from './platform/http/security-headers.js';
 import { serveWebClient } from './platform/http/web-client.js';
-import { acceptCsv } from './platform/http/csv-body.js';
-import { BODY_LIMIT_BYTES } from './platform/problems/problem.filter.js';
 
 export interface BuiltApp {
   readonly app: NestFastifyApplication;
@@ -31,7 +30,6 @@ export async function buildApp(): Promise<BuiltApp> {
     genReqId: () => randomUUID(),
     frameworkErrors: answerFrameworkError,
     clientErrorHandler: answerClientError,
-    return503OnClosing: true,
   });
   const server = adapter.getInstance() as unknown as FastifyInstance;
   server.addHook('onRoute', ({ method, url }) => {
@@ -41,6 +39,7 @@ export async function buildApp(): Promise<BuiltApp> {
     bodyParser: false, // Fastify's own: JSON alone, no forms
     logger: new ConsoleLogger({ json: true, logLevels: ['warn', 'error', 'fatal'] }),
     abortOnError: false,
+    return503OnClosing: true,
   });
   app.setGlobalPrefix('api', { exclude: ['health/live', 'health/ready'] });
   await prepareServer(server, app);
@@ -53,6 +52,7 @@ async function prepareServer(server: FastifyInstance, app: NestFastifyApplicatio
   server.decorateRequest('session', null);
   server.decorateRequest('actor', null);
   server.decorateRequest('answer', null);
+  makeProblems(server);
   await server.register(fastifyCookie);
   await addSecurityHeaders(server, config);
   acceptCsv(server, config);

@@ -1,4 +1,5 @@
-import { Injectable } from '@nestjs/common';
+import { randomUUID } from 'node:crypto';
+import { Injectable, type OnApplicationBootstrap } from '@nestjs/common';
 import { hash, verify } from '@node-rs/argon2';
 import { Database } from '../database/database.js';
 import { refuse } from '../problems/refusal.error.js';
@@ -10,13 +11,18 @@ export const PASSWORD_COST = { memoryCost: 19_456, timeCost: 2, parallelism: 1 }
 
 /** Passwords: kept as Argon2id hashes, asked again before a signature. */
 @Injectable()
-export class Passwords {
-  private decoy: Promise<string> | null = null;
+export class Passwords implements OnApplicationBootstrap {
+  /** A hash of no one's password, so that an unknown name takes as long as a wrong password. */
+  private decoy = '';
 
   constructor(
     private readonly database: Database,
     private readonly throttle: AttemptThrottle,
   ) {}
+
+  async onApplicationBootstrap(): Promise<void> {
+    this.decoy = await this.hash(randomUUID());
+  }
 
   hash(password: string): Promise<string> {
     return hash(password, PASSWORD_COST);
@@ -24,10 +30,8 @@ export class Passwords {
 
   /** True when the password is the one of the hash; without a hash the same work is done and the answer is no. */
   async matches(passwordHash: string | null, password: string): Promise<boolean> {
-    if (passwordHash !== null) return await verify(passwordHash, password);
-    this.decoy ??= this.hash('a password nobody has');
-    await verify(await this.decoy, password);
-    return false;
+    const isRight = await verify(passwordHash ?? this.decoy, password);
+    return passwordHash !== null && isRight;
   }
 
   /**

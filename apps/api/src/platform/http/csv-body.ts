@@ -3,6 +3,8 @@ import { sessionToken } from '../access/session-cookie.js';
 import type { Config } from '../config/config.js';
 import { RefusalError } from '../problems/refusal.error.js';
 
+/** The largest body taken, except for a file that is brought in. */
+export const BODY_LIMIT_BYTES = 1_048_576;
 /** The largest file taken. */
 const FILE_LIMIT_BYTES = 32 * 1_048_576;
 const TAKES_FILES = 'POST /api/imports';

@@ -1,7 +1,7 @@
 import type { Socket } from 'node:net';
 import { randomUUID } from 'node:crypto';
-import type { FastifyReply, FastifyRequest } from 'fastify';
-import { asRefusal } from '../problems/problem.filter.js';
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+import { asRefusal, refusalOfStatus } from '../problems/problem.filter.js';
 import { problemOf } from '../problems/problem-of.js';
 import { RefusalError } from '../problems/refusal.error.js';
 
@@ -25,4 +25,15 @@ export function answerClientError(error: Error & { code?: string }, socket: Sock
   const body = JSON.stringify(problem);
   const head = `HTTP/1.1 400 Bad Request\r\ncontent-type: ${TYPE}\r\ncontent-length: ${Buffer.byteLength(body)}\r\nconnection: close\r\n\r\n`;
   socket.end(head + body);
+}
+
+/** Makes a problem of every failure that a layer below answered in a form of its own, as while the server stops. */
+export function makeProblems(server: FastifyInstance): void {
+  server.addHook('onSend', async (request, reply, payload) => {
+    const type = String(reply.getHeader('content-type') ?? '');
+    if (reply.statusCode < 400 || type.startsWith('application/problem+json')) return payload;
+    const problem = problemOf(new RefusalError(refusalOfStatus(reply.statusCode)), request.id);
+    void reply.status(problem.status).type(TYPE).removeHeader('content-length');
+    return JSON.stringify(problem);
+  });
 }

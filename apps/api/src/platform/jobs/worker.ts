@@ -37,6 +37,7 @@ export class Worker implements BeforeApplicationShutdown {
       concurrency: AT_ONCE,
       noHandleSignals: true,
       pollInterval: 1_000,
+      parsedCronItems: [],
       taskList: { [TASK]: this.task },
       logger: new QueueLogger(() => (level, message) => {
         if (level === 'error') this.log.error(message);

@@ -28,7 +28,7 @@ export type ApiRefusal =
   | { readonly code: 'NO_SUCH_ROUTE' }
   | { readonly code: 'MALFORMED'; readonly reason: string; readonly fix: string }
   | { readonly code: 'INVALID_FIELDS'; readonly fields: readonly FieldRefusal[] }
-  | { readonly code: 'BODY_TOO_LARGE'; readonly limitBytes: number }
+  | { readonly code: 'BODY_TOO_LARGE' }
   | { readonly code: 'UNSUPPORTED_MEDIA_TYPE'; readonly accepted: readonly string[] }
   | { readonly code: 'MISSING_KEY' }
   | { readonly code: 'KEY_MALFORMED' }

@@ -42,32 +42,36 @@ export function asRefusal(thrown: unknown): RefusalError {
 
 /** Fastify's and Nest's own errors, which carry a status and for some a code. */
 function refusalOfFramework(thrown: unknown): ApiRefusal {
-  if (!(thrown instanceof Error)) return { code: 'INTERNAL' };
-  const { statusCode, code } = thrown as { statusCode?: unknown; code?: unknown };
-  const status = thrown instanceof HttpException ? thrown.getStatus() : statusCode;
+  // Nest wraps Fastify's errors and keeps the original as the cause.
+  const error = thrown instanceof HttpException && thrown.cause instanceof Error ? thrown.cause : thrown;
+  if (!(error instanceof Error)) return { code: 'INTERNAL' };
+  const { statusCode, code } = error as { statusCode?: unknown; code?: unknown };
+  const status = error instanceof HttpException ? error.getStatus() : statusCode;
+  return refusalOfStatus(status, code, error);
+}
+
+/** The refusal that an HTTP status means when nothing more is known. Total. */
+export function refusalOfStatus(status: unknown, code?: unknown, error?: Error): ApiRefusal {
   switch (status) {
     case 404:
       return { code: 'NO_SUCH_ROUTE' };
     case 413:
-      return { code: 'BODY_TOO_LARGE', limitBytes: code === 'FST_ERR_CTP_BODY_TOO_LARGE' ? BODY_LIMIT_BYTES : 0 };
+      return { code: 'BODY_TOO_LARGE' };
     case 415:
       return { code: 'UNSUPPORTED_MEDIA_TYPE', accepted: ['application/json'] };
     case 503:
       return { code: 'UNAVAILABLE', retryAfterSeconds: 2 };
     default:
-      return typeof status === 'number' && status >= 400 && status < 500 ? malformed(code, thrown) : { code: 'INTERNAL' };
+      return typeof status === 'number' && status >= 400 && status < 500 ? malformed(code, error) : { code: 'INTERNAL' };
   }
 }
 
-function malformed(code: unknown, thrown: Error): ApiRefusal {
+function malformed(code: unknown, error?: Error): ApiRefusal {
   if (code === 'FST_ERR_CTP_EMPTY_JSON_BODY') {
     return { code: 'MALFORMED', reason: 'The body is empty.', fix: 'Send a JSON object, or leave out content-type.' };
   }
-  if (thrown instanceof SyntaxError || code === 'FST_ERR_CTP_INVALID_JSON_BODY') {
+  if (error instanceof SyntaxError || code === 'FST_ERR_CTP_INVALID_JSON_BODY') {
     return { code: 'MALFORMED', reason: 'The body is not JSON.', fix: 'Send one JSON object.' };
   }
   return { code: 'MALFORMED', reason: 'The request is not well formed.', fix: 'Check the address, the headers and the body.' };
 }
-
-/** The largest body taken, except for a file that is brought in. */
-export const BODY_LIMIT_BYTES = 1_048_576;

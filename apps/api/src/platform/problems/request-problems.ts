@@ -105,10 +105,10 @@ export const REQUEST_PROBLEMS: ProblemTable<RequestRefusal> = {
     detail: `${whole(fields.length, 'field')} to correct: ${fields.map(({ field }) => field).join(', ')}.`,
     fields,
   }),
-  BODY_TOO_LARGE: ({ limitBytes }) => ({
+  BODY_TOO_LARGE: () => ({
     status: 413,
     title: 'The request is too large',
-    detail: `At most ${Math.floor(limitBytes / 1024)} KiB are taken here. Send less at a time.`,
+    detail: 'At most 1 MiB is taken, 32 MiB for a file that is brought in. Send less at a time.',
   }),
   UNSUPPORTED_MEDIA_TYPE: ({ accepted }) => ({
     status: 415,
