@@ -53,8 +53,8 @@ export function nextLine(
 /**
  * Everything that happened to one airframe, engine or part, in order, with the totals after each fact.
  *
- * A struck fact keeps its line and changes no total. Before an opening nothing is known, and an unknown
- * counter stays unknown. Screen, document and data are renderings of these lines. Total.
+ * A struck fact keeps its line and changes no total. Before an opening nothing is known, an unknown counter
+ * stays unknown, and after a gap nothing is known unless its worst case was accepted. Screen, document and data are renderings of these lines. Total.
  */
 export function assembleHistory(facts: readonly HistoryFact[]): readonly HistoryLine[] {
   let totals = NOTHING_KNOWN;
@@ -70,8 +70,16 @@ function totalsAfter(before: RunningTotals, event: HistoryEvent): RunningTotals 
     const { minutes, cycles } = before.opened ? before : { minutes: 0, cycles: ZERO };
     return {
       minutes: plus(minutes, event.minutes),
-      cycles: plusCycles(cycles, event.cycles === null ? null : fraction(event.cycles)),
+      cycles: plusCycles(cycles, event.cycles === null ? null : fraction(event.cycles, event.cycleDenominator ?? 1)),
       opened: true,
+    };
+  }
+  if (event.kind === 'trace-gap') {
+    const { worstCase } = event;
+    return {
+      ...before,
+      minutes: plus(before.minutes, worstCase?.minutes ?? null),
+      cycles: plusCycles(before.cycles, worstCase === null ? null : fraction(worstCase.cycles)),
     };
   }
   if (event.kind !== 'flight') return before;

@@ -27,7 +27,9 @@ export type HistoryEvent =
       readonly kind: 'opening';
       readonly source: string;
       readonly minutes: number | null;
+      /** Whole cycles, or units over `cycleDenominator` where that is told. */
       readonly cycles: number | null;
+      readonly cycleDenominator?: number;
     }
   | { readonly kind: 'installed'; readonly place: string; readonly counters: LineTotals | null }
   | {
@@ -55,7 +57,12 @@ export type HistoryEvent =
       readonly onSerial: string | null;
     }
   | { readonly kind: 'rating-change'; readonly from: string | null; readonly to: string | null }
-  | { readonly kind: 'trace-gap'; readonly description: string }
+  | {
+      readonly kind: 'trace-gap';
+      readonly description: string;
+      /** The most that may have been used in it, under a recorded acceptance; without one the totals are not known. */
+      readonly worstCase: { readonly minutes: number; readonly cycles: number } | null;
+    }
   | { readonly kind: 'trace-acceptance'; readonly reference: string }
   | { readonly kind: 'reset'; readonly what: 'overhaul' | 'shop-visit'; readonly evidence: string }
   | { readonly kind: 'release'; readonly statement: string; readonly signer: string };
