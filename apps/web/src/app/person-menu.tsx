@@ -1,24 +1,11 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { Link, useRouter } from '@tanstack/react-router';
 import { type FocusEvent, type KeyboardEvent, useRef, useState } from 'react';
+import { roleWords } from '../server/authority.js';
 import { type Session, signOut } from '../server/session.js';
 import { Button } from '../ui/actions/button.js';
 import { announce } from '../ui/messages/announcements.js';
 import { ThemeSwitch } from './theme-switch.js';
-
-const ROLE_WORDS: Readonly<Record<string, string>> = {
-  technician: 'Technician',
-  inspector: 'Inspector',
-  certifying: 'Certifying staff',
-  records: 'Records',
-  planner: 'Planner',
-  auditor: 'Auditor',
-  admin: 'Administrator',
-};
-
-/** 'Records, Planner' */
-export const roleWords = (roles: readonly string[]): string =>
-  roles.map((role) => ROLE_WORDS[role] ?? role.replaceAll('-', ' ')).join(', ');
 
 /** The person signed in: name, role, theme, password, signing out. */
 export function PersonMenu({ session }: { readonly session: Session }) {
