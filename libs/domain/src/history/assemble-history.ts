@@ -70,7 +70,10 @@ function totalsAfter(before: RunningTotals, event: HistoryEvent): RunningTotals 
     const { minutes, cycles } = before.opened ? before : { minutes: 0, cycles: ZERO };
     return {
       minutes: plus(minutes, event.minutes),
-      cycles: plusCycles(cycles, event.cycles === null ? null : fraction(event.cycles, event.cycleDenominator ?? 1)),
+      cycles: plusCycles(
+        cycles,
+        event.cycles === null ? null : fraction(event.cycles, event.cycleDenominator ?? 1),
+      ),
       opened: true,
     };
   }
