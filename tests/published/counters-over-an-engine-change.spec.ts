@@ -1,8 +1,19 @@
 import { describe, expect, it } from '@jest/globals';
+import { lifeOf } from '@strutbook/domain/life/limited-life.js';
+import { type HoldAgainst, objectionsToLife } from '@strutbook/domain/release/objections-to-life.js';
 import { floor } from '@strutbook/domain/units/fraction.js';
 import { formatHours, later } from '@strutbook/domain/units/minutes.js';
+import type { Flight } from '@strutbook/domain/usage/flight.js';
 import { countersSince } from '@strutbook/domain/usage/since.js';
 import { atPositionOne, engineTotals, flight, hours, utc } from './engine-in-service.js';
+
+const held: HoldAgainst = (code, severity, detail = {}) => ({
+  code,
+  severity,
+  positionNumber: 1,
+  record: { kind: 'component', id: 'A' },
+  detail,
+});
 
 /** Source: common practice, no source (hours and cycles since new, since this installation). Values invented. */
 describe('counters over an engine change (common practice, no source)', () => {
@@ -53,5 +64,17 @@ describe('counters over an engine change (common practice, no source)', () => {
       12_311,
     ]);
     expect(shown(engineTotals({ ...fitted, flights: [last, ...after], at: now }))).toEqual(['9006:30', 4003]);
+  });
+
+  it('a flight entered late that a used-up life did not have is told as an overrun', () => {
+    const late = flight(utc('2026-03-02', '8:00'), utc('2026-03-02', '9:30'));
+    const told = (flights: readonly Flight[]) => {
+      const { byRating } = engineTotals({ ...removed, flights, at: now });
+      const limits = [{ ratingId: null, kind: 'limited', cycles: 12_310, minutes: null }] as const;
+      const facts = { used: byRating, limits, ratingNow: null, traceGaps: [], acceptance: null } as const;
+      return objectionsToLife(lifeOf({ ...facts, method: 'pro-rata' }), held, null).map((each) => each.code);
+    };
+    expect(told(after)).toEqual(['AT_LIMIT']);
+    expect(told([...after, late])).toEqual(['OVER_LIMIT']);
   });
 });

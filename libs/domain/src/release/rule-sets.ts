@@ -33,7 +33,7 @@ const STATEMENT_145 =
   'The work specified, except as otherwise specified, was carried out in accordance with Part-145, and in respect ' +
   'to that work the aircraft or component is considered ready for release to service.';
 
-/** The rule sets known, each from its date on. */
+/** The rule sets known, each from its date on. The dates are from memory. */
 export const RULE_SETS: readonly RuleSet[] = [
   {
     code: 'us-121',
