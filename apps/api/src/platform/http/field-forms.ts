@@ -7,10 +7,14 @@ const UNPRINTED_IN_LINES = /[\p{Co}\p{Cs}\ufffd\u0000-\u0009\u000b-\u001f\u007f-
 function form(name: string, wrong: (value: string) => string | null, each: boolean): PropertyDecorator {
   const options: ValidationOptions = {
     each,
-    message: ({ value, property }) => (typeof value === 'string' ? (wrong(value) ?? 'It is right') : `${property} must be text`),
+    message: ({ value, property }) =>
+      typeof value === 'string' ? (wrong(value) ?? 'It is right') : `${property} must be text`,
     context: { fix: FIX[name] ?? 'Correct it.' },
   };
-  return ValidateBy({ name, validator: { validate: (value: unknown) => typeof value === 'string' && wrong(value) === null } }, options);
+  return ValidateBy(
+    { name, validator: { validate: (value: unknown) => typeof value === 'string' && wrong(value) === null } },
+    options,
+  );
 }
 
 const FIX: Readonly<Record<string, string>> = {
@@ -23,13 +27,21 @@ const FIX: Readonly<Record<string, string>> = {
  * Text that a record may keep: not empty, no space at its ends, only characters that print (with `lines`, line
  * feeds too). Two serial numbers that look the same are then the same.
  */
-export function IsText({ lines = false, each = false }: { readonly lines?: boolean; readonly each?: boolean } = {}): PropertyDecorator {
+export function IsText({
+  lines = false,
+  each = false,
+}: {
+  readonly lines?: boolean;
+  readonly each?: boolean;
+} = {}): PropertyDecorator {
   return form(
     'isText',
     (value) => {
       if (value.trim() === '') return 'Nothing is entered';
       if (value !== value.trim()) return 'There is a space before or after it';
-      return (lines ? UNPRINTED_IN_LINES : UNPRINTED).test(value) ? 'There is a character in it that does not print' : null;
+      return (lines ? UNPRINTED_IN_LINES : UNPRINTED).test(value)
+        ? 'There is a character in it that does not print'
+        : null;
     },
     each,
   );
@@ -37,7 +49,11 @@ export function IsText({ lines = false, each = false }: { readonly lines?: boole
 
 /** An instant as the wire has it, whole minutes of UTC: 'YYYY-MM-DDTHH:MMZ'. */
 export function IsInstantText(): PropertyDecorator {
-  return form('isInstantText', (value) => (fromWire(value) === null ? 'This is no minute of UTC' : null), false);
+  return form(
+    'isInstantText',
+    (value) => (fromWire(value) === null ? 'This is no minute of UTC' : null),
+    false,
+  );
 }
 
 /** A day as the wire has it: 'YYYY-MM-DD'. */

@@ -1,0 +1,144 @@
+import { Injectable } from '@nestjs/common';
+import { limiterOf } from '@strutbook/domain/life/limiter.js';
+import type { Tx } from '../../platform/database/database.js';
+import { toCounters } from '../../platform/http/counters.dto.js';
+import { dayToWire, toWire } from '../../platform/http/instants.js';
+import { orNotFound } from '../../platform/problems/refusal.error.js';
+import { type PartInLife, Lives } from '../../records/lives/lives.js';
+import { ratingsAt } from '../../records/lives/ratings.js';
+import { type FilledSlot, Structure } from '../../records/stays/structure.js';
+import { type ComponentCounters, Counters } from '../../records/usage/counters.js';
+import type { ComponentDto, PartDto, SlotDto } from './component-view.dto.js';
+import { lifeToWire, limiterToWire, type RatingCodes } from './life.mapper.js';
+import { placesOf } from './places.js';
+
+interface Row {
+  readonly id: string;
+  readonly kind: string;
+  readonly partNumber: string;
+  readonly serialNumber: string;
+  readonly description: string;
+  readonly lifeLimited: boolean;
+}
+
+interface Tree {
+  readonly slots: readonly FilledSlot[];
+  readonly components: ReadonlyMap<string, Row>;
+  readonly counters: ReadonlyMap<string, ComponentCounters>;
+  readonly lives: ReadonlyMap<string, PartInLife>;
+  readonly ratings: RatingCodes;
+}
+
+const UNKNOWN = { minutes: null, cycles: null };
+
+/** Puts one component together from the records: what it is, where, how much used, and what is in it. */
+@Injectable()
+export class ComponentReader {
+  constructor(
+    private readonly structure: Structure,
+    private readonly counters: Counters,
+    private readonly lives: Lives,
+  ) {}
+
+  /** The component now (null) or as it was at an instant, in a constant number of statements. Refuses: NOT_FOUND. */
+  async read(tx: Tx, operatorId: number, id: string, at: Date | null): Promise<ComponentDto> {
+    const row = orNotFound(
+      await tx.component.findUnique({ where: { operatorId_id: { operatorId, id } }, include: { engineModel: true } }),
+      'component',
+    );
+    const slots = await this.structure.beneath(tx, operatorId, [id], at);
+    const partIds = slots.flatMap((slot) => slot.componentId ?? []);
+    const parts = await tx.component.findMany({ where: { operatorId, id: { in: partIds } } });
+    const rating = (await ratingsAt(tx, operatorId, [id], at)).get(id);
+    const tree: Tree = {
+      slots,
+      components: new Map(parts.map((part) => [part.id, part])),
+      counters: await this.counters.of(tx, operatorId, [id, ...partIds], at),
+      lives: await this.lives.of(tx, operatorId, [id, ...partIds], at),
+      ratings: new Map((await tx.rating.findMany({ where: { operatorId } })).map(({ id: ratingId, code }) => [ratingId, code])),
+    };
+    const place = await placesOf(tx, operatorId, await this.structure.whereAre(tx, operatorId, [id], at));
+    const own = tree.lives.get(id);
+    return {
+      id,
+      kind: row.kind as ComponentDto['kind'],
+      maker: row.maker,
+      partNumber: row.partNumber,
+      serialNumber: row.serialNumber,
+      description: row.description,
+      engineModelId: row.engineModelId,
+      engineModel: row.engineModel === null ? null : `${row.engineModel.maker} ${row.engineModel.designation}`,
+      lifeLimited: row.lifeLimited,
+      podClock: row.podClock as ComponentDto['podClock'],
+      owner: row.owner,
+      lessor: row.lessor,
+      manufacturedOn: row.manufacturedOn === null ? null : dayToWire(row.manufacturedOn),
+      version: row.version,
+      place: place(id),
+      ratingCode: rating === undefined ? null : (tree.ratings.get(rating) ?? null),
+      ...countersPart(tree.counters.get(id)),
+      verified: isVerified(tree.counters.get(id), own),
+      life: own === undefined ? null : lifeToWire(own, tree.ratings),
+      limiter: limiterIn(tree),
+      slots: slotsIn(id, tree),
+    };
+  }
+}
+
+function countersPart(known: ComponentCounters | undefined): Pick<ComponentDto, 'counters' | 'gaps'> {
+  const pair = (counters: ComponentCounters['sinceOverhaul'] | undefined) => (counters == null ? null : toCounters(counters));
+  return {
+    counters: {
+      sinceNew: toCounters(known?.sinceNew ?? UNKNOWN),
+      sinceOverhaul: pair(known?.sinceOverhaul),
+      sinceShopVisit: pair(known?.sinceShopVisit),
+      sinceInstalled: pair(known?.sinceInstalled),
+    },
+    gaps: (known?.gaps ?? []).map(({ id, fromAt, toAt, note, accepted }) => ({ id, from: toWire(fromAt), to: toWire(toAt), note, accepted })),
+  };
+}
+
+function isVerified(counters: ComponentCounters | undefined, life: PartInLife | undefined): boolean {
+  if (counters === undefined || counters.sinceNew.minutes === null || counters.sinceNew.cycles === null) return false;
+  return counters.gaps.every((gap) => gap.accepted) && life?.life.kind !== 'unsubstantiated';
+}
+
+function limiterIn({ slots, components, lives, ratings }: Tree): ComponentDto['limiter'] {
+  const parts = slots.flatMap(({ componentId }) => {
+    const part = componentId === null ? undefined : lives.get(componentId);
+    return part === undefined ? [] : [{ componentId: part.componentId, life: part.life }];
+  });
+  const { byCycles, byMinutes } = limiterOf(parts);
+  const tightest = byCycles ?? byMinutes;
+  const row = tightest === null ? undefined : components.get(tightest.componentId);
+  return tightest === null || row === undefined ? null : limiterToWire(row, tightest.life, ratings);
+}
+
+function slotsIn(parentId: string, tree: Tree): SlotDto[] {
+  return tree.slots
+    .filter((slot) => slot.parentId === parentId)
+    .map((slot) => ({
+      id: slot.slotId,
+      name: slot.name,
+      kind: slot.kind as SlotDto['kind'],
+      lifeLimited: slot.lifeLimited,
+      component: slot.componentId === null ? null : partIn(slot.componentId, tree),
+    }));
+}
+
+function partIn(id: string, tree: Tree): PartDto | null {
+  const row = tree.components.get(id);
+  if (row === undefined) return null;
+  const life = tree.lives.get(id);
+  return {
+    id,
+    kind: row.kind as PartDto['kind'],
+    partNumber: row.partNumber,
+    serialNumber: row.serialNumber,
+    description: row.description,
+    lifeLimited: row.lifeLimited,
+    counters: { sinceNew: toCounters(tree.counters.get(id)?.sinceNew ?? UNKNOWN) },
+    life: life === undefined ? null : lifeToWire(life, tree.ratings),
+    slots: slotsIn(id, tree),
+  };
+}

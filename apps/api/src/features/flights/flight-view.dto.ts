@@ -1,0 +1,70 @@
+/** What one position did not count of a flight. */
+export class FlightExceptionDto {
+  positionNumber!: number;
+  kind!: 'shut-down' | 'not-running';
+  minutes!: number;
+  flights!: number;
+  landings!: number;
+  touchAndGoes!: number;
+  starts!: number;
+  abortedTakeOffs!: number;
+}
+
+/** A flight on record. */
+export class FlightDto {
+  id!: string;
+  airframeId!: string;
+  logPage!: string;
+  fromStation!: string;
+  toStation!: string;
+  takeOffAt!: string;
+  landingAt!: string;
+  /** Whole minutes in service. */
+  minutes!: number;
+  touchAndGoes!: number;
+  starts!: number;
+  abortedTakeOffs!: number;
+  exceptions!: FlightExceptionDto[];
+  /** How it came in: 'entered', or 'import' with the line of its file. */
+  source!: string;
+  entryRow!: number | null;
+  /** The flight it corrects. */
+  replacesId!: string | null;
+  voided!: boolean;
+  voidReason!: string | null;
+}
+
+/** A page of flights. */
+export class FlightsPageDto {
+  rows!: FlightDto[];
+  /** What to send as `after` for the next page; null on the last. */
+  next!: string | null;
+}
+
+/** A limit that an act has newly reached or passed. */
+export class NewlyOverDto {
+  componentId!: string;
+  serialNumber!: string;
+  partNumber!: string;
+  description!: string;
+  /** The engine it is in; null when it is in none. */
+  engineSerial!: string | null;
+  dimension!: 'cycles' | 'minutes';
+  /** Whole cycles or minutes left: 0 is the last one used, below 0 is an overrun. */
+  remaining!: number;
+}
+
+/** What an airframe has flown, its opening balance included; unknown where that does not say. */
+export class AirframeFlownDto {
+  minutes!: number | null;
+  flights!: number | null;
+}
+
+/** What logging, voiding or correcting flights did. */
+export class FlightsAnswerDto {
+  flights!: FlightDto[];
+  airframe!: AirframeFlownDto;
+  /** Whether one of them lies before a change recorded already, so that counters of the past moved. */
+  late!: boolean;
+  newlyOver!: NewlyOverDto[];
+}

@@ -1,0 +1,12 @@
+import { Module } from '@nestjs/common';
+import { ComponentFactsController } from './component-facts.controller.js';
+import { ComponentFactsService } from './component-facts.service.js';
+import { OpeningsController } from './openings.controller.js';
+import { OpeningsService } from './openings.service.js';
+import { VoidFactsService } from './void-facts.service.js';
+
+@Module({
+  controllers: [OpeningsController, ComponentFactsController],
+  providers: [OpeningsService, ComponentFactsService, VoidFactsService],
+})
+export class OpeningsModule {}

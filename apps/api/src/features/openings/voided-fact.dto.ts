@@ -1,0 +1,7 @@
+/** A fact that no longer counts. */
+export class VoidedFactDto {
+  id!: string;
+  componentId!: string;
+  voided!: boolean;
+  voidReason!: string | null;
+}
