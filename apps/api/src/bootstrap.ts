@@ -1,9 +1,9 @@
 import { randomInt } from 'node:crypto';
 import { hash } from '@node-rs/argon2';
 import pg from 'pg';
-import { newId } from './platform/database/uuid.js';
-import { Config } from './platform/config/config.js';
 import { PASSWORD_COST } from './platform/access/passwords.js';
+import { Config } from './platform/config/config.js';
+import { newId } from './platform/database/uuid.js';
 
 interface Founders {
   readonly operatorCode: string;
@@ -19,7 +19,9 @@ const SIGNS = 'abcdefghijkmnpqrstuvwxyz23456789';
 
 /** 24 signs of 32: 120 bits. */
 function passwordForOneTime(): string {
-  const groups = Array.from({ length: 6 }, () => Array.from({ length: 4 }, () => SIGNS[randomInt(SIGNS.length)]).join(''));
+  const groups = Array.from({ length: 6 }, () =>
+    Array.from({ length: 4 }, () => SIGNS[randomInt(SIGNS.length)]).join(''),
+  );
   return groups.join('-');
 }
 
@@ -37,10 +39,10 @@ async function found(client: pg.Client, founders: Founders) {
     await client.query('ROLLBACK');
     return { created: false, signInName, password: null };
   }
-  const { rows: made } = await client.query<{ id: number }>('INSERT INTO operator (code, name) VALUES ($1, $2) RETURNING id', [
-    operatorCode,
-    operatorName,
-  ]);
+  const { rows: made } = await client.query<{ id: number }>(
+    'INSERT INTO operator (code, name) VALUES ($1, $2) RETURNING id',
+    [operatorCode, operatorName],
+  );
   await client.query(
     `INSERT INTO person (operator_id, id, sign_in_name, full_name, roles, password_hash, must_change_password)
      VALUES ($1, $2, $3, $4, '{administrator}', $5, $6)`,

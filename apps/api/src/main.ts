@@ -1,7 +1,7 @@
 import 'reflect-metadata';
 import { buildApp } from './app.js';
-import { StartUpChecks } from './platform/database/start-up-checks.js';
 import { Config } from './platform/config/config.js';
+import { StartUpChecks } from './platform/database/start-up-checks.js';
 import { Worker } from './platform/jobs/worker.js';
 
 /** Says why the API does not serve, and ends. */
@@ -24,7 +24,9 @@ async function serve(): Promise<void> {
   console.log(`listening ${JSON.stringify({ port })}`);
 }
 
-serve().catch((error: unknown) => giveUp([error instanceof Error ? (error.cause ?? error) : error].map(inWords)));
+serve().catch((error: unknown) =>
+  giveUp([error instanceof Error ? (error.cause ?? error) : error].map(inWords)),
+);
 
 function inWords(error: unknown): string {
   return error instanceof Error ? error.message : String(error);

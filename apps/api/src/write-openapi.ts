@@ -2,8 +2,8 @@ import 'reflect-metadata';
 import fs from 'node:fs';
 import path from 'node:path';
 import { buildApp } from './app.js';
-import { openApiDocument } from './platform/http/open-api.js';
 import { POLICY } from './platform/access/policy.js';
+import { openApiDocument } from './platform/http/open-api.js';
 
 // node write-openapi.js [file]      writes the contract; without a file, the one the client is built from
 // node write-openapi.js --routes    prints the routes as served, as described and as authorised, each sorted
@@ -14,9 +14,17 @@ const document = openApiDocument(app);
 const [wanted] = process.argv.slice(2);
 if (wanted === '--routes') {
   const served = [...routes].filter((route) => !/^(HEAD|OPTIONS) |^GET \/(\*|api\/docs)/.test(route));
-  console.log(JSON.stringify({ served: served.sort(), described: described().sort(), authorised: Object.keys(POLICY).sort() }));
+  console.log(
+    JSON.stringify({
+      served: served.sort(),
+      described: described().sort(),
+      authorised: Object.keys(POLICY).sort(),
+    }),
+  );
 } else {
-  const file = path.resolve(wanted ?? path.join(import.meta.dirname, '../../../libs/api-client/openapi.json'));
+  const file = path.resolve(
+    wanted ?? path.join(import.meta.dirname, '../../../libs/api-client/openapi.json'),
+  );
   const text = `${JSON.stringify(document, null, 2)}\n`;
   if (!fs.existsSync(file) || fs.readFileSync(file, 'utf8') !== text) fs.writeFileSync(file, text);
 }

@@ -19,7 +19,11 @@ export class PeopleController {
 
   /** Adds someone who may sign in. */
   @Post()
-  add(@CurrentActor() actor: Actor, @ActKey() act: ActRequest, @Body() person: NewPersonDto): Promise<PersonDto> {
+  add(
+    @CurrentActor() actor: Actor,
+    @ActKey() act: ActRequest,
+    @Body() person: NewPersonDto,
+  ): Promise<PersonDto> {
     return this.service.add(actor, act, person);
   }
 

@@ -36,7 +36,8 @@ export class SessionController {
   ): Promise<SessionDto> {
     const { token, expiresAt, view } = await this.service.begin(body);
     // A browser has one session: signing in again ends the one before.
-    if (request.session !== null) await this.sessions.end(request.session.operatorId, request.session.sessionId);
+    if (request.session !== null)
+      await this.sessions.end(request.session.operatorId, request.session.sessionId);
     setSessionCookie(reply, this.config, token, expiresAt);
     return toSessionDto(view);
   }

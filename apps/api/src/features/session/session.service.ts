@@ -51,7 +51,11 @@ export class SessionService {
    */
   async changePassword(actor: Actor, view: SessionView, change: ChangePasswordDto): Promise<void> {
     await this.passwords.verifyPassword(actor, change.currentPassword, 'currentPassword');
-    refuseWeakPassword(change.newPassword, [view.signInName, view.fullName, view.operatorName], 'newPassword');
+    refuseWeakPassword(
+      change.newPassword,
+      [view.signInName, view.fullName, view.operatorName],
+      'newPassword',
+    );
     if (change.newPassword === change.currentPassword) {
       const reason = 'It is the present password.';
       refuse({ code: 'PASSWORD_TOO_WEAK', field: 'newPassword', reason, fix: 'Choose another.' });
@@ -65,22 +69,32 @@ export class SessionService {
       });
       await this.sessions.endAllOf(tx, operatorId, id, sessionId);
       const number = await this.journal.number(tx);
-      await this.journal.append(tx, actor, { number, stream: id, kind: 'password-changed', body: {}, about: [] });
+      await this.journal.append(tx, actor, {
+        number,
+        stream: id,
+        kind: 'password-changed',
+        body: {},
+        about: [],
+      });
     });
   }
 
   private async operatorOf(code: string | undefined): Promise<number | null> {
-    const operators = await this.database.headline<{ id: number; code: string }>('SELECT * FROM operators_for_sign_in()');
-    const fitting = code === undefined || code === '' ? operators : operators.filter((each) => each.code === code);
+    const operators = await this.database.headline<{ id: number; code: string }>(
+      'SELECT * FROM operators_for_sign_in()',
+    );
+    const fitting =
+      code === undefined || code === '' ? operators : operators.filter((each) => each.code === code);
     // Without a code the name is one operator's only where there is just one.
     return fitting.length === 1 ? (fitting[0]?.id ?? null) : null;
   }
 
   private async personNamed(operatorId: number, name: string) {
-    const [person] = await this.database.headline<{ id: string; password_hash: string; disabled_at: Date | null }>(
-      'SELECT * FROM person_for_sign_in($1, $2)',
-      [operatorId, name],
-    );
+    const [person] = await this.database.headline<{
+      id: string;
+      password_hash: string;
+      disabled_at: Date | null;
+    }>('SELECT * FROM person_for_sign_in($1, $2)', [operatorId, name]);
     return person ?? null;
   }
 }

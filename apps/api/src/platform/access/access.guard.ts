@@ -33,14 +33,22 @@ export class AccessGuard implements CanActivate {
     if (session === null) return refuse({ code: 'NOT_SIGNED_IN' });
     if (changes) refuseWrongToken(request, session);
     const route = `${request.method} ${pattern}`;
-    if (session.mustChangePassword && !OPEN_BEFORE_PASSWORD.has(route)) refuse({ code: 'PASSWORD_CHANGE_NEEDED' });
+    if (session.mustChangePassword && !OPEN_BEFORE_PASSWORD.has(route))
+      refuse({ code: 'PASSWORD_CHANGE_NEEDED' });
     await this.refuseWithoutRole(session, authority);
     return true;
   }
 
-  private async refuseWithoutRole(session: SessionView, authority: Exclude<Authority, 'anyone'>): Promise<void> {
+  private async refuseWithoutRole(
+    session: SessionView,
+    authority: Exclude<Authority, 'anyone'>,
+  ): Promise<void> {
     if (authority === 'signed-in' || holdsOne(session, authority)) return;
-    refuse({ code: 'NOT_ALLOWED', holders: authority, names: await this.holders.of(session.operatorId, authority) });
+    refuse({
+      code: 'NOT_ALLOWED',
+      holders: authority,
+      names: await this.holders.of(session.operatorId, authority),
+    });
   }
 }
 

@@ -12,13 +12,24 @@ export function refuseWeakPassword(password: string, words: readonly string[], f
   const length = [...password].length;
   if (length < SHORTEST_PASSWORD) {
     const reason = `It has ${length} characters; ${SHORTEST_PASSWORD} are the fewest.`;
-    refuse({ code: 'PASSWORD_TOO_WEAK', field, reason, fix: 'Use four or more words that only you would put together.' });
+    refuse({
+      code: 'PASSWORD_TOO_WEAK',
+      field,
+      reason,
+      fix: 'Use four or more words that only you would put together.',
+    });
   }
   const plain = password.toLowerCase();
-  const guessable = new Set(plain).size < 6 || words.some((word) => word.length > 3 && isMostly(plain, word.toLowerCase()));
+  const guessable =
+    new Set(plain).size < 6 || words.some((word) => word.length > 3 && isMostly(plain, word.toLowerCase()));
   if (guessable) {
     const reason = 'It is made of few signs, or of your own or your operator’s name.';
-    refuse({ code: 'PASSWORD_TOO_WEAK', field, reason, fix: 'Use four or more words that only you would put together.' });
+    refuse({
+      code: 'PASSWORD_TOO_WEAK',
+      field,
+      reason,
+      fix: 'Use four or more words that only you would put together.',
+    });
   }
 }
 

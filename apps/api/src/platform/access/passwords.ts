@@ -44,7 +44,10 @@ export class Passwords implements OnApplicationBootstrap {
     this.throttle.attempt(name);
     const { operatorId, personId: id } = actor;
     const person = await this.database.inOperator(actor, (tx) =>
-      tx.person.findUniqueOrThrow({ where: { operatorId_id: { operatorId, id } }, select: { passwordHash: true } }),
+      tx.person.findUniqueOrThrow({
+        where: { operatorId_id: { operatorId, id } },
+        select: { passwordHash: true },
+      }),
     );
     if (!(await this.matches(person.passwordHash, password))) refuse({ code: 'WRONG_PASSWORD', field });
     this.throttle.succeeded(name);

@@ -94,7 +94,10 @@ export class Sessions {
   /** Ends one session. */
   async end(operatorId: number, sessionId: string): Promise<void> {
     await this.database.inOperator({ operatorId }, (tx) =>
-      tx.session.updateMany({ where: { operatorId, id: sessionId, endedAt: null }, data: { endedAt: this.clock.now() } }),
+      tx.session.updateMany({
+        where: { operatorId, id: sessionId, endedAt: null },
+        data: { endedAt: this.clock.now() },
+      }),
     );
   }
 

@@ -21,7 +21,9 @@ export class Config {
   static from(env: Readonly<Record<string, string | undefined>> = process.env): Config {
     const host = env['HOST'] || '127.0.0.1';
     const port = wholeNumber('PORT', env['PORT'], 3000, 0, 65535);
-    const origin = new URL(env['PUBLIC_ORIGIN'] || `http://${host.includes(':') ? `[${host}]` : host}:${port}`);
+    const origin = new URL(
+      env['PUBLIC_ORIGIN'] || `http://${host.includes(':') ? `[${host}]` : host}:${port}`,
+    );
     if (origin.protocol !== 'http:' && origin.protocol !== 'https:') {
       throw new Error('PUBLIC_ORIGIN must begin with http:// or https://');
     }
@@ -39,7 +41,8 @@ export class Config {
   /** What making the first operator needs. Errors: Error naming what is unset. */
   static forBootstrap(env: Readonly<Record<string, string | undefined>> = process.env) {
     const { OWNER_DATABASE_URL: ownerDatabaseUrl, BOOTSTRAP_JSON: bootstrapJson } = env;
-    if (!ownerDatabaseUrl || !bootstrapJson) throw new Error('OWNER_DATABASE_URL and BOOTSTRAP_JSON must be set');
+    if (!ownerDatabaseUrl || !bootstrapJson)
+      throw new Error('OWNER_DATABASE_URL and BOOTSTRAP_JSON must be set');
     return { ownerDatabaseUrl, bootstrapJson };
   }
 }
@@ -48,7 +51,13 @@ function isLoopback(name: string): boolean {
   return name === 'localhost' || name === '[::1]' || /^127\.\d+\.\d+\.\d+$/.test(name);
 }
 
-function wholeNumber(name: string, text: string | undefined, otherwise: number, least: number, most: number): number {
+function wholeNumber(
+  name: string,
+  text: string | undefined,
+  otherwise: number,
+  least: number,
+  most: number,
+): number {
   if (text === undefined || text === '') return otherwise;
   const value = Number(text);
   if (Number.isInteger(value) && value >= least && value <= most) return value;

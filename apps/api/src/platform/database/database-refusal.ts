@@ -1,7 +1,7 @@
 import type { Refusal } from '@strutbook/domain/refusals.js';
 import type { Instant } from '@strutbook/domain/units/minutes.js';
-import type { ApiRefusal } from '../problems/api-refusals.js';
 import { fromDatabaseText, toInstant, toWire } from '../http/instants.js';
+import type { ApiRefusal } from '../problems/api-refusals.js';
 import { type DatabaseError, databaseErrorIn } from './database-error.js';
 
 type Detail = Readonly<Record<string, string>>;
@@ -107,10 +107,16 @@ function instant(text: string | undefined): Instant {
 function isConnectionLost(error: unknown): boolean {
   for (let at: unknown = error, depth = 0; typeof at === 'object' && at !== null && depth < 6; depth += 1) {
     const { code, message, cause } = at as { code?: unknown; message?: unknown; cause?: unknown };
-    if (typeof code === 'string' && (LOST_BELOW.has(code) || code === 'P1001' || code === 'P2024' || code === 'P1017')) {
+    if (
+      typeof code === 'string' &&
+      (LOST_BELOW.has(code) || code === 'P1001' || code === 'P2024' || code === 'P1017')
+    ) {
       return true;
     }
-    if (typeof message === 'string' && /Connection terminated|timeout exceeded when trying to connect/.test(message)) {
+    if (
+      typeof message === 'string' &&
+      /Connection terminated|timeout exceeded when trying to connect/.test(message)
+    ) {
       return true;
     }
     at = cause;

@@ -78,11 +78,15 @@ export class Database implements OnApplicationShutdown {
    * questions of sign-in. Bigints come as text.
    * Throws: RefusalError for what the database refuses.
    */
-  async headline<Row extends pg.QueryResultRow>(sql: string, values: readonly unknown[] = []): Promise<Row[]> {
+  async headline<Row extends pg.QueryResultRow>(
+    sql: string,
+    values: readonly unknown[] = [],
+  ): Promise<Row[]> {
     for (let attempt = 1; ; attempt += 1) {
       try {
         // Named by its text, so that each connection parses and plans it once.
-        return (await this.pool.query<Row>({ name: statementName(sql), text: sql, values: [...values] })).rows;
+        return (await this.pool.query<Row>({ name: statementName(sql), text: sql, values: [...values] }))
+          .rows;
       } catch (error) {
         if (attempt < TRIES && isWorthRepeating(error)) {
           await pause(Math.random() * 20 * 2 ** attempt);

@@ -24,7 +24,10 @@ export class StartUpChecks {
     );
     return rows
       .filter(({ setting }) => setting === 'off')
-      .map(({ name }) => `${name} is off: a crash could lose what was acknowledged. Turn it on in postgresql.conf.`);
+      .map(
+        ({ name }) =>
+          `${name} is off: a crash could lose what was acknowledged. Turn it on in postgresql.conf.`,
+      );
   }
 
   private async role(): Promise<string[]> {
@@ -37,9 +40,13 @@ export class StartUpChecks {
     );
     if (role === undefined) return ['the role of this connection is not known to the database'];
     const reasons: string[] = [];
-    if (role.superuser) reasons.push(`the role ${role.name} is a superuser, whom no rule of the database binds`);
+    if (role.superuser)
+      reasons.push(`the role ${role.name} is a superuser, whom no rule of the database binds`);
     else if (role.bypass) reasons.push(`the role ${role.name} may pass by row-level security (BYPASSRLS)`);
-    else if (role.owned !== null) reasons.push(`the role ${role.name} owns tables (${role.owned} among them) and could change their rules`);
+    else if (role.owned !== null)
+      reasons.push(
+        `the role ${role.name} owns tables (${role.owned} among them) and could change their rules`,
+      );
     return reasons.map((reason) => `${reason}. Serve as the role app; see DATABASE_URL.`);
   }
 
@@ -55,7 +62,8 @@ export class StartUpChecks {
         to_regprocedure('public.session_by_token(bytea)') IS NOT NULL AS sign_in,
         to_regclass('jobs_queue.jobs') IS NOT NULL AS queue`,
     );
-    if (found?.table !== true || !found.sign_in) return 'the migrations are not applied. Run npm run db:migrate.';
+    if (found?.table !== true || !found.sign_in)
+      return 'the migrations are not applied. Run npm run db:migrate.';
     return found.queue ? null : 'the queue of background jobs is not set up. Run npm run db:migrate.';
   }
 }

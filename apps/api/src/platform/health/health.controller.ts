@@ -1,6 +1,6 @@
 import { Controller, Get } from '@nestjs/common';
-import { refuse } from '../problems/refusal.error.js';
 import { StartUpChecks } from '../database/start-up-checks.js';
+import { refuse } from '../problems/refusal.error.js';
 import { HealthDto } from './health.dto.js';
 
 @Controller('health')

@@ -29,7 +29,8 @@ export const ActKey = createParamDecorator<unknown>(
       ApiHeader({
         name: 'idempotency-key',
         required: false,
-        description: 'A key for this act, new for each act and the same when it is repeated. Refused (400) when missing.',
+        description:
+          'A key for this act, new for each act and the same when it is repeated. Refused (400) when missing.',
         schema: { type: 'string', minLength: 8, maxLength: 255 },
       })(target, property, descriptor);
     },
@@ -56,7 +57,11 @@ function fingerprintOf({ method, url, body }: FastifyRequest): Uint8Array<ArrayB
     return new Uint8Array(createHash('sha256').update(`${method} ${url}\n${content}`).digest());
   } catch (error) {
     if (!(error instanceof NotCanonicalError)) throw error;
-    return refuse({ code: 'MALFORMED', reason: 'The body holds text that is not Unicode.', fix: 'Send it in UTF-8.' });
+    return refuse({
+      code: 'MALFORMED',
+      reason: 'The body holds text that is not Unicode.',
+      fix: 'Send it in UTF-8.',
+    });
   }
 }
 

@@ -51,7 +51,9 @@ export class Acts {
         // The answer is given as it is kept, so that a repeat cannot differ from it.
         const body = JSON.stringify(done.body);
         await tx.act.update({
-          where: { operatorId_personId_key: { operatorId: actor.operatorId, personId: actor.personId, key: act.key } },
+          where: {
+            operatorId_personId_key: { operatorId: actor.operatorId, personId: actor.personId, key: act.key },
+          },
           data: {
             status: done.status,
             resource: done.resource,
@@ -76,7 +78,9 @@ async function open(tx: Tx, actor: Actor, act: ActRequest): Promise<EarlierAct |
     VALUES (${actor.operatorId}::int, ${actor.personId}::uuid, ${act.key}, ${act.fingerprint}) ON CONFLICT DO NOTHING`;
   if (taken === 1) return null;
   return await tx.act.findUniqueOrThrow({
-    where: { operatorId_personId_key: { operatorId: actor.operatorId, personId: actor.personId, key: act.key } },
+    where: {
+      operatorId_personId_key: { operatorId: actor.operatorId, personId: actor.personId, key: act.key },
+    },
     select: { fingerprint: true, status: true, body: true, version: true },
   });
 }

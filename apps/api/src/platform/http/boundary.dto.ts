@@ -35,7 +35,9 @@ export class BoundaryDto {
 export function toBoundary(dto: BoundaryDto, field = 'boundary'): Boundary {
   if (dto.kind === 'instant') {
     const at = dto.at === undefined ? null : fromWire(dto.at);
-    return at === null ? missing(`${field}.at`, 'an instant', 'Enter it as 2026-11-03T14:05Z, in UTC.') : { kind: 'instant', at: toInstant(at) };
+    return at === null
+      ? missing(`${field}.at`, 'an instant', 'Enter it as 2026-11-03T14:05Z, in UTC.')
+      : { kind: 'instant', at: toInstant(at) };
   }
   if (dto.kind === 'after-page')
     return dto.page === undefined || dto.page === ''

@@ -22,6 +22,12 @@ export function toCycles(cycles: Fraction): CyclesDto {
 }
 
 /** Counters on the wire. */
-export function toCounters({ minutes, cycles }: { readonly minutes: number | null; readonly cycles: Fraction | null }): CountersDto {
+export function toCounters({
+  minutes,
+  cycles,
+}: {
+  readonly minutes: number | null;
+  readonly cycles: Fraction | null;
+}): CountersDto {
   return { minutes, cycles: cycles === null ? null : toCycles(cycles) };
 }

@@ -19,5 +19,9 @@ export function acceptCsv(server: FastifyInstance, config: Config): void {
     // Before the body is read: who has no session does not fill our memory.
     if (sessionToken(request, config) === null) throw new RefusalError({ code: 'NOT_SIGNED_IN' });
   });
-  server.addContentTypeParser('text/csv', { parseAs: 'buffer', bodyLimit: FILE_LIMIT_BYTES }, (_, body, done) => done(null, body));
+  server.addContentTypeParser(
+    'text/csv',
+    { parseAs: 'buffer', bodyLimit: FILE_LIMIT_BYTES },
+    (_, body, done) => done(null, body),
+  );
 }

@@ -47,13 +47,21 @@ function viewerFolder(): string {
 }
 
 /** Serves the contract at /api/docs-json and a page to read and try it at /api/docs, under a policy of its own. */
-export async function serveDocumentation(server: FastifyInstance, document: () => OpenAPIObject): Promise<void> {
+export async function serveDocumentation(
+  server: FastifyInstance,
+  document: () => OpenAPIObject,
+): Promise<void> {
   const folder = viewerFolder();
   let text: string | null = null;
-  const answers: Readonly<Record<string, { readonly type: string; readonly content: () => string | ReadStream }>> = {
+  const answers: Readonly<
+    Record<string, { readonly type: string; readonly content: () => string | ReadStream }>
+  > = {
     '/api/docs': { type: 'text/html', content: () => PAGE },
     '/api/docs/start.js': { type: 'text/javascript', content: () => START },
-    '/api/docs/swagger-ui.css': { type: 'text/css', content: () => createReadStream(path.join(folder, 'swagger-ui.css')) },
+    '/api/docs/swagger-ui.css': {
+      type: 'text/css',
+      content: () => createReadStream(path.join(folder, 'swagger-ui.css')),
+    },
     '/api/docs/swagger-ui-bundle.js': {
       type: 'text/javascript',
       content: () => createReadStream(path.join(folder, 'swagger-ui-bundle.js')),

@@ -11,7 +11,8 @@ export class EntityTagInterceptor implements NestInterceptor {
     return next.handle().pipe(
       map((body) => {
         const version = typeof body === 'object' && body !== null && 'version' in body ? body.version : null;
-        if (typeof version === 'number' && Number.isInteger(version)) void reply.header('etag', etagOf(version));
+        if (typeof version === 'number' && Number.isInteger(version))
+          void reply.header('etag', etagOf(version));
         return body;
       }),
     );

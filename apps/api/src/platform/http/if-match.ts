@@ -15,7 +15,8 @@ export const IfMatch = createParamDecorator<unknown>(
       ApiHeader({
         name: 'if-match',
         required: false,
-        description: 'The etag of the version that was seen. Refused when missing (428) or no longer the present one (412).',
+        description:
+          'The etag of the version that was seen. Refused when missing (428) or no longer the present one (412).',
         schema: { type: 'string' },
       })(target, property, descriptor);
     },

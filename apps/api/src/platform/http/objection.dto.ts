@@ -23,5 +23,12 @@ export class ObjectionDto {
 export function toObjection(objection: Objection): ObjectionDto {
   const { code, severity, positionNumber, record } = objection;
   const text = objectionText(objection);
-  return { code, severity, positionNumber, subject: { ...record, label: text.record }, reason: text.reason, fix: text.fix };
+  return {
+    code,
+    severity,
+    positionNumber,
+    subject: { ...record, label: text.record },
+    reason: text.reason,
+    fix: text.fix,
+  };
 }

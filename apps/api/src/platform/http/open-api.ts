@@ -8,7 +8,9 @@ const METHODS = ['get', 'post', 'put', 'patch', 'delete'] as const;
 /** 'PeopleController', 'add' becomes 'peopleAdd'. */
 const operationId = (controller: string, method: string): string => {
   const subject = controller.replace(/Controller$/, '');
-  return subject.charAt(0).toLowerCase() + subject.slice(1) + method.charAt(0).toUpperCase() + method.slice(1);
+  return (
+    subject.charAt(0).toLowerCase() + subject.slice(1) + method.charAt(0).toUpperCase() + method.slice(1)
+  );
 };
 
 /** The contract of the API as it is built: routes, shapes, problems, and who may use each. */

@@ -1,5 +1,5 @@
-import type { Socket } from 'node:net';
 import { randomUUID } from 'node:crypto';
+import type { Socket } from 'node:net';
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { asRefusal, refusalOfStatus } from '../problems/problem.filter.js';
 import { problemOf } from '../problems/problem-of.js';
@@ -10,7 +10,11 @@ const TYPE = 'application/problem+json; charset=utf-8';
 /** Answers what fails before any route is looked for, such as an address that is not well formed. */
 export function answerFrameworkError(error: Error, request: FastifyRequest, reply: FastifyReply): void {
   const problem = problemOf(asRefusal(error), request.id);
-  void reply.status(problem.status).header('x-content-type-options', 'nosniff').type(TYPE).send(JSON.stringify(problem));
+  void reply
+    .status(problem.status)
+    .header('x-content-type-options', 'nosniff')
+    .type(TYPE)
+    .send(JSON.stringify(problem));
 }
 
 /** Answers bytes that are no HTTP request at all, where there is neither request nor reply. */
@@ -19,7 +23,8 @@ export function answerClientError(error: Error & { code?: string }, socket: Sock
     socket.destroy();
     return;
   }
-  const reason = error.code === 'ERR_HTTP_REQUEST_TIMEOUT' ? 'The request came too slowly.' : 'This is no HTTP request.';
+  const reason =
+    error.code === 'ERR_HTTP_REQUEST_TIMEOUT' ? 'The request came too slowly.' : 'This is no HTTP request.';
   const fix = 'Send it again.';
   const problem = problemOf(new RefusalError({ code: 'MALFORMED', reason, fix }), randomUUID());
   const body = JSON.stringify(problem);

@@ -39,8 +39,12 @@ export async function addSecurityHeaders(server: FastifyInstance, { secure }: Co
   });
   server.addHook('onRequest', async (request, reply) => {
     void reply.header('x-request-id', request.id);
-    void reply.header('permissions-policy', 'camera=(self), geolocation=(), microphone=(), payment=(), usb=()');
+    void reply.header(
+      'permissions-policy',
+      'camera=(self), geolocation=(), microphone=(), payment=(), usb=()',
+    );
     // Records are never kept by a cache between; what may be kept says so itself.
-    if (request.url.startsWith('/api/') || request.url.startsWith('/health/')) void reply.header('cache-control', 'no-store');
+    if (request.url.startsWith('/api/') || request.url.startsWith('/health/'))
+      void reply.header('cache-control', 'no-store');
   });
 }

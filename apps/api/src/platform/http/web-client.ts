@@ -16,7 +16,12 @@ const HASHED = /-[A-Za-z0-9_-]{8,}\.[a-z0-9]+$/;
  */
 export async function serveWebClient(server: FastifyInstance, folder: string | null): Promise<void> {
   if (folder === null || !fs.existsSync(path.join(folder, 'index.html'))) return;
-  await server.register(fastifyStatic, { root: path.resolve(folder), serve: false, index: false, cacheControl: false });
+  await server.register(fastifyStatic, {
+    root: path.resolve(folder),
+    serve: false,
+    index: false,
+    cacheControl: false,
+  });
   server.get('/*', { exposeHeadRoute: true }, async (request, reply) => {
     const name = pathOf(request);
     if (OURS.test(name)) throw new RefusalError({ code: 'NO_SUCH_ROUTE' });

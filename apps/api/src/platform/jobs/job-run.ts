@@ -7,7 +7,7 @@ import { problemOf } from '../problems/problem-of.js';
 import { RefusalError } from '../problems/refusal.error.js';
 import { Clock } from '../time/clock.js';
 import type { JobContext } from './job-handler.js';
-import { Jobs, type JobState } from './jobs.js';
+import { type JobState, Jobs } from './jobs.js';
 
 interface Claimed {
   readonly actor: Actor;
@@ -38,11 +38,16 @@ export class JobRun {
     } catch (error) {
       // Left running: the next start of the server begins it again.
       if (isStopping()) return;
-      this.log.error({ jobId: id, kind: claimed.job.kind, error: error instanceof Error ? error.stack : String(error) });
+      this.log.error({
+        jobId: id,
+        kind: claimed.job.kind,
+        error: error instanceof Error ? error.stack : String(error),
+      });
       await this.end(operatorId, id, { state: 'failed', failure: failureText(error, id) });
       return;
     }
-    if (await this.wasCancelled(operatorId, id)) await this.end(operatorId, id, { state: 'cancelled', result });
+    if (await this.wasCancelled(operatorId, id))
+      await this.end(operatorId, id, { state: 'cancelled', result });
     else if (!isStopping() || result !== null) await this.end(operatorId, id, { state: 'done', result });
   }
 
@@ -66,7 +71,12 @@ export class JobRun {
           roles: createdBy.roles.filter(isRole),
           sessionId: '',
         },
-        job: { id, kind: job.kind, subjectId: job.subjectId, input: (job.input ?? {}) as Record<string, unknown> },
+        job: {
+          id,
+          kind: job.kind,
+          subjectId: job.subjectId,
+          input: (job.input ?? {}) as Record<string, unknown>,
+        },
       };
     });
   }
@@ -88,7 +98,10 @@ export class JobRun {
 
   private async wasCancelled(operatorId: number, id: string): Promise<boolean> {
     const job = await this.database.inOperator({ operatorId }, (tx) =>
-      tx.job.findUnique({ where: { operatorId_id: { operatorId, id } }, select: { cancelRequestedAt: true } }),
+      tx.job.findUnique({
+        where: { operatorId_id: { operatorId, id } },
+        select: { cancelRequestedAt: true },
+      }),
     );
     return job?.cancelRequestedAt != null;
   }

@@ -1,8 +1,8 @@
 import { Injectable } from '@nestjs/common';
 import type { Actor } from '../access/actor.js';
 import type { Tx } from '../database/database.js';
-import { newId } from '../database/uuid.js';
 import type { Prisma } from '../database/generated/client.js';
+import { newId } from '../database/uuid.js';
 import { orNotFound, refuse } from '../problems/refusal.error.js';
 import { Clock } from '../time/clock.js';
 import type { JobHandler } from './job-handler.js';

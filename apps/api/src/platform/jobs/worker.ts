@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { type BeforeApplicationShutdown, Injectable, Logger } from '@nestjs/common';
-import { Logger as QueueLogger, run, type Runner, type Task } from 'graphile-worker';
+import { Logger as QueueLogger, type Runner, run, type Task } from 'graphile-worker';
 import pg from 'pg';
 import { Config } from '../config/config.js';
 import { Database } from '../database/database.js';
@@ -73,7 +73,9 @@ export class Worker implements BeforeApplicationShutdown {
   private async beginLostAgain(): Promise<void> {
     const pool = this.pool;
     if (pool === null || this.stopping) return;
-    for (const { id: operatorId } of await this.database.headline<{ id: number }>('SELECT * FROM operators_for_sign_in()')) {
+    for (const { id: operatorId } of await this.database.headline<{ id: number }>(
+      'SELECT * FROM operators_for_sign_in()',
+    )) {
       const running = await this.database.inOperator({ operatorId }, (tx) =>
         tx.job.findMany({ where: { operatorId, state: 'running' }, select: { id: true } }),
       );
@@ -99,7 +101,9 @@ function lockNumber(id: string): string {
 }
 
 async function lock(client: pg.PoolClient, id: string): Promise<boolean> {
-  const { rows } = await client.query<{ locked: boolean }>('SELECT pg_try_advisory_lock($1) AS locked', [lockNumber(id)]);
+  const { rows } = await client.query<{ locked: boolean }>('SELECT pg_try_advisory_lock($1) AS locked', [
+    lockNumber(id),
+  ]);
   return rows[0]?.locked === true;
 }
 

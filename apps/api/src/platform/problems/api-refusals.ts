@@ -21,7 +21,12 @@ export type ApiRefusal =
   | { readonly code: 'OTHER_SITE' }
   | { readonly code: 'NOT_ALLOWED'; readonly holders: readonly Role[]; readonly names?: readonly string[] }
   | { readonly code: 'WRONG_PASSWORD'; readonly field: string }
-  | { readonly code: 'PASSWORD_TOO_WEAK'; readonly field: string; readonly reason: string; readonly fix: string }
+  | {
+      readonly code: 'PASSWORD_TOO_WEAK';
+      readonly field: string;
+      readonly reason: string;
+      readonly fix: string;
+    }
   | { readonly code: 'LICENCE_MISSING' }
   | { readonly code: 'LAST_ADMINISTRATOR' }
   // How it is asked
@@ -38,9 +43,19 @@ export type ApiRefusal =
   | { readonly code: 'STALE'; readonly what?: string }
   // What is there
   | { readonly code: 'NOT_FOUND'; readonly what: string; readonly field?: string }
-  | { readonly code: 'ALREADY_EXISTS'; readonly what: string; readonly field?: string; readonly value?: string }
+  | {
+      readonly code: 'ALREADY_EXISTS';
+      readonly what: string;
+      readonly field?: string;
+      readonly value?: string;
+    }
   | { readonly code: 'ALREADY_VOIDED'; readonly what: string }
-  | { readonly code: 'REFUSED_BY_FACTS'; readonly reason: string; readonly fix: string; readonly field?: string }
+  | {
+      readonly code: 'REFUSED_BY_FACTS';
+      readonly reason: string;
+      readonly fix: string;
+      readonly field?: string;
+    }
   | { readonly code: 'BUSY'; readonly retryAfterSeconds: number }
   // Flights and stays, as the database tells them
   | {
@@ -50,7 +65,12 @@ export type ApiRefusal =
       readonly takeOffAt?: string;
       readonly landingAt?: string;
     }
-  | { readonly code: 'LOG_PAGE_USED'; readonly field?: string; readonly logPage: string; readonly takeOffAt?: string }
+  | {
+      readonly code: 'LOG_PAGE_USED';
+      readonly field?: string;
+      readonly logPage: string;
+      readonly takeOffAt?: string;
+    }
   | { readonly code: 'IN_THE_FUTURE'; readonly field: string; readonly at: string }
   | { readonly code: 'FLIGHT_CONTAINS_BOUNDARY'; readonly at: string; readonly serialNumber?: string }
   | { readonly code: 'COMPONENT_PLACED_TWICE'; readonly field?: string }

@@ -23,7 +23,10 @@ export function rowOf(refusal: Refusal | ApiRefusal): ProblemRow {
 }
 
 /** The answer's body for a refusal. Total. */
-export function problemOf({ refusal, field }: Pick<RefusalError, 'refusal' | 'field'>, requestId: string): ProblemDto {
+export function problemOf(
+  { refusal, field }: Pick<RefusalError, 'refusal' | 'field'>,
+  requestId: string,
+): ProblemDto {
   const { status, title, detail, fields = [], extra = {} } = rowOf(refusal);
   const told = field === undefined ? fields : placedAt(field, fields, detail);
   return {
@@ -38,6 +41,10 @@ export function problemOf({ refusal, field }: Pick<RefusalError, 'refusal' | 'fi
   };
 }
 
-function placedAt(field: string, [first]: readonly ProblemDto['fields'][number][], detail: string): ProblemDto['fields'] {
+function placedAt(
+  field: string,
+  [first]: readonly ProblemDto['fields'][number][],
+  detail: string,
+): ProblemDto['fields'] {
   return [{ field, reason: first?.reason ?? detail, fix: first?.fix ?? 'Correct this, then repeat.' }];
 }

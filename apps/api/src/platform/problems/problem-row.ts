@@ -20,7 +20,11 @@ export type ProblemTable<R extends { readonly code: string }> = {
 export function aboutField(
   status: number,
   title: string,
-  { field, reason, fix }: { readonly field: string | undefined; readonly reason: string; readonly fix: string },
+  {
+    field,
+    reason,
+    fix,
+  }: { readonly field: string | undefined; readonly reason: string; readonly fix: string },
 ): ProblemRow {
   return { status, title, detail: `${reason} ${fix}`, fields: [{ field: field ?? '', reason, fix }] };
 }

@@ -18,7 +18,12 @@ export class ProblemFilter implements ExceptionFilter {
     if (row.status >= 500) {
       const { method, id } = request;
       // The route's pattern and not the address: an address may carry what does not belong in a log.
-      this.log.error({ requestId: id, method, route: request.routeOptions?.url ?? null, error: inWords(thrown) });
+      this.log.error({
+        requestId: id,
+        method,
+        route: request.routeOptions?.url ?? null,
+        error: inWords(thrown),
+      });
     }
     if (row.retryAfterSeconds !== undefined) void reply.header('retry-after', String(row.retryAfterSeconds));
     void reply.removeHeader('etag').removeHeader('content-disposition');
@@ -62,16 +67,26 @@ export function refusalOfStatus(status: unknown, code?: unknown, error?: Error):
     case 503:
       return { code: 'UNAVAILABLE', retryAfterSeconds: 2 };
     default:
-      return typeof status === 'number' && status >= 400 && status < 500 ? malformed(code, error) : { code: 'INTERNAL' };
+      return typeof status === 'number' && status >= 400 && status < 500
+        ? malformed(code, error)
+        : { code: 'INTERNAL' };
   }
 }
 
 function malformed(code: unknown, error?: Error): ApiRefusal {
   if (code === 'FST_ERR_CTP_EMPTY_JSON_BODY') {
-    return { code: 'MALFORMED', reason: 'The body is empty.', fix: 'Send a JSON object, or leave out content-type.' };
+    return {
+      code: 'MALFORMED',
+      reason: 'The body is empty.',
+      fix: 'Send a JSON object, or leave out content-type.',
+    };
   }
   if (error instanceof SyntaxError || code === 'FST_ERR_CTP_INVALID_JSON_BODY') {
     return { code: 'MALFORMED', reason: 'The body is not JSON.', fix: 'Send one JSON object.' };
   }
-  return { code: 'MALFORMED', reason: 'The request is not well formed.', fix: 'Check the address, the headers and the body.' };
+  return {
+    code: 'MALFORMED',
+    reason: 'The request is not well formed.',
+    fix: 'Check the address, the headers and the body.',
+  };
 }

@@ -60,7 +60,8 @@ export const RECORD_PROBLEMS: ProblemTable<RecordRefusal> = {
       fix: 'Enter when it happened, in UTC.',
     }),
   FLIGHT_CONTAINS_BOUNDARY: ({ at, serialNumber }) => {
-    const what = serialNumber === undefined ? 'a component' : `the component with serial number ${serialNumber}`;
+    const what =
+      serialNumber === undefined ? 'a component' : `the component with serial number ${serialNumber}`;
     return aboutField(409, 'A change lies inside this flight', {
       field: 'takeOffAt',
       reason: `${upper(what)} was put on or taken off this airframe at ${at}, in the middle of this flight.`,
@@ -103,7 +104,8 @@ export const RECORD_PROBLEMS: ProblemTable<RecordRefusal> = {
   UNAVAILABLE: ({ retryAfterSeconds }) => ({
     status: 503,
     title: 'The records cannot be reached',
-    detail: 'It is not known whether the last act was recorded. Repeat it with the same key: it is recorded once.',
+    detail:
+      'It is not known whether the last act was recorded. Repeat it with the same key: it is recorded once.',
     retryAfterSeconds,
   }),
   INTERNAL: () => ({

@@ -36,5 +36,7 @@ export function orRefuse<T>(result: Result<T, Refusal | ApiRefusal>, field?: str
 /** The row that was asked for. Throws: RefusalError NOT_FOUND, about `field` when given, when there is none. */
 export function orNotFound<T>(row: T | null | undefined, what: string, field?: string): T {
   if (row !== null && row !== undefined) return row;
-  throw new RefusalError(field === undefined ? { code: 'NOT_FOUND', what } : { code: 'NOT_FOUND', what, field });
+  throw new RefusalError(
+    field === undefined ? { code: 'NOT_FOUND', what } : { code: 'NOT_FOUND', what, field },
+  );
 }

@@ -59,7 +59,8 @@ export const REQUEST_PROBLEMS: ProblemTable<RequestRefusal> = {
   CSRF_TOKEN_WRONG: () => ({
     status: 403,
     title: 'The request did not prove that it comes from this session',
-    detail: 'The header x-csrf-token is missing or belongs to another session. Load the page again, then repeat.',
+    detail:
+      'The header x-csrf-token is missing or belongs to another session. Load the page again, then repeat.',
   }),
   OTHER_SITE: () => ({
     status: 403,
@@ -86,7 +87,8 @@ export const REQUEST_PROBLEMS: ProblemTable<RequestRefusal> = {
   LICENCE_MISSING: () => ({
     status: 403,
     title: 'No licence on record',
-    detail: 'A release needs the number of your licence, and none is recorded for you. Ask an administrator to add it.',
+    detail:
+      'A release needs the number of your licence, and none is recorded for you. Ask an administrator to add it.',
   }),
   LAST_ADMINISTRATOR: () => ({
     status: 409,
@@ -98,7 +100,11 @@ export const REQUEST_PROBLEMS: ProblemTable<RequestRefusal> = {
     title: 'There is nothing at this address',
     detail: 'Check the address and the method; /api/docs lists them all.',
   }),
-  MALFORMED: ({ reason, fix }) => ({ status: 400, title: 'The request cannot be read', detail: `${reason} ${fix}` }),
+  MALFORMED: ({ reason, fix }) => ({
+    status: 400,
+    title: 'The request cannot be read',
+    detail: `${reason} ${fix}`,
+  }),
   INVALID_FIELDS: ({ fields }) => ({
     status: 400,
     title: 'Some fields cannot be taken',
@@ -118,7 +124,8 @@ export const REQUEST_PROBLEMS: ProblemTable<RequestRefusal> = {
   MISSING_KEY: () => ({
     status: 400,
     title: 'The act has no key',
-    detail: 'The header idempotency-key is missing. Send a new random key for each act, and the same one when repeating it.',
+    detail:
+      'The header idempotency-key is missing. Send a new random key for each act, and the same one when repeating it.',
   }),
   KEY_MALFORMED: () => ({
     status: 400,
@@ -128,7 +135,8 @@ export const REQUEST_PROBLEMS: ProblemTable<RequestRefusal> = {
   KEY_REUSED: () => ({
     status: 422,
     title: 'The key belongs to another act',
-    detail: 'This idempotency-key was used for something else already. Nothing was done again; send a new key for a new act.',
+    detail:
+      'This idempotency-key was used for something else already. Nothing was done again; send a new key for a new act.',
   }),
   MISSING_IF_MATCH: () => ({
     status: 428,

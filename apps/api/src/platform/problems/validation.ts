@@ -50,16 +50,26 @@ function faults(error: ValidationError, above: string): FieldRefusal[] {
   return [...own, ...children.flatMap((child) => faults(child, field))];
 }
 
-function told({ value, property, constraints, contexts }: ValidationError, kind: string): Omit<FieldRefusal, 'field'> {
+function told(
+  { value, property, constraints, contexts }: ValidationError,
+  kind: string,
+): Omit<FieldRefusal, 'field'> {
   const context: unknown = contexts?.[kind];
-  const said = typeof context === 'object' && context !== null && 'fix' in context ? String(context.fix) : null;
-  if (kind === 'whitelistValidation') return { reason: 'This request has no such field.', fix: 'Leave it out.' };
+  const said =
+    typeof context === 'object' && context !== null && 'fix' in context ? String(context.fix) : null;
+  if (kind === 'whitelistValidation')
+    return { reason: 'This request has no such field.', fix: 'Leave it out.' };
   if (value === undefined || value === null) return { reason: 'It is missing.', fix: said ?? 'Fill it in.' };
-  return { reason: asSentence(constraints?.[kind] ?? '', property), fix: said ?? FIXES[kind] ?? 'Correct it.' };
+  return {
+    reason: asSentence(constraints?.[kind] ?? '', property),
+    fix: said ?? FIXES[kind] ?? 'Correct it.',
+  };
 }
 
 /** 'minutes must not be less than 0' becomes 'It must not be less than 0.' */
 function asSentence(message: string, property: string): string {
-  const text = message.replace(`each value in ${property} `, 'each of them ').replace(new RegExp(`^${property} `), 'it ');
+  const text = message
+    .replace(`each value in ${property} `, 'each of them ')
+    .replace(new RegExp(`^${property} `), 'it ');
   return `${text.charAt(0).toUpperCase()}${text.slice(1).replace(/\.$/, '')}.`;
 }
