@@ -11,8 +11,8 @@ function giveUp(reasons: readonly string[]): never {
 }
 
 async function serve(): Promise<void> {
+  const config = Config.from();
   const { app } = await buildApp();
-  const config = app.get(Config);
   if (config.databaseUrl === '') giveUp(['DATABASE_URL is not set']);
   const reasons = await app.get(StartUpChecks).reasonsAgainst();
   if (reasons.length > 0) giveUp(reasons);
