@@ -139,6 +139,35 @@ END $$;
 CREATE TRIGGER stay_guard BEFORE INSERT OR UPDATE ON stay FOR EACH ROW EXECUTE FUNCTION stay_guard();
 ALTER TABLE stay ENABLE ALWAYS TRIGGER stay_guard;
 
+-- A stay entered in the past brings along what hung beneath it then: none of their boundaries may fall inside a
+-- flight of the airframe either.
+CREATE FUNCTION nested_guard() RETURNS trigger LANGUAGE plpgsql AS $$
+DECLARE
+  v_boundary record;
+BEGIN
+  IF NEW.slot_id IS NULL OR NEW.voided_seq IS NOT NULL THEN RETURN NULL; END IF;
+  FOR v_boundary IN
+    WITH RECURSIVE beneath AS (
+      SELECT st.id, st.component_id, st.slot_id, st.from_at, st.to_at
+        FROM slot s JOIN stay st ON st.operator_id = s.operator_id AND st.slot_id = s.id AND st.voided_seq IS NULL
+       WHERE s.operator_id = NEW.operator_id AND s.component_id = NEW.component_id
+      UNION
+      SELECT st.id, st.component_id, st.slot_id, st.from_at, st.to_at
+        FROM beneath b
+        JOIN slot s ON s.operator_id = NEW.operator_id AND s.component_id = b.component_id
+        JOIN stay st ON st.operator_id = s.operator_id AND st.slot_id = s.id AND st.voided_seq IS NULL
+    )
+    SELECT id, slot_id, from_at AS at, false AS before FROM beneath WHERE from_at > NEW.from_at AND from_at < coalesce(NEW.to_at, 'infinity')
+    UNION ALL
+    SELECT id, slot_id, to_at, true FROM beneath WHERE to_at > NEW.from_at AND to_at < coalesce(NEW.to_at, 'infinity')
+  LOOP
+    PERFORM refuse_boundary_in_flight(NEW.operator_id, v_boundary.id, v_boundary.slot_id, v_boundary.at, v_boundary.before);
+  END LOOP;
+  RETURN NULL;
+END $$;
+CREATE TRIGGER nested_guard AFTER INSERT ON stay FOR EACH ROW EXECUTE FUNCTION nested_guard();
+ALTER TABLE stay ENABLE ALWAYS TRIGGER nested_guard;
+
 CREATE FUNCTION flight_guard() RETURNS trigger LANGUAGE plpgsql AS $$
 DECLARE
   v_stay stay;
