@@ -1,8 +1,24 @@
 import { Module } from '@nestjs/common';
 import { ChangesModule } from './features/changes/changes.module.js';
+import { ComponentsModule } from './features/components/components.module.js';
+import { DocumentsModule } from './features/documents/documents.module.js';
+import { DueListModule } from './features/due-list/due-list.module.js';
+import { EngineModelsModule } from './features/engine-models/engine-models.module.js';
+import { FleetModule } from './features/fleet/fleet.module.js';
+import { FlightsModule } from './features/flights/flights.module.js';
+import { HistoryModule } from './features/history/history.module.js';
+import { ImportsModule } from './features/imports/imports.module.js';
+import { JobsModule } from './features/jobs/jobs.module.js';
+import { JournalReadingModule } from './features/journal/journal-reading.module.js';
+import { LocationsModule } from './features/locations/locations.module.js';
+import { OpeningsModule } from './features/openings/openings.module.js';
+import { PackagesModule } from './features/packages/packages.module.js';
 import { PeopleModule } from './features/people/people.module.js';
 import { PlacementsModule } from './features/placements/placements.module.js';
+import { PositionsModule } from './features/positions/positions.module.js';
+import { ReleaseModule } from './features/release/release.module.js';
 import { SessionModule } from './features/session/session.module.js';
+import { TrialBalanceModule } from './features/trial-balance/trial-balance.module.js';
 import { PlatformModule } from './platform/platform.module.js';
 import { JournalModule } from './records/journal/journal.module.js';
 import { RecordsModule } from './records/records.module.js';
@@ -17,7 +33,23 @@ import { RecordsModule } from './records/records.module.js';
     ChangesModule,
     PeopleModule,
     PlacementsModule,
+    DocumentsModule,
+    DueListModule,
+    HistoryModule,
+    JobsModule,
+    JournalReadingModule,
+    PackagesModule,
+    PositionsModule,
+    ReleaseModule,
+    TrialBalanceModule,
     SessionModule,
+    OpeningsModule,
+    LocationsModule,
+    ImportsModule,
+    FlightsModule,
+    FleetModule,
+    EngineModelsModule,
+    ComponentsModule,
   ],
 })
 export class AppModule {}

@@ -1,6 +1,7 @@
 import { Global, Module } from '@nestjs/common';
 import { DuePoints } from './due-points/due-points.js';
 import { Projections } from './due-points/projections.js';
+import { History } from './history/history.js';
 import { EngineSnapshots } from './lives/engine-snapshots.js';
 import { Lives } from './lives/lives.js';
 import { Stays } from './stays/stays.js';
@@ -19,6 +20,7 @@ const RECORDS = [
   EngineSnapshots,
   DuePoints,
   Projections,
+  History,
 ];
 
 /** The system of record: what every feature writes through and reads from. */

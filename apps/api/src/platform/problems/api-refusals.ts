@@ -77,7 +77,7 @@ export type ApiRefusal =
   | { readonly code: 'SLOT_TAKEN'; readonly field?: string }
   // Release
   | { readonly code: 'RELEASE_BLOCKED'; readonly objections: readonly unknown[] }
-  | { readonly code: 'CHECK_CHANGED'; readonly what: string }
+  | { readonly code: 'CHECK_CHANGED'; readonly what: string; readonly seen?: string; readonly now?: string }
   | { readonly code: 'ALREADY_RELEASED'; readonly number: string }
   // Work in the background
   | { readonly code: 'WRONG_STATE'; readonly what: string; readonly state: string; readonly needed: string }

@@ -86,10 +86,11 @@ export const RECORD_PROBLEMS: ProblemTable<RecordRefusal> = {
     detail: `${objections.length} blocking ${objections.length === 1 ? 'objection stands' : 'objections stand'} against it. Clear each, then check again.`,
     extra: { objections },
   }),
-  CHECK_CHANGED: ({ what }) => ({
+  CHECK_CHANGED: ({ what, seen, now }) => ({
     status: 409,
     title: 'Not what you saw',
     detail: `${upper(what)} has changed since it was shown to you. Look at it again, then confirm.`,
+    ...(seen === undefined ? {} : { extra: { seenDigest: seen, presentDigest: now } }),
   }),
   ALREADY_RELEASED: ({ number }) => ({
     status: 409,

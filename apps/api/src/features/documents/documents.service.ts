@@ -1,0 +1,67 @@
+import { Injectable } from '@nestjs/common';
+import type { Actor } from '../../platform/access/actor.js';
+import { Database } from '../../platform/database/database.js';
+import type { ActRequest } from '../../platform/http/act-key.js';
+import { Acts } from '../../platform/http/acts.js';
+import { toWirePrecise } from '../../platform/http/instants.js';
+import { Jobs } from '../../platform/jobs/jobs.js';
+import { orNotFound } from '../../platform/problems/refusal.error.js';
+import { History } from '../../records/history/history.js';
+import type { DocumentBegunDto, DocumentDto, NewDocumentDto } from './documents.dto.js';
+import { HISTORY_JOB } from './history-document.js';
+
+/** A document's file. */
+export interface DocumentFile {
+  readonly fileName: string;
+  readonly bytes: Uint8Array;
+}
+
+/** Printed documents: prepared by jobs, kept as they were made. */
+@Injectable()
+export class DocumentsService {
+  constructor(
+    private readonly database: Database,
+    private readonly acts: Acts,
+    private readonly jobs: Jobs,
+    private readonly history: History,
+  ) {}
+
+  /** Begins to prepare a document. Refuses: NOT_FOUND. */
+  begin(actor: Actor, act: ActRequest, { subjectKind, subjectId }: NewDocumentDto): Promise<DocumentBegunDto> {
+    return this.acts.perform(actor, act, async (tx) => {
+      await this.history.subject(tx, actor.operatorId, { kind: subjectKind, id: subjectId });
+      const jobId = await this.jobs.start(tx, actor, { kind: HISTORY_JOB, subjectId, input: { subjectKind } });
+      return { status: 202, body: { jobId }, resource: `/api/jobs/${jobId}` };
+    });
+  }
+
+  /** The documents of a subject, the newest first. */
+  list(actor: Actor, subjectId: string): Promise<DocumentDto[]> {
+    return this.database.inOperator(actor, async (tx) => {
+      const rows = await tx.document.findMany({
+        where: { operatorId: actor.operatorId, subjectId },
+        select: { id: true, kind: true, subjectId: true, fileName: true, pages: true, sha256: true, createdAt: true, createdBy: true },
+        orderBy: { id: 'desc' },
+        take: 200,
+      });
+      return rows.map((row) => ({
+        id: row.id,
+        kind: row.kind,
+        subjectId: row.subjectId,
+        fileName: row.fileName,
+        pages: row.pages,
+        sha256: Buffer.from(row.sha256).toString('hex'),
+        createdAt: toWirePrecise(row.createdAt),
+        by: row.createdBy.fullName,
+      }));
+    });
+  }
+
+  /** The file of a document. Refuses: NOT_FOUND. */
+  file(actor: Actor, id: string): Promise<DocumentFile> {
+    return this.database.inOperator(actor, async (tx) => {
+      const where = { operatorId_id: { operatorId: actor.operatorId, id } };
+      return orNotFound(await tx.document.findUnique({ where, select: { fileName: true, bytes: true } }), 'document');
+    });
+  }
+}

@@ -1,0 +1,38 @@
+import { type Status, type StatusWindows, statusOf } from '@strutbook/domain/life/status.js';
+
+/** How far ahead of a life limit its status warns and asks for a plan. Common practice, no source. */
+export const LIFE_WINDOWS = {
+  cycles: { alert: 250, planning: 1000, tolerance: 0 },
+  minutes: { alert: 500 * 60, planning: 2000 * 60, tolerance: 0 },
+} as const satisfies Record<'cycles' | 'minutes', StatusWindows>;
+
+/**
+ * The status of a due point: of what remains, or of what forbids to count on it. What is not authorised where it
+ * is stands with what is over its limit. Total.
+ */
+export function statusOfDue(verdict: string, dimension: string, remaining: number | null): Status {
+  if (verdict === 'not-authorised') return 'over';
+  if (verdict !== 'limited' || (dimension !== 'cycles' && dimension !== 'minutes')) return 'not-verified';
+  return statusOf(remaining, LIFE_WINDOWS[dimension]);
+}
+
+const REASONS: Readonly<Record<string, string>> = {
+  TRACE_GAP: 'A gap in its trace',
+  RATING_UNKNOWN: 'The rating it ran at is not known',
+  CYCLES_UNKNOWN: 'Its cycles are not known',
+  MINUTES_UNKNOWN: 'Its hours are not known',
+  COUNTERS_UNKNOWN: 'Its counters are not known',
+  NO_LIMIT_RECORDED: 'No limit is recorded for it here',
+  NOT_AUTHORISED: 'Not authorised in this model at this rating',
+  LIMITED_PART_MISSING: 'No part is recorded there',
+};
+
+/** The codes of a due point's reason in words; null when it has none. Total. */
+export function reasonInWords(codes: string | null): string | null {
+  return codes === null
+    ? null
+    : codes
+        .split(' ')
+        .map((code) => REASONS[code] ?? code)
+        .join('; ');
+}

@@ -1,0 +1,119 @@
+import { formatHours } from '@strutbook/domain/units/minutes.js';
+import type { Tx } from '../../platform/database/database.js';
+import { toWire } from '../../platform/http/instants.js';
+import type { RecordedRow } from './tellable.js';
+
+interface Subject {
+  readonly kind: 'airframe' | 'component';
+  readonly id: string;
+}
+
+const BASIS_WORDS: Readonly<Record<string, string>> = { overhaul: 'overhaul', 'shop-visit': 'shop visit' };
+
+/** The balances a subject came with: since new they begin its totals, since anything else they are told beside them. */
+export async function openings(tx: Tx, operatorId: number, { kind, id }: Subject): Promise<RecordedRow[]> {
+  const rows = await tx.opening.findMany({
+    where: { operatorId, ...(kind === 'airframe' ? { airframeId: id } : { componentId: id }) },
+    include: { rating: true },
+  });
+  return rows.map((row) => {
+    const minutes = row.minutes === null ? null : Number(row.minutes);
+    const cycles = row.cycles === null ? null : Number(row.cycles);
+    const atRating = row.rating === null ? '' : ` at rating ${row.rating.code}`;
+    const base = { ...recorded(row), at: row.at };
+    if (row.basis === 'new')
+      return {
+        ...base,
+        title: 'Opening balance',
+        detail: `Since new${atRating}; source: ${row.source}`,
+        event: { kind: 'opening', source: row.source, minutes, cycles, cycleDenominator: row.cycleDenominator },
+      };
+    const over = row.cycleDenominator === 1 ? '' : `/${row.cycleDenominator}`;
+    const figures = `${minutes === null ? 'hours not known' : `${formatHours(minutes)} h`}, ${cycles === null ? 'cycles not known' : `${cycles}${over} cyc`}`;
+    const basis = BASIS_WORDS[row.basis] ?? row.basis;
+    return {
+      ...base,
+      title: `Balance since ${basis}`,
+      detail: `${figures}${atRating}; source: ${row.source}`,
+      event: { kind: 'reset', what: row.basis === 'overhaul' ? 'overhaul' : 'shop-visit', evidence: row.source },
+    };
+  });
+}
+
+/** Overhauls, shop visits, rating changes, gaps and their acceptances of a component. */
+export async function keepingFacts(tx: Tx, operatorId: number, componentId: string): Promise<RecordedRow[]> {
+  const where = { operatorId, componentId };
+  const resets = await tx.reset.findMany({ where });
+  const ratings = await tx.ratingChange.findMany({ where, include: { rating: true }, orderBy: [{ at: 'asc' }, { recordedSeq: 'asc' }] });
+  const gaps = await tx.traceGap.findMany({ where, orderBy: { fromAt: 'asc' } });
+  const accepted = await tx.gapAcceptance.findMany({ where: { ...where, voidedSeq: null } });
+  return [
+    ...resets.map((row): RecordedRow => ({
+      ...recorded(row),
+      at: row.at,
+      title: row.kind === 'overhaul' ? 'Overhaul' : 'Shop visit',
+      detail: `Evidence: ${row.evidence}`,
+      event: { kind: 'reset', what: row.kind === 'overhaul' ? 'overhaul' : 'shop-visit', evidence: row.evidence },
+    })),
+    ...ratings.map((row, index): RecordedRow => {
+      const before = ratings.slice(0, index).findLast((earlier) => earlier.voidedSeq === null)?.rating.code ?? null;
+      return {
+        ...recorded(row),
+        at: row.at,
+        title: 'Rating',
+        detail: `${row.rating.code}${before === null ? '' : ` after ${before}`}; source: ${row.source}`,
+        event: { kind: 'rating-change', from: before, to: row.rating.code },
+      };
+    }),
+    ...gaps.map((row): RecordedRow => ({
+      ...recorded(row),
+      at: row.fromAt,
+      title: 'Gap in the trace',
+      detail: `From ${printed(row.fromAt)} to ${printed(row.toAt)}: ${row.note}`,
+      event: { kind: 'trace-gap', description: row.note, worstCase: worstCaseOf(row.id, gaps, accepted) },
+    })),
+  ];
+}
+
+interface Acceptance {
+  readonly traceGapId: string | null;
+  readonly cycles: bigint | null;
+  readonly minutes: bigint | null;
+}
+
+/** What is accepted for a gap: its own acceptances, and, told with the first gap, those that name none. */
+function worstCaseOf(gapId: string, gaps: readonly { readonly id: string; readonly voidedSeq: bigint | null }[], accepted: readonly Acceptance[]) {
+  const whole = accepted.filter((row) => row.traceGapId === null);
+  const own = accepted.filter((row) => row.traceGapId === gapId);
+  if (whole.length + own.length === 0) return null;
+  const first = gaps.find((gap) => gap.voidedSeq === null)?.id === gapId;
+  return [...own, ...(first ? whole : [])].reduce(
+    (sum, row) => ({ minutes: sum.minutes + Number(row.minutes ?? 0), cycles: sum.cycles + Number(row.cycles ?? 0) }),
+    { minutes: 0, cycles: 0 },
+  );
+}
+
+/** Acceptances of a worst case; each happened when it was recorded. `recordedAt` tells when that was. */
+export async function acceptances(
+  tx: Tx,
+  operatorId: number,
+  componentId: string,
+): Promise<readonly (Omit<RecordedRow, 'at'> & { readonly at: null })[]> {
+  const rows = await tx.gapAcceptance.findMany({ where: { operatorId, componentId } });
+  return rows.map((row) => ({
+    ...recorded(row),
+    at: null,
+    title: 'Worst case accepted',
+    detail: `By ${row.acceptedBy}, ${row.reference}: ${row.minutes === null ? 'hours not told' : `${formatHours(Number(row.minutes))} h`}, ${row.cycles === null ? 'cycles not told' : `${row.cycles} cyc`}`,
+    event: { kind: 'trace-acceptance', reference: row.reference },
+  }));
+}
+
+function recorded(row: { id: string; recordedSeq: bigint; voidedSeq: bigint | null; voidReason: string | null }) {
+  const { id, recordedSeq, voidedSeq, voidReason } = row;
+  return { id, recordedSeq, voidedSeq, voidReason };
+}
+
+function printed(at: Date): string {
+  return toWire(at).replace('T', ' ');
+}

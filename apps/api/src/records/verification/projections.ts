@@ -1,0 +1,96 @@
+import type { Tx } from '../../platform/database/database.js';
+import { toInstant } from '../../platform/http/instants.js';
+import type { DuePoints } from '../due-points/due-points.js';
+import type { Exposures } from '../usage/exposures.js';
+import type { Difference, Verdict } from './difference.js';
+
+/** The exposures of these components as kept, against what their stays, ratings and flights say. */
+export async function verifyExposures(tx: Tx, operatorId: number, exposures: Exposures, ids: readonly string[]): Promise<Verdict> {
+  const kept = await tx.exposure.findMany({ where: { operatorId, componentId: { in: [...ids] } } });
+  const fresh = await exposures.fromFacts(tx, operatorId, ids);
+  return {
+    name: 'exposures',
+    looked: kept.length,
+    differences: differing(
+      'exposure',
+      kept.map((row) => [
+        row.componentId,
+        [
+          row.carrierId,
+          row.ratingId,
+          row.cycleRuleId,
+          toInstant(row.fromAt),
+          row.toAt === null ? null : toInstant(row.toAt),
+          ...[row.minutes, row.flights, row.landings, row.touchAndGoes, row.starts, row.abortedTakeOffs].map(Number),
+        ],
+      ]),
+      fresh.map(({ componentId, carrierId, ratingId, cycleRuleId, from, to, counts }) => [
+        componentId,
+        [
+          carrierId,
+          ratingId,
+          cycleRuleId,
+          from,
+          to,
+          counts.minutes,
+          counts.flights,
+          counts.landings,
+          counts.touchAndGoes,
+          counts.starts,
+          counts.abortedTakeOffs,
+        ],
+      ]),
+    ),
+  };
+}
+
+/** The due points of these components as kept, against what their lives say now. */
+export async function verifyDuePoints(tx: Tx, operatorId: number, duePoints: DuePoints, ids: readonly string[]): Promise<Verdict> {
+  const kept = await tx.duePoint.findMany({ where: { operatorId, componentId: { in: [...ids] } } });
+  const fresh = await duePoints.fromFacts(tx, operatorId, ids);
+  return {
+    name: 'due points',
+    looked: kept.length,
+    differences: differing(
+      'due point',
+      kept.map((row) => [row.componentId, dueColumns({ ...row, dueAt: row.dueAt === null ? null : Number(row.dueAt) })]),
+      fresh.map((row) => [row.componentId, dueColumns(row)]),
+    ),
+  };
+}
+
+type Columns = readonly (string | number | boolean | null)[];
+
+function dueColumns(row: {
+  engineId: string | null;
+  carrierId: string | null;
+  kind: string;
+  verdict: string;
+  dimension: string;
+  cycleRuleId: string | null;
+  lifeLimitId: string | null;
+  dueAt: number | null;
+  flagged: boolean;
+  reason: string | null;
+}): Columns {
+  const { engineId, carrierId, kind, verdict, dimension, cycleRuleId, lifeLimitId, dueAt, flagged, reason } = row;
+  return [engineId, carrierId, kind, verdict, dimension, cycleRuleId, lifeLimitId, dueAt, flagged, reason];
+}
+
+/** Rows that are on one side alone, or not as often on the other. */
+function differing(what: string, kept: readonly (readonly [string, Columns])[], fresh: readonly (readonly [string, Columns])[]): Difference[] {
+  const count = (rows: typeof kept) => {
+    const counts = new Map<string, number>();
+    for (const row of rows) counts.set(JSON.stringify(row), (counts.get(JSON.stringify(row)) ?? 0) + 1);
+    return counts;
+  };
+  const [inKept, inFresh] = [count(kept), count(fresh)];
+  const differences: Difference[] = [];
+  for (const text of new Set([...inKept.keys(), ...inFresh.keys()])) {
+    const [here, there] = [inKept.get(text) ?? 0, inFresh.get(text) ?? 0];
+    if (here === there) continue;
+    const [id, columns] = JSON.parse(text) as [string, Columns];
+    differences.push({ what, id, kept: `${here} × ${JSON.stringify(columns)}`, fromFacts: `${there} ×` });
+  }
+  return differences;
+}
