@@ -103,6 +103,19 @@ describe('an act with a key', () => {
     expect((await admin.post('/api/people', { ...rest, signInName }, { idempotencyKey })).status).toBe(201);
   });
 
+  it('keeps no trace of a password from which it could be guessed', async () => {
+    const idempotencyKey = randomUUID();
+    const person = someone('secretive');
+    await admin.post('/api/people', person, { idempotencyKey });
+
+    const again = await admin.post(
+      '/api/people',
+      { ...person, password: 'another password 123' },
+      { idempotencyKey },
+    );
+    expect(again.status).toBe(201); // the password is no part of what the act is known by
+  });
+
   it('keeps no refusal: corrected, it is taken under the same key', async () => {
     const idempotencyKey = randomUUID();
     await admin.post('/api/people', someone('taken'), {});

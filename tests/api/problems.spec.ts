@@ -55,6 +55,13 @@ function expectProblem(answer: Answer<unknown>, status: number, code: string): P
   return answer.body as Problem;
 }
 
+const person = {
+  signInName: 'any.one',
+  fullName: 'Any One',
+  roles: ['records'],
+  password: 'a first password 123',
+};
+
 const sent = (body: string, contentType: string) =>
   admin.send('POST', '/api/people', body, { headers: { 'content-type': contentType } });
 
@@ -63,6 +70,27 @@ describe('a request that cannot be read', () => {
     ['is not JSON', '{"signInName": ', 'application/json', 400, 'MALFORMED'],
     ['is empty', '', 'application/json', 400, 'MALFORMED'],
     ['reaches for a prototype', '{"__proto__": {"roles": []}}', 'application/json', 400, 'MALFORMED'],
+    [
+      'is nested without end',
+      `{"roles": ${'['.repeat(200_000)}${']'.repeat(200_000)}}`,
+      'application/json',
+      400,
+      'MALFORMED',
+    ],
+    [
+      'holds a NUL',
+      JSON.stringify({ ...person, fullName: 'A\u0000B' }),
+      'application/json',
+      400,
+      'MALFORMED',
+    ],
+    [
+      'holds half a character',
+      JSON.stringify({ ...person, fullName: '\ud800' }),
+      'application/json',
+      400,
+      'MALFORMED',
+    ],
     ['is a form', 'signInName=x', 'application/x-www-form-urlencoded', 415, 'UNSUPPORTED_MEDIA_TYPE'],
     ['is plain text', 'signInName', 'text/plain', 415, 'UNSUPPORTED_MEDIA_TYPE'],
     ['is a file where none is taken', 'a,b', 'text/csv', 415, 'UNSUPPORTED_MEDIA_TYPE'],

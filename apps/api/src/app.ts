@@ -8,6 +8,8 @@ import { AppModule } from './app.module.js';
 import { Config } from './platform/config/config.js';
 import { acceptCsv, BODY_LIMIT_BYTES } from './platform/http/csv-body.js';
 import { serveDocumentation } from './platform/http/documentation.js';
+import { drainOnClose } from './platform/http/draining.js';
+import { acceptJson } from './platform/http/json-body.js';
 import { openApiDocument } from './platform/http/open-api.js';
 import { answerClientError, answerFrameworkError, makeProblems } from './platform/http/raw-problems.js';
 import './platform/http/request.js';
@@ -36,7 +38,7 @@ export async function buildApp(): Promise<BuiltApp> {
     for (const each of [method].flat()) routes.add(`${each} ${url}`);
   });
   const app = await NestFactory.create<NestFastifyApplication>(AppModule, adapter, {
-    bodyParser: false, // Fastify's own: JSON alone, no forms
+    bodyParser: false, // our own: JSON alone, no forms
     logger: new ConsoleLogger({ json: true, logLevels: ['warn', 'error', 'fatal'] }),
     abortOnError: false,
     return503OnClosing: true,
@@ -48,10 +50,11 @@ export async function buildApp(): Promise<BuiltApp> {
 
 async function prepareServer(server: FastifyInstance, app: NestFastifyApplication): Promise<void> {
   const config = app.get(Config);
-  server.removeContentTypeParser('text/plain');
+  acceptJson(server);
   server.decorateRequest('session', null);
   server.decorateRequest('actor', null);
   server.decorateRequest('answer', null);
+  drainOnClose(server);
   makeProblems(server);
   await server.register(fastifyCookie);
   await addSecurityHeaders(server, config);

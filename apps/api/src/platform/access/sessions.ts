@@ -109,9 +109,15 @@ export class Sessions {
     });
   }
 
-  private async seen(operatorId: number, sessionId: string): Promise<void> {
+  /** Of many requests at once the first writes, and the others find it written. */
+  private async seen(operatorId: number, id: string): Promise<void> {
+    const now = this.clock.now();
+    const before = new Date(now.getTime() - SEEN_EVERY_MS);
     await this.database.inOperator({ operatorId }, (tx) =>
-      tx.session.updateMany({ where: { operatorId, id: sessionId }, data: { lastSeenAt: this.clock.now() } }),
+      tx.session.updateMany({
+        where: { operatorId, id, lastSeenAt: { lt: before } },
+        data: { lastSeenAt: now },
+      }),
     );
   }
 }

@@ -28,6 +28,13 @@ export function databaseRefusal(error: unknown): Refusal | ApiRefusal | null {
     case '40001':
     case '40P01':
       return { code: 'BUSY', retryAfterSeconds: 1 };
+    case '22021':
+    case '22P05': {
+      const reason = 'A text holds a sign that cannot be kept, such as NUL.';
+      return { code: 'MALFORMED', reason, fix: 'Take it out.' };
+    }
+    case '22003':
+      return { code: 'MALFORMED', reason: 'A number is too large to be kept.', fix: 'Check the numbers.' };
     case '23P01':
     case '23505':
       return takenAlready(said);

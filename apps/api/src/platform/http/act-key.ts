@@ -54,7 +54,7 @@ function actRequest(request: FastifyRequest, reply: FastifyReply): ActRequest {
 function fingerprintOf({ method, url, body }: FastifyRequest): Uint8Array<ArrayBuffer> {
   try {
     // A file comes as its bytes; they are their own canonical form.
-    const content = Buffer.isBuffer(body) ? body : canonical((body ?? null) as Json);
+    const content = Buffer.isBuffer(body) ? body : canonical(withoutPassword(body ?? null) as Json);
     return new Uint8Array(createHash('sha256').update(`${method} ${url}\n`).update(content).digest());
   } catch (error) {
     if (!(error instanceof NotCanonicalError)) throw error;

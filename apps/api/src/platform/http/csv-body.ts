@@ -11,9 +11,15 @@ const TAKES_FILES = 'POST /api/imports';
 
 /** Takes a file as the body of an import, as the bytes it was sent as (a Buffer); nowhere else, and only with a session. */
 export function acceptCsv(server: FastifyInstance, config: Config): void {
+  // A file may come inside JSON too, there alone.
+  server.addHook('onRoute', (route) => {
+    if (`${String(route.method)} ${route.url}` === TAKES_FILES) route.bodyLimit = FILE_LIMIT_BYTES;
+  });
   server.addHook('onRequest', async (request) => {
-    if (!/^text\/csv\b/i.test(request.headers['content-type'] ?? '')) return;
-    if (`${request.method} ${request.routeOptions.url}` !== TAKES_FILES) {
+    const takesFiles = `${request.method} ${request.routeOptions.url}` === TAKES_FILES;
+    const isCsv = /^text\/csv\b/i.test(request.headers['content-type'] ?? '');
+    if (!takesFiles && !isCsv) return;
+    if (!takesFiles) {
       throw new RefusalError({ code: 'UNSUPPORTED_MEDIA_TYPE', accepted: ['application/json'] });
     }
     // Before the body is read: who has no session does not fill our memory.

@@ -37,7 +37,9 @@ export function makeProblems(server: FastifyInstance): void {
   server.addHook('onSend', async (request, reply, payload) => {
     const type = String(reply.getHeader('content-type') ?? '');
     if (reply.statusCode < 400 || type.startsWith('application/problem+json')) return payload;
-    const problem = problemOf(new RefusalError(refusalOfStatus(reply.statusCode)), request.id);
+    const refusal = refusalOfStatus(reply.statusCode);
+    const problem = problemOf(new RefusalError(refusal), request.id);
+    if ('retryAfterSeconds' in refusal) void reply.header('retry-after', String(refusal.retryAfterSeconds));
     void reply.status(problem.status).type(TYPE).removeHeader('content-length');
     return JSON.stringify(problem);
   });
