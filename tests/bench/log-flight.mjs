@@ -22,25 +22,47 @@ function flights(begins) {
   return () => {
     at += 3_600_000;
     const takeOffAt = new Date(at - 1_800_000).toISOString();
-    return { id: crypto.randomUUID(), page: crypto.randomUUID().slice(0, 18), takeOffAt, landingAt: new Date(at).toISOString() };
+    return {
+      id: crypto.randomUUID(),
+      page: crypto.randomUUID().slice(0, 18),
+      takeOffAt,
+      landingAt: new Date(at).toISOString(),
+    };
   };
 }
 
 /** Logging one flight by the product's one statement, against a bare insert of the same row. */
-export function flightWays(client) {
-  const product = flights(Date.UTC(2023, 0, 1));
-  const twin = flights(Date.UTC(2023, 0, 1));
+export function flightWays(client, begins = Date.UTC(2023, 0, 1)) {
+  const product = flights(begins);
+  const twin = flights(begins);
   return {
     product: async () => {
       const { id, page, takeOffAt, landingAt } = product();
       const flight = {
-        id, airframeId: airframe(1), logPage: page, fromStation: 'QXA', toStation: 'QXB', takeOffAt, landingAt,
-        touchAndGoes: 0, starts: 1, abortedTakeOffs: 0, typed: '{}', source: 'form', entryRow: null, replacesId: null,
+        id,
+        airframeId: airframe(1),
+        logPage: page,
+        fromStation: 'QXA',
+        toStation: 'QXB',
+        takeOffAt,
+        landingAt,
+        touchAndGoes: 0,
+        starts: 1,
+        abortedTakeOffs: 0,
+        typed: '{}',
+        source: 'form',
+        entryRow: null,
+        replacesId: null,
       };
       const body = JSON.stringify(flight);
       const fingerprint = crypto.createHash('sha256').update(body).digest();
-      const { rows } = await client.query({ name: 'log', text: logFlight, values: [id, fingerprint, body, body] });
-      if (rows[0].answer.flight === undefined) throw new Error(`the flight was not logged: ${JSON.stringify(rows[0].answer)}`);
+      const { rows } = await client.query({
+        name: 'log',
+        text: logFlight,
+        values: [id, fingerprint, body, body],
+      });
+      if (rows[0].answer.flight === undefined)
+        throw new Error(`the flight was not logged: ${JSON.stringify(rows[0].answer)}`);
     },
     twin: async () => {
       const { id, page, takeOffAt, landingAt } = twin();

@@ -45,9 +45,16 @@ async function bench() {
   const app = await connect(appUrl.href);
   const results = [
     await compare({ name: 'log one flight / bare insert', target: 1.5, each: 200, ...flightWays(app) }),
-    await compare({ name: 'first page of what is due / hand-written SQL', target: 2, each: 30, ...(await dueListWays(app)) }),
+    await compare({
+      name: 'first page of what is due / hand-written SQL',
+      target: 2,
+      each: 30,
+      ...(await dueListWays(app)),
+    }),
   ];
-  console.log(`\n${'ms for one, product and twin'.padEnd(46)} ${'product'.padStart(9)} ${'twin'.padStart(9)} ${'ratio'.padStart(7)}`);
+  console.log(
+    `\n${'ms for one, product and twin'.padEnd(46)} ${'product'.padStart(9)} ${'twin'.padStart(9)} ${'ratio'.padStart(7)}`,
+  );
   for (const result of results) console.log(told(result));
   return results.every((result) => result.ratio <= result.target);
 }

@@ -470,6 +470,7 @@ CREATE TABLE "carrier" (
     "starts" BIGINT NOT NULL DEFAULT 0,
     "aborted_take_offs" BIGINT NOT NULL DEFAULT 0,
     "last_landing_at" TIMESTAMPTZ(6),
+    "last_boundary_at" TIMESTAMPTZ(6),
     "version" INTEGER NOT NULL DEFAULT 1,
 
     CONSTRAINT "carrier_pkey" PRIMARY KEY ("operator_id","id")

@@ -91,7 +91,8 @@ BEGIN
 END $$;
 
 -- Refuses a boundary of a stay strictly inside a flight of the airframe it is on. Locks the airframe's head
--- first, as logging a flight does, so that of two at once the second sees the first.
+-- first, as logging a flight does, so that of two at once the second sees the first, and keeps there the latest
+-- boundary, so that a flight after it need not look for any.
 CREATE FUNCTION refuse_boundary_in_flight(p_operator int, p_stay uuid, p_slot uuid, p_at timestamptz, p_before boolean)
 RETURNS void LANGUAGE plpgsql VOLATILE AS $$
 DECLARE
@@ -100,6 +101,8 @@ DECLARE
 BEGIN
   IF v_airframe IS NULL THEN RETURN; END IF;
   PERFORM 1 FROM carrier WHERE operator_id = p_operator AND id = v_airframe FOR UPDATE;
+  UPDATE carrier SET last_boundary_at = p_at
+   WHERE operator_id = p_operator AND id = v_airframe AND (last_boundary_at IS NULL OR last_boundary_at < p_at);
   SELECT * INTO v_flight FROM flight
    WHERE operator_id = p_operator AND airframe_id = v_airframe AND landing_at > p_at AND voided_seq IS NULL
    ORDER BY landing_at LIMIT 1;
@@ -171,7 +174,10 @@ ALTER TABLE stay ENABLE ALWAYS TRIGGER nested_guard;
 CREATE FUNCTION flight_guard() RETURNS trigger LANGUAGE plpgsql AS $$
 DECLARE
   v_stay stay;
+  v_last timestamptz;
 BEGIN
+  SELECT last_boundary_at INTO v_last FROM carrier WHERE operator_id = NEW.operator_id AND id = NEW.airframe_id;
+  IF v_last IS NULL OR v_last <= NEW.take_off_at THEN RETURN NEW; END IF;
   FOR v_stay IN
     SELECT * FROM stay WHERE operator_id = NEW.operator_id AND voided_seq IS NULL AND slot_id IS NOT NULL
        AND from_at > NEW.take_off_at AND from_at < NEW.landing_at

@@ -92,15 +92,6 @@ RETURNS void LANGUAGE sql VOLATILE AS $$
     AND ((to_at >= p_landing AND from_at < p_landing) OR (to_at IS NULL AND from_at >= p_landing))
 $$;
 
--- A flight is late when an exposure on its airframe began or ended at or after its landing.
-CREATE FUNCTION is_late(p_operator int, p_airframe uuid, p_landing timestamptz) RETURNS boolean
-LANGUAGE sql STABLE AS $$
-  SELECT EXISTS (
-    SELECT 1 FROM carrier c JOIN exposure e ON e.operator_id = c.operator_id AND e.carrier_id = c.id
-     WHERE c.operator_id = p_operator AND c.airframe_id = p_airframe
-       AND (e.to_at >= p_landing OR (e.to_at IS NULL AND e.from_at >= p_landing)))
-$$;
-
 -- Logs one flight as one act: the flight, its exceptions, month and head, the journal entry and the act's key.
 -- Answers {refusal}, {replay} of an earlier act with this key, {late: true} with nothing written when the flight
 -- is late and p_allow_late is not set, or {flight} with the due points it newly passed.
@@ -133,11 +124,18 @@ BEGIN
   IF v_landing > clock_timestamp() + interval '5 minutes' THEN
     RETURN jsonb_build_object('refusal', jsonb_build_object('code', 'IN_THE_FUTURE', 'landingAt', v_landing));
   END IF;
-  SELECT * INTO v_other FROM flight WHERE operator_id = p_operator AND airframe_id = v_airframe
-     AND landing_at > v_take_off AND voided_seq IS NULL ORDER BY landing_at LIMIT 1;
-  IF v_other.take_off_at < v_landing THEN
-    RETURN jsonb_build_object('refusal', jsonb_build_object('code', 'FLIGHTS_OVERLAP', 'flightId', v_other.id,
-      'logPage', v_other.log_page, 'takeOffAt', v_other.take_off_at, 'landingAt', v_other.landing_at));
+  -- What takes off after the last landing overlaps nothing and is after the opening, as that landing was.
+  IF v_head.last_landing_at IS NULL OR v_take_off < v_head.last_landing_at THEN
+    SELECT * INTO v_other FROM flight WHERE operator_id = p_operator AND airframe_id = v_airframe
+       AND landing_at > v_take_off AND voided_seq IS NULL ORDER BY landing_at LIMIT 1;
+    IF v_other.take_off_at < v_landing THEN
+      RETURN jsonb_build_object('refusal', jsonb_build_object('code', 'FLIGHTS_OVERLAP', 'flightId', v_other.id,
+        'logPage', v_other.log_page, 'takeOffAt', v_other.take_off_at, 'landingAt', v_other.landing_at));
+    END IF;
+    SELECT max(at) INTO v_opening FROM opening WHERE operator_id = p_operator AND airframe_id = v_airframe AND voided_seq IS NULL;
+    IF v_take_off < v_opening THEN
+      RETURN jsonb_build_object('refusal', jsonb_build_object('code', 'BEFORE_OPENING', 'openingAt', v_opening));
+    END IF;
   END IF;
   SELECT * INTO v_other FROM flight WHERE operator_id = p_operator AND airframe_id = v_airframe
      AND log_page = p_flight ->> 'logPage' AND voided_seq IS NULL;
@@ -145,11 +143,7 @@ BEGIN
     RETURN jsonb_build_object('refusal', jsonb_build_object('code', 'LOG_PAGE_USED', 'flightId', v_other.id,
       'logPage', v_other.log_page, 'takeOffAt', v_other.take_off_at));
   END IF;
-  SELECT max(at) INTO v_opening FROM opening WHERE operator_id = p_operator AND airframe_id = v_airframe AND voided_seq IS NULL;
-  IF v_take_off < v_opening THEN
-    RETURN jsonb_build_object('refusal', jsonb_build_object('code', 'BEFORE_OPENING', 'openingAt', v_opening));
-  END IF;
-  v_late := is_late(p_operator, v_airframe, v_landing);
+  v_late := coalesce(v_landing <= v_head.last_boundary_at, false);
   IF v_late AND NOT p_allow_late THEN RETURN jsonb_build_object('late', true); END IF;
 
   v_number := next_journal_number();
@@ -205,31 +199,46 @@ BEGIN
   END LOOP;
 END $$;
 
--- The due points of what hangs on this airframe that its clock has just reached or passed.
+-- The due points of what hangs on this airframe that its clock has just reached or passed. OFFSET 0 pins the plan:
+-- for each clock and rule the index is asked for its own short range of readings, however many due points there are.
 CREATE FUNCTION due_points_passed(p_operator int, p_airframe uuid, p_counts counts) RETURNS jsonb
-LANGUAGE sql STABLE AS $$
-  SELECT coalesce(jsonb_agg(jsonb_build_object('componentId', d.component_id, 'engineId', d.engine_id,
-           'dimension', d.dimension, 'dueAt', d.due_at, 'reading', reading.now, 'denominator', reading.denominator)
-         ORDER BY d.due_at - reading.now), '[]'::jsonb)
-    FROM carrier c
-    JOIN clock_now n ON n.operator_id = c.operator_id AND n.carrier_id = c.id
-    JOIN LATERAL (
-      SELECT 'minutes' AS dimension, NULL::uuid AS rule_id, n.minutes AS now, p_counts.minutes AS added, 1 AS denominator
+LANGUAGE plpgsql STABLE AS $$
+DECLARE
+  v_passed jsonb;
+BEGIN
+  SELECT jsonb_agg(jsonb_build_object('componentId', d.component_id, 'engineId', d.engine_id,
+           'dimension', reading.dimension, 'dueAt', d.due_at, 'reading', reading.now, 'denominator', reading.denominator)
+         ORDER BY d.due_at - reading.now) INTO v_passed
+    FROM (
+      SELECT n.carrier_id, 'minutes' AS dimension, NULL::uuid AS rule_id, n.minutes AS now, p_counts.minutes AS added,
+             1 AS denominator
+        FROM clock_now n WHERE n.operator_id = p_operator AND n.airframe_id = p_airframe
       UNION ALL
-      SELECT 'cycles', r.id,
+      SELECT n.carrier_id, 'cycles', r.id,
              r.per_flight * n.flights + r.per_landing * n.landings + r.per_touch_and_go * n.touch_and_goes
                + r.per_start * n.starts + r.per_aborted_take_off * n.aborted_take_offs,
              r.per_flight * p_counts.flights + r.per_landing * p_counts.landings
                + r.per_touch_and_go * p_counts.touch_and_goes + r.per_start * p_counts.starts
                + r.per_aborted_take_off * p_counts.aborted_take_offs,
              r.denominator
-        FROM cycle_rule r WHERE r.operator_id = p_operator
-    ) AS reading ON true
-    JOIN due_point d ON d.operator_id = p_operator AND d.carrier_id = c.id AND d.dimension = reading.dimension
-     AND d.cycle_rule_id IS NOT DISTINCT FROM reading.rule_id
-     AND d.due_at > reading.now - reading.added AND d.due_at <= reading.now
-   WHERE c.operator_id = p_operator AND c.airframe_id = p_airframe
-$$;
+        FROM clock_now n
+        JOIN airframe f ON f.operator_id = p_operator AND f.id = p_airframe
+        JOIN cycle_rule r ON r.operator_id = p_operator
+         AND (r.airframe_type_id IS NULL OR r.airframe_type_id = f.airframe_type_id)
+       WHERE n.operator_id = p_operator AND n.airframe_id = p_airframe AND n.kind = 'position'
+    ) AS reading
+    CROSS JOIN LATERAL (
+      SELECT due_point.component_id, due_point.engine_id, due_point.due_at FROM due_point
+       WHERE operator_id = p_operator AND carrier_id = reading.carrier_id AND due_point.dimension = 'minutes'
+         AND reading.dimension = 'minutes' AND due_at > reading.now - reading.added AND due_at <= reading.now
+      UNION ALL
+      SELECT due_point.component_id, due_point.engine_id, due_point.due_at FROM due_point
+       WHERE operator_id = p_operator AND carrier_id = reading.carrier_id AND due_point.dimension = 'cycles'
+         AND cycle_rule_id = reading.rule_id AND due_at > reading.now - reading.added AND due_at <= reading.now
+      OFFSET 0
+    ) AS d;
+  RETURN coalesce(v_passed, '[]'::jsonb);
+END $$;
 
 -- Voids a flight: the fact keeps its row, the counts go from month, head and exposures. The caller writes the
 -- journal entry and computes again what hung there.

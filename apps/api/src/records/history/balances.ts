@@ -26,7 +26,13 @@ export async function openings(tx: Tx, operatorId: number, { kind, id }: Subject
         ...base,
         title: 'Opening balance',
         detail: `Since new${atRating}; source: ${row.source}`,
-        event: { kind: 'opening', source: row.source, minutes, cycles, cycleDenominator: row.cycleDenominator },
+        event: {
+          kind: 'opening',
+          source: row.source,
+          minutes,
+          cycles,
+          cycleDenominator: row.cycleDenominator,
+        },
       };
     const over = row.cycleDenominator === 1 ? '' : `/${row.cycleDenominator}`;
     const figures = `${minutes === null ? 'hours not known' : `${formatHours(minutes)} h`}, ${cycles === null ? 'cycles not known' : `${cycles}${over} cyc`}`;
@@ -35,7 +41,11 @@ export async function openings(tx: Tx, operatorId: number, { kind, id }: Subject
       ...base,
       title: `Balance since ${basis}`,
       detail: `${figures}${atRating}; source: ${row.source}`,
-      event: { kind: 'reset', what: row.basis === 'overhaul' ? 'overhaul' : 'shop-visit', evidence: row.source },
+      event: {
+        kind: 'reset',
+        what: row.basis === 'overhaul' ? 'overhaul' : 'shop-visit',
+        evidence: row.source,
+      },
     };
   });
 }
@@ -44,19 +54,30 @@ export async function openings(tx: Tx, operatorId: number, { kind, id }: Subject
 export async function keepingFacts(tx: Tx, operatorId: number, componentId: string): Promise<RecordedRow[]> {
   const where = { operatorId, componentId };
   const resets = await tx.reset.findMany({ where });
-  const ratings = await tx.ratingChange.findMany({ where, include: { rating: true }, orderBy: [{ at: 'asc' }, { recordedSeq: 'asc' }] });
+  const ratings = await tx.ratingChange.findMany({
+    where,
+    include: { rating: true },
+    orderBy: [{ at: 'asc' }, { recordedSeq: 'asc' }],
+  });
   const gaps = await tx.traceGap.findMany({ where, orderBy: { fromAt: 'asc' } });
   const accepted = await tx.gapAcceptance.findMany({ where: { ...where, voidedSeq: null } });
   return [
-    ...resets.map((row): RecordedRow => ({
-      ...recorded(row),
-      at: row.at,
-      title: row.kind === 'overhaul' ? 'Overhaul' : 'Shop visit',
-      detail: `Evidence: ${row.evidence}`,
-      event: { kind: 'reset', what: row.kind === 'overhaul' ? 'overhaul' : 'shop-visit', evidence: row.evidence },
-    })),
+    ...resets.map(
+      (row): RecordedRow => ({
+        ...recorded(row),
+        at: row.at,
+        title: row.kind === 'overhaul' ? 'Overhaul' : 'Shop visit',
+        detail: `Evidence: ${row.evidence}`,
+        event: {
+          kind: 'reset',
+          what: row.kind === 'overhaul' ? 'overhaul' : 'shop-visit',
+          evidence: row.evidence,
+        },
+      }),
+    ),
     ...ratings.map((row, index): RecordedRow => {
-      const before = ratings.slice(0, index).findLast((earlier) => earlier.voidedSeq === null)?.rating.code ?? null;
+      const before =
+        ratings.slice(0, index).findLast((earlier) => earlier.voidedSeq === null)?.rating.code ?? null;
       return {
         ...recorded(row),
         at: row.at,
@@ -65,13 +86,15 @@ export async function keepingFacts(tx: Tx, operatorId: number, componentId: stri
         event: { kind: 'rating-change', from: before, to: row.rating.code },
       };
     }),
-    ...gaps.map((row): RecordedRow => ({
-      ...recorded(row),
-      at: row.fromAt,
-      title: 'Gap in the trace',
-      detail: `From ${printed(row.fromAt)} to ${printed(row.toAt)}: ${row.note}`,
-      event: { kind: 'trace-gap', description: row.note, worstCase: worstCaseOf(row.id, gaps, accepted) },
-    })),
+    ...gaps.map(
+      (row): RecordedRow => ({
+        ...recorded(row),
+        at: row.fromAt,
+        title: 'Gap in the trace',
+        detail: `From ${printed(row.fromAt)} to ${printed(row.toAt)}: ${row.note}`,
+        event: { kind: 'trace-gap', description: row.note, worstCase: worstCaseOf(row.id, gaps, accepted) },
+      }),
+    ),
   ];
 }
 
@@ -82,13 +105,20 @@ interface Acceptance {
 }
 
 /** What is accepted for a gap: its own acceptances, and, told with the first gap, those that name none. */
-function worstCaseOf(gapId: string, gaps: readonly { readonly id: string; readonly voidedSeq: bigint | null }[], accepted: readonly Acceptance[]) {
+function worstCaseOf(
+  gapId: string,
+  gaps: readonly { readonly id: string; readonly voidedSeq: bigint | null }[],
+  accepted: readonly Acceptance[],
+) {
   const whole = accepted.filter((row) => row.traceGapId === null);
   const own = accepted.filter((row) => row.traceGapId === gapId);
   if (whole.length + own.length === 0) return null;
   const first = gaps.find((gap) => gap.voidedSeq === null)?.id === gapId;
   return [...own, ...(first ? whole : [])].reduce(
-    (sum, row) => ({ minutes: sum.minutes + Number(row.minutes ?? 0), cycles: sum.cycles + Number(row.cycles ?? 0) }),
+    (sum, row) => ({
+      minutes: sum.minutes + Number(row.minutes ?? 0),
+      cycles: sum.cycles + Number(row.cycles ?? 0),
+    }),
     { minutes: 0, cycles: 0 },
   );
 }
@@ -109,7 +139,12 @@ export async function acceptances(
   }));
 }
 
-function recorded(row: { id: string; recordedSeq: bigint; voidedSeq: bigint | null; voidReason: string | null }) {
+function recorded(row: {
+  id: string;
+  recordedSeq: bigint;
+  voidedSeq: bigint | null;
+  voidReason: string | null;
+}) {
   const { id, recordedSeq, voidedSeq, voidReason } = row;
   return { id, recordedSeq, voidedSeq, voidReason };
 }

@@ -24,7 +24,11 @@ export async function loadEntries(tx: Tx, operatorId: number, numbers: readonly 
   const found = new Map(
     rows.map(({ number, recordedAt, hash, person }): [bigint, Entry] => [
       number,
-      { recordedAt, by: person?.fullName ?? 'the system', hash: Buffer.from(hash).toString('hex').slice(0, HASH_SHOWN) },
+      {
+        recordedAt,
+        by: person?.fullName ?? 'the system',
+        hash: Buffer.from(hash).toString('hex').slice(0, HASH_SHOWN),
+      },
     ]),
   );
   return (number) => found.get(number) ?? NO_ENTRY;

@@ -1,6 +1,6 @@
-import { negateCounts, addCounts, type Counts } from '@strutbook/domain/usage/counts.js';
-import { type CycleRule, cycleUnits } from '@strutbook/domain/usage/cycle-rule.js';
 import { formatHours } from '@strutbook/domain/units/minutes.js';
+import { addCounts, type Counts, negateCounts } from '@strutbook/domain/usage/counts.js';
+import { type CycleRule, cycleUnits } from '@strutbook/domain/usage/cycle-rule.js';
 import type { Tx } from '../../platform/database/database.js';
 import { toInstant, toWire } from '../../platform/http/instants.js';
 import type { Tellable } from './tellable.js';
@@ -85,7 +85,12 @@ export async function* flightFacts(
   operatorId: number,
   subject: { readonly kind: 'airframe' | 'component'; readonly id: string },
 ): AsyncGenerator<Tellable> {
-  const rules = new Map((await tx.cycleRule.findMany({ where: { operatorId } })).map((rule): [string, CycleRule] => [rule.id, rule]));
+  const rules = new Map(
+    (await tx.cycleRule.findMany({ where: { operatorId } })).map((rule): [string, CycleRule] => [
+      rule.id,
+      rule,
+    ]),
+  );
   const sql = subject.kind === 'airframe' ? AIRFRAME_FLIGHTS : COMPONENT_FLIGHTS;
   await tx.$executeRawUnsafe(`DECLARE told_flights NO SCROLL CURSOR FOR ${sql}`, operatorId, subject.id);
   for (;;) {
@@ -116,7 +121,11 @@ function told(row: FlightRow, rules: ReadonlyMap<string, CycleRule>): Tellable {
       voided:
         row.voidedAt === null
           ? null
-          : { recordedAt: toInstant(row.voidedAt), by: row.voidedBy ?? 'the system', reason: row.voidReason ?? 'no reason recorded' },
+          : {
+              recordedAt: toInstant(row.voidedAt),
+              by: row.voidedBy ?? 'the system',
+              reason: row.voidReason ?? 'no reason recorded',
+            },
       event: {
         kind: 'flight',
         page: row.page,

@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { compareFacts, nextLine, NOTHING_KNOWN } from '@strutbook/domain/history/assemble-history.js';
+import { compareFacts, NOTHING_KNOWN, nextLine } from '@strutbook/domain/history/assemble-history.js';
 import type { Tx } from '../../platform/database/database.js';
 import { acceptances, keepingFacts, openings } from './balances.js';
 import { loadEntries } from './entries.js';
@@ -59,15 +59,30 @@ async function fewFacts(tx: Tx, operatorId: number, ask: HistoryAsk): Promise<Te
   const all = [...rows, ...accepted];
   const first = await firstEntry(tx, operatorId, ask);
   const numbers = all.flatMap((row) => [row.recordedSeq, row.voidedSeq]).filter((number) => number != null);
-  const entries = await loadEntries(tx, operatorId, [...numbers, ...(first === null ? [] : [first.recordedSeq])]);
-  const dated = [...rows, ...accepted.map((row): RecordedRow => ({ ...row, at: entries(row.recordedSeq).recordedAt }))];
+  const entries = await loadEntries(tx, operatorId, [
+    ...numbers,
+    ...(first === null ? [] : [first.recordedSeq]),
+  ]);
+  const dated = [
+    ...rows,
+    ...accepted.map((row): RecordedRow => ({ ...row, at: entries(row.recordedSeq).recordedAt })),
+  ];
   const registered = first === null ? [] : [{ ...first, at: entries(first.recordedSeq).recordedAt }];
-  return [...registered, ...dated].map((row) => tellable(row, entries)).sort((a, b) => compareFacts(a.fact, b.fact));
+  return [...registered, ...dated]
+    .map((row) => tellable(row, entries))
+    .sort((a, b) => compareFacts(a.fact, b.fact));
 }
 
 /** When the subject itself was put on record: the first entry of its stream. */
-async function firstEntry(tx: Tx, operatorId: number, ask: HistoryAsk): Promise<Omit<RecordedRow, 'at'> | null> {
-  const entry = await tx.journalEntry.findFirst({ where: { operatorId, stream: ask.id, seq: 1n }, select: { number: true } });
+async function firstEntry(
+  tx: Tx,
+  operatorId: number,
+  ask: HistoryAsk,
+): Promise<Omit<RecordedRow, 'at'> | null> {
+  const entry = await tx.journalEntry.findFirst({
+    where: { operatorId, stream: ask.id, seq: 1n },
+    select: { number: true },
+  });
   if (entry === null) return null;
   const subject = await loadSubject(tx, operatorId, ask);
   return {
@@ -80,10 +95,17 @@ async function firstEntry(tx: Tx, operatorId: number, ask: HistoryAsk): Promise<
 }
 
 /** Two runs of facts, each in order, as one. */
-async function* inOrder(few: readonly Tellable[], flights: AsyncGenerator<Tellable>): AsyncGenerator<Tellable> {
+async function* inOrder(
+  few: readonly Tellable[],
+  flights: AsyncGenerator<Tellable>,
+): AsyncGenerator<Tellable> {
   let taken = 0;
   for await (const flight of flights) {
-    for (let next = few[taken]; next !== undefined && compareFacts(next.fact, flight.fact) < 0; next = few[taken]) {
+    for (
+      let next = few[taken];
+      next !== undefined && compareFacts(next.fact, flight.fact) < 0;
+      next = few[taken]
+    ) {
       taken += 1;
       yield next;
     }

@@ -28,7 +28,11 @@ interface MoveRow {
 }
 
 /** Where a component came to and left, voided stays included. */
-export async function componentMoves(tx: Tx, operatorId: number, componentId: string): Promise<RecordedRow[]> {
+export async function componentMoves(
+  tx: Tx,
+  operatorId: number,
+  componentId: string,
+): Promise<RecordedRow[]> {
   const rows = await movesWhere(tx, operatorId, { componentId, airframeId: null });
   return rows.flatMap((row) => {
     const place = placeOf(row);
@@ -49,7 +53,13 @@ export async function airframeMoves(tx: Tx, operatorId: number, airframeId: stri
   return rows.flatMap((row) => {
     const what = `${KIND_WORDS[row.componentKind] ?? row.componentKind} ${row.serialNumber}`;
     const place = `position ${row.positionNumber}`;
-    return told(row, { came: 'Installed', went: 'Removed', cameDetail: `${what} at ${place}`, wentDetail: `${what} from ${place}`, place });
+    return told(row, {
+      came: 'Installed',
+      went: 'Removed',
+      cameDetail: `${what} at ${place}`,
+      wentDetail: `${what} from ${place}`,
+      place,
+    });
   });
 }
 

@@ -55,5 +55,7 @@ export async function releaseFacts(tx: Tx, operatorId: number, subject: Subject)
 }
 
 function touching({ kind, id }: Subject) {
-  return kind === 'airframe' ? { position: { airframeId: id } } : { OR: [{ outgoingId: id }, { incomingId: id }] };
+  return kind === 'airframe'
+    ? { position: { airframeId: id } }
+    : { OR: [{ outgoingId: id }, { incomingId: id }] };
 }

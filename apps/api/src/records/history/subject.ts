@@ -22,7 +22,10 @@ export async function loadSubject(
 }
 
 async function airframe(tx: Tx, operatorId: number, id: string): Promise<ToldSubject> {
-  const row = await tx.airframe.findUnique({ where: { operatorId_id: { operatorId, id } }, include: { airframeType: true } });
+  const row = await tx.airframe.findUnique({
+    where: { operatorId_id: { operatorId, id } },
+    include: { airframeType: true },
+  });
   if (row === null) return refuse({ code: 'NOT_FOUND', what: 'airframe' });
   return {
     kind: 'airframe',
@@ -39,7 +42,10 @@ async function airframe(tx: Tx, operatorId: number, id: string): Promise<ToldSub
 }
 
 async function component(tx: Tx, operatorId: number, id: string): Promise<ToldSubject> {
-  const row = await tx.component.findUnique({ where: { operatorId_id: { operatorId, id } }, include: { engineModel: true } });
+  const row = await tx.component.findUnique({
+    where: { operatorId_id: { operatorId, id } },
+    include: { engineModel: true },
+  });
   if (row === null) return refuse({ code: 'NOT_FOUND', what: 'component' });
   const model = row.engineModel;
   return {
@@ -57,7 +63,15 @@ async function component(tx: Tx, operatorId: number, id: string): Promise<ToldSu
   };
 }
 
-function ownedBy({ owner, lessor, manufacturedOn }: { owner: string; lessor: string | null; manufacturedOn: Date | null }) {
+function ownedBy({
+  owner,
+  lessor,
+  manufacturedOn,
+}: {
+  owner: string;
+  lessor: string | null;
+  manufacturedOn: Date | null;
+}) {
   return [
     { name: 'Owner', value: owner },
     ...(lessor === null ? [] : [{ name: 'Lessor', value: lessor }]),

@@ -11,7 +11,10 @@ export function tell({ title, detail, placed, hash }: Tellable, { fact, totals }
     placed,
     title,
     detail,
-    struck: voided === null ? null : { recordedAt: instantToWire(voided.recordedAt), by: voided.by, reason: voided.reason },
+    struck:
+      voided === null
+        ? null
+        : { recordedAt: instantToWire(voided.recordedAt), by: voided.by, reason: voided.reason },
     adds: addedBy(fact.event),
     totals: { minutes: totals.minutes, cycles: totals.cycles },
     entry: { number: fact.journalNumber, recordedAt: instantToWire(fact.recordedAt), by: fact.by, hash },
@@ -22,7 +25,8 @@ function addedBy(event: HistoryEvent): ToldLine['adds'] {
   if (event.kind === 'flight')
     return {
       minutes: event.minutes,
-      cycles: event.cycleUnits === null ? null : { units: event.cycleUnits, denominator: event.cycleDenominator },
+      cycles:
+        event.cycleUnits === null ? null : { units: event.cycleUnits, denominator: event.cycleDenominator },
     };
   if (event.kind !== 'opening') return null;
   return {

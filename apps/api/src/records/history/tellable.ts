@@ -45,7 +45,11 @@ export function tellable(row: RecordedRow, entries: Entries): Tellable {
       voided:
         struck === null
           ? null
-          : { recordedAt: toInstant(struck.recordedAt), by: struck.by, reason: row.voidReason ?? 'no reason recorded' },
+          : {
+              recordedAt: toInstant(struck.recordedAt),
+              by: struck.by,
+              reason: row.voidReason ?? 'no reason recorded',
+            },
       event: row.event,
     },
   };

@@ -1,7 +1,7 @@
+import { instant } from '@strutbook/domain/units/minutes.js';
 import { addCounts, type Counts, subtractCounts, zeroCounts } from '@strutbook/domain/usage/counts.js';
 import { emptySpans } from '@strutbook/domain/usage/empty-spans.js';
 import type { BalanceAccounts } from '@strutbook/domain/usage/trial-balance.js';
-import { instant } from '@strutbook/domain/units/minutes.js';
 import type { Tx } from '../../platform/database/database.js';
 import { fromInstant } from '../../platform/http/instants.js';
 import { countsOf, readClocks } from './clock-readings.js';
@@ -33,22 +33,30 @@ interface SumRow {
  * themselves; what engines took from their exposures; what passed an empty position from its clock: three ways that
  * meet only when nothing is lost.
  */
-export async function balanceAccounts(tx: Tx, operatorId: number): Promise<(BalancedPosition & { readonly accounts: BalanceAccounts })[]> {
+export async function balanceAccounts(
+  tx: Tx,
+  operatorId: number,
+): Promise<(BalancedPosition & { readonly accounts: BalanceAccounts })[]> {
   const positions = await tx.$queryRaw<PositionRow[]>`
     SELECT p.id AS "positionId", p.airframe_id AS "airframeId", a.registration, p.number, s.id AS "slotId"
       FROM position p
       JOIN airframe a ON a.operator_id = p.operator_id AND a.id = p.airframe_id
       JOIN slot s ON s.operator_id = p.operator_id AND s.position_id = p.id AND s.kind = 'engine'
      WHERE p.operator_id = ${operatorId}::int ORDER BY a.registration, p.number`;
-  const flown = sums(await tx.$queryRaw<SumRow[]>`
+  const flown = sums(
+    await tx.$queryRaw<SumRow[]>`
     SELECT airframe_id AS id, sum(minutes) AS minutes, count(*) AS flights, sum(1 + touch_and_goes) AS landings,
            sum(touch_and_goes) AS touch_and_goes, sum(starts) AS starts, sum(aborted_take_offs) AS aborted_take_offs
-      FROM flight WHERE operator_id = ${operatorId}::int AND voided_seq IS NULL GROUP BY airframe_id`);
-  const notRunning = sums(await tx.$queryRaw<SumRow[]>`
+      FROM flight WHERE operator_id = ${operatorId}::int AND voided_seq IS NULL GROUP BY airframe_id`,
+  );
+  const notRunning = sums(
+    await tx.$queryRaw<SumRow[]>`
     SELECT position_id AS id, sum(minutes) AS minutes, sum(flights) AS flights, sum(landings) AS landings,
            sum(touch_and_goes) AS touch_and_goes, sum(starts) AS starts, sum(aborted_take_offs) AS aborted_take_offs
-      FROM flight_exception WHERE operator_id = ${operatorId}::int AND voided_seq IS NULL GROUP BY position_id`);
-  const onEngines = sums(await tx.$queryRaw<SumRow[]>`
+      FROM flight_exception WHERE operator_id = ${operatorId}::int AND voided_seq IS NULL GROUP BY position_id`,
+  );
+  const onEngines = sums(
+    await tx.$queryRaw<SumRow[]>`
     SELECT x.carrier_id AS id,
            sum(CASE WHEN x.to_at IS NULL THEN n.minutes - x.minutes ELSE x.minutes END) AS minutes,
            sum(CASE WHEN x.to_at IS NULL THEN n.flights - x.flights ELSE x.flights END) AS flights,
@@ -59,7 +67,8 @@ export async function balanceAccounts(tx: Tx, operatorId: number): Promise<(Bala
       FROM exposure x
       JOIN component k ON k.operator_id = x.operator_id AND k.id = x.component_id AND k.kind = 'engine'
       JOIN clock_now n ON n.operator_id = x.operator_id AND n.carrier_id = x.carrier_id
-     WHERE x.operator_id = ${operatorId}::int GROUP BY x.carrier_id`);
+     WHERE x.operator_id = ${operatorId}::int GROUP BY x.carrier_id`,
+  );
   const empty = await passedEmpty(tx, operatorId, positions);
   return positions.map(({ positionId, airframeId, registration, number }) => ({
     positionId,
@@ -79,7 +88,11 @@ export async function balanceAccounts(tx: Tx, operatorId: number): Promise<(Bala
 }
 
 /** What passed each position while its engine slot was empty, by the position's clock. */
-async function passedEmpty(tx: Tx, operatorId: number, positions: readonly PositionRow[]): Promise<ReadonlyMap<string, Counts>> {
+async function passedEmpty(
+  tx: Tx,
+  operatorId: number,
+  positions: readonly PositionRow[],
+): Promise<ReadonlyMap<string, Counts>> {
   const stays = await tx.stay.findMany({
     where: { operatorId, voidedSeq: null, slotId: { in: positions.map((position) => position.slotId) } },
     select: { slotId: true, fromAt: true, toAt: true },
@@ -88,15 +101,28 @@ async function passedEmpty(tx: Tx, operatorId: number, positions: readonly Posit
     emptySpans(
       stays
         .filter((stay) => stay.slotId === slotId)
-        .map((stay) => ({ from: minuteOf(stay.fromAt), to: stay.toAt === null ? null : minuteOf(stay.toAt) })),
-    ).map(({ from, to }) => ({ positionId, from: from === null ? null : fromInstant(from), to: to === null ? null : fromInstant(to) })),
+        .map((stay) => ({
+          from: minuteOf(stay.fromAt),
+          to: stay.toAt === null ? null : minuteOf(stay.toAt),
+        })),
+    ).map(({ from, to }) => ({
+      positionId,
+      from: from === null ? null : fromInstant(from),
+      to: to === null ? null : fromInstant(to),
+    })),
   );
-  const asks = spans.flatMap(({ positionId: carrierId, from, to }) => [{ carrierId, at: to }, ...(from === null ? [] : [{ carrierId, at: from }])]);
+  const asks = spans.flatMap(({ positionId: carrierId, from, to }) => [
+    { carrierId, at: to },
+    ...(from === null ? [] : [{ carrierId, at: from }]),
+  ]);
   const reading = await readClocks(tx, operatorId, asks);
   const passed = new Map<string, Counts>();
   for (const { positionId: carrierId, from, to } of spans) {
     const start = from === null ? zeroCounts : reading({ carrierId, at: from });
-    passed.set(carrierId, addCounts(passed.get(carrierId) ?? zeroCounts, subtractCounts(reading({ carrierId, at: to }), start)));
+    passed.set(
+      carrierId,
+      addCounts(passed.get(carrierId) ?? zeroCounts, subtractCounts(reading({ carrierId, at: to }), start)),
+    );
   }
   return passed;
 }

@@ -34,6 +34,14 @@ export class Exposures {
         ...counts,
       })),
     });
+    await tx.$executeRaw`
+      UPDATE carrier a SET last_boundary_at = greatest(a.last_boundary_at, e.latest)
+        FROM (SELECT c.airframe_id, max(greatest(x.from_at, x.to_at)) AS latest
+                FROM exposure x JOIN carrier c ON c.operator_id = x.operator_id AND c.id = x.carrier_id
+               WHERE x.operator_id = ${operatorId}::int AND x.component_id = ANY (${touched}::uuid[])
+               GROUP BY c.airframe_id) AS e
+       WHERE a.operator_id = ${operatorId}::int AND a.id = e.airframe_id
+         AND (a.last_boundary_at IS NULL OR a.last_boundary_at < e.latest)`;
     return touched;
   }
 

@@ -29,14 +29,24 @@ export async function verifyChains(tx: Tx, operatorId: number): Promise<Verdict>
       const verdict = verifyChain(entries, sha256, at);
       looked += entries.length;
       if (!verdict.whole) {
-        differences.push({ what: 'journal entry', id: `${stream} ${verdict.seq}`, kept: verdict.fault, fromFacts: 'a whole chain' });
+        differences.push({
+          what: 'journal entry',
+          id: `${stream} ${verdict.seq}`,
+          kept: verdict.fault,
+          fromFacts: 'a whole chain',
+        });
         break;
       }
       const last = entries.at(-1);
       if (last !== undefined) at = { seq: last.seq, hash: last.hash };
       if (entries.length === ENTRIES_AT_ONCE) continue;
       if (at.seq !== seq || Buffer.compare(at.hash, hash) !== 0)
-        differences.push({ what: 'journal head', id: stream, kept: `entry ${seq}`, fromFacts: `entry ${at.seq}` });
+        differences.push({
+          what: 'journal head',
+          id: stream,
+          kept: `entry ${seq}`,
+          fromFacts: `entry ${at.seq}`,
+        });
       break;
     }
   }

@@ -36,5 +36,9 @@ export async function verifyClocks(tx: Tx, operatorId: number): Promise<Verdict>
            coalesce(h.counts, '(0,0,0,0,0,0)')
       FROM carrier c LEFT JOIN head h ON h.carrier_id = c.id
      WHERE c.operator_id = ${operatorId}::int AND c.kind IN ('airframe', 'position')`;
-  return { name: 'months and heads of the clocks', looked: rows.length, differences: rows.filter((row) => row.kept !== row.fromFacts) };
+  return {
+    name: 'months and heads of the clocks',
+    looked: rows.length,
+    differences: rows.filter((row) => row.kept !== row.fromFacts),
+  };
 }

@@ -5,7 +5,12 @@ import type { Exposures } from '../usage/exposures.js';
 import type { Difference, Verdict } from './difference.js';
 
 /** The exposures of these components as kept, against what their stays, ratings and flights say. */
-export async function verifyExposures(tx: Tx, operatorId: number, exposures: Exposures, ids: readonly string[]): Promise<Verdict> {
+export async function verifyExposures(
+  tx: Tx,
+  operatorId: number,
+  exposures: Exposures,
+  ids: readonly string[],
+): Promise<Verdict> {
   const kept = await tx.exposure.findMany({ where: { operatorId, componentId: { in: [...ids] } } });
   const fresh = await exposures.fromFacts(tx, operatorId, ids);
   return {
@@ -21,7 +26,9 @@ export async function verifyExposures(tx: Tx, operatorId: number, exposures: Exp
           row.cycleRuleId,
           toInstant(row.fromAt),
           row.toAt === null ? null : toInstant(row.toAt),
-          ...[row.minutes, row.flights, row.landings, row.touchAndGoes, row.starts, row.abortedTakeOffs].map(Number),
+          ...[row.minutes, row.flights, row.landings, row.touchAndGoes, row.starts, row.abortedTakeOffs].map(
+            Number,
+          ),
         ],
       ]),
       fresh.map(({ componentId, carrierId, ratingId, cycleRuleId, from, to, counts }) => [
@@ -45,7 +52,12 @@ export async function verifyExposures(tx: Tx, operatorId: number, exposures: Exp
 }
 
 /** The due points of these components as kept, against what their lives say now. */
-export async function verifyDuePoints(tx: Tx, operatorId: number, duePoints: DuePoints, ids: readonly string[]): Promise<Verdict> {
+export async function verifyDuePoints(
+  tx: Tx,
+  operatorId: number,
+  duePoints: DuePoints,
+  ids: readonly string[],
+): Promise<Verdict> {
   const kept = await tx.duePoint.findMany({ where: { operatorId, componentId: { in: [...ids] } } });
   const fresh = await duePoints.fromFacts(tx, operatorId, ids);
   return {
@@ -53,7 +65,10 @@ export async function verifyDuePoints(tx: Tx, operatorId: number, duePoints: Due
     looked: kept.length,
     differences: differing(
       'due point',
-      kept.map((row) => [row.componentId, dueColumns({ ...row, dueAt: row.dueAt === null ? null : Number(row.dueAt) })]),
+      kept.map((row) => [
+        row.componentId,
+        dueColumns({ ...row, dueAt: row.dueAt === null ? null : Number(row.dueAt) }),
+      ]),
       fresh.map((row) => [row.componentId, dueColumns(row)]),
     ),
   };
@@ -73,12 +88,17 @@ function dueColumns(row: {
   flagged: boolean;
   reason: string | null;
 }): Columns {
-  const { engineId, carrierId, kind, verdict, dimension, cycleRuleId, lifeLimitId, dueAt, flagged, reason } = row;
+  const { engineId, carrierId, kind, verdict, dimension, cycleRuleId, lifeLimitId, dueAt, flagged, reason } =
+    row;
   return [engineId, carrierId, kind, verdict, dimension, cycleRuleId, lifeLimitId, dueAt, flagged, reason];
 }
 
 /** Rows that are on one side alone, or not as often on the other. */
-function differing(what: string, kept: readonly (readonly [string, Columns])[], fresh: readonly (readonly [string, Columns])[]): Difference[] {
+function differing(
+  what: string,
+  kept: readonly (readonly [string, Columns])[],
+  fresh: readonly (readonly [string, Columns])[],
+): Difference[] {
   const count = (rows: typeof kept) => {
     const counts = new Map<string, number>();
     for (const row of rows) counts.set(JSON.stringify(row), (counts.get(JSON.stringify(row)) ?? 0) + 1);
