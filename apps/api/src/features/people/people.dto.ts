@@ -2,6 +2,7 @@ import {
   ArrayMinSize,
   ArrayUnique,
   IsArray,
+  IsBoolean,
   IsIn,
   IsOptional,
   IsString,
@@ -46,7 +47,7 @@ export class NewPersonDto {
 
   /** False when the person chose this password; true unless told. */
   @IsOptional()
-  @IsIn([true, false])
+  @IsBoolean()
   mustChangePassword?: boolean;
 }
 
