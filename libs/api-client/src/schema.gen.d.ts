@@ -1,51 +1,4082 @@
-// Placeholder until the types are written from the server's own description of its routes.
+// Generated from openapi.json by `npm run contract`. Do not edit.
+
 export interface paths {
-  '/api/session': {
-    parameters: { query?: never; header?: never; path?: never; cookie?: never };
-    get: operations['readSession'];
-    post: operations['signIn'];
-    delete: operations['signOut'];
-  };
-  '/api/session/password': {
-    parameters: { query?: never; header?: never; path?: never; cookie?: never };
-    post: operations['changePassword'];
-  };
-}
-
-export interface components {
-  schemas: {
-    SignedInPerson: { id: string; fullName: string; signInName: string; roles: string[] };
-    OperatorName: { code: string; name: string };
-    Session: {
-      person: components['schemas']['SignedInPerson'];
-      operator: components['schemas']['OperatorName'];
-      csrfToken: string;
-      mustChangePassword: boolean;
+    "/api/airframe-types": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** All types of airframe, with their positions. */
+        get: operations["airframeTypesList"];
+        put?: never;
+        /** Adds a type of airframe with its positions. */
+        post: operations["airframeTypesAdd"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
     };
-    SignIn: { signInName: string; password: string; operatorCode?: string };
-    PasswordChange: { currentPassword: string; newPassword: string };
-  };
+    "/api/airframes": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** All airframes, with their positions and what they have flown. */
+        get: operations["airframesList"];
+        put?: never;
+        /** Adds an airframe; its positions, slots and clocks come with it. */
+        post: operations["airframesAdd"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/airframes/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One airframe. */
+        get: operations["airframesGet"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/airframes/{id}/flights": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Flights of an airframe, the newest first. */
+        get: operations["flightsPage"];
+        put?: never;
+        /** Logs flights of an airframe, all or none; says which limits are newly reached or passed. */
+        post: operations["flightsLog"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/airframes/{id}/history": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Everything that happened to an airframe, in order, with totals and the journal entry behind each line. */
+        get: operations["historyOfAirframe"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/airframes/{id}/openings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The opening balances of an airframe, voided ones marked. */
+        get: operations["openingsOfAirframe"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/airframes/{id}/positions": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What is, or was, at the positions of one airframe. */
+        get: operations["positionsOfAirframe"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/board": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Every airframe with what is at its positions, counters and tightest parts. */
+        get: operations["positionsBoard"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/changes": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Records a removal, an installation or both as one act, and as a package. */
+        post: operations["changesRecord"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/changes/preview": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** What a change would record: the instant, the counters of both components, and what is held against it. Nothing is written. */
+        post: operations["changesPreview"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/components": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Components by serial number; search finds parts of serial and part numbers. */
+        get: operations["componentsPage"];
+        put?: never;
+        /** Adds a component; the places in it come with it. */
+        post: operations["componentsAdd"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/components/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One component with its counters, life, limiter and what is in it, now or as it was. */
+        get: operations["componentsGet"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/components/{id}/facts": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Openings, gaps, acceptances, overhauls, shop visits and ratings of a component, voided ones marked. */
+        get: operations["componentFactsOf"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/components/{id}/history": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Everything that happened to an engine, a module or a part, in order. */
+        get: operations["historyOfComponent"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/components/{id}/places": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Everywhere a component was, voided stays marked. */
+        get: operations["componentsPlaces"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/documents": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The documents prepared of an airframe or a component. */
+        get: operations["documentsList"];
+        put?: never;
+        /** Begins to prepare a printed document; the job's result names it. */
+        post: operations["documentsBegin"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/documents/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The file of a document. */
+        get: operations["documentsFile"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/due-points": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What falls due, the most urgent first. */
+        get: operations["dueListPage"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/engine-models": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** All models, with their ratings and cycle rules. */
+        get: operations["engineModelsList"];
+        put?: never;
+        /** Adds a model with its ratings and cycle rules. */
+        post: operations["engineModelsAdd"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/flights/{id}/correct": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Voids a flight and enters it again as it was; what came or went by its log page moves along. */
+        post: operations["flightsCorrect"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/flights/{id}/void": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Voids a flight. */
+        post: operations["flightsVoid"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/gap-acceptances": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Records that the worst case was accepted for what is unknown. */
+        post: operations["componentFactsAcceptGap"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/gap-acceptances/{id}/void": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Voids an acceptance. */
+        post: operations["componentFactsVoidAcceptance"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/imports": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Files brought in, the newest first. */
+        get: operations["importsPage"];
+        put?: never;
+        /** Takes a file in and begins its check: JSON with its text, or the file itself as text/csv with its name in the address. */
+        post: operations["importsTake"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/imports/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One file with what its check found. */
+        get: operations["importsGet"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/imports/{id}/apply": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Begins to apply a checked file, all of it or nothing. */
+        post: operations["importsApply"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/imports/{id}/cancel": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Ends the work under way on a file; nothing of it stays. */
+        post: operations["importsCancel"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/imports/{id}/errors.csv": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The errors of a file as CSV. */
+        get: operations["importsErrors"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/jobs/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** How far a job is, and what it made. */
+        get: operations["jobsGet"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/jobs/{id}/cancel": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Asks a job to end early. */
+        post: operations["jobsCancel"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/journal": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Entries of the journal with their hashes, in order. */
+        get: operations["journalPage"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/life-limits": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Life limits of all parts, of one part number, or of one model; voided ones are marked. */
+        get: operations["lifeLimitsList"];
+        put?: never;
+        /** Records a life limit from a document's revision. The newest revision that is effective counts. */
+        post: operations["lifeLimitsAdd"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/life-limits/{id}/void": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Voids a life limit that was recorded wrongly. */
+        post: operations["lifeLimitsVoid"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/locations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** All locations. */
+        get: operations["locationsList"];
+        put?: never;
+        /** Adds a location. */
+        post: operations["locationsAdd"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/openings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Records a balance brought in from older records. */
+        post: operations["openingsAdd"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/openings/{id}/void": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Voids an opening balance, so that another can be entered. */
+        post: operations["openingsVoid"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/packages": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Work packages, the newest first. */
+        get: operations["packagesPage"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/packages/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One work package with its changes and its release. */
+        get: operations["packagesGet"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/packages/{id}/release": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Signs the release of a package. */
+        post: operations["releaseSign"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/packages/{id}/release-check": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What stands against releasing a package, worst first, and the words that would be signed. */
+        get: operations["releaseCheck"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/people": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Everyone of the operator. */
+        get: operations["peopleList"];
+        put?: never;
+        /** Adds someone who may sign in. */
+        post: operations["peopleAdd"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/people/{id}/disable": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Shuts someone out and ends their sessions; what they signed stays. */
+        post: operations["peopleDisable"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/placements": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Puts a component into a slot or to a location; its open stay at a location ends then. */
+        post: operations["placementsPlace"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/placements/{stayId}/void": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Voids a stay that was recorded wrongly. */
+        post: operations["placementsVoid"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/rating-changes": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Records from when an engine runs at a rating. */
+        post: operations["componentFactsChangeRating"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/rating-changes/{id}/void": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Voids a change of rating. */
+        post: operations["componentFactsVoidRating"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/releases/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** A release as it was signed, with the check it froze. */
+        get: operations["releaseGet"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/resets": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Records an overhaul or shop visit. */
+        post: operations["componentFactsAddReset"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/resets/{id}/void": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Voids an overhaul or shop visit. */
+        post: operations["componentFactsVoidReset"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/rule-sets": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The rule sets an airframe can be maintained under. */
+        get: operations["ruleSetsList"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/session": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Whose session this is. */
+        get: operations["sessionShow"];
+        put?: never;
+        /** Signs in. The session's token is in a cookie that no script can read. */
+        post: operations["sessionBegin"];
+        /** Signs out. Without a session there is nothing to end, which is no fault. */
+        delete: operations["sessionEnd"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/session/password": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Changes one's own password and ends one's other sessions. */
+        post: operations["sessionChangePassword"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/trace-gaps": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Records a span that the records of a component do not cover. */
+        post: operations["componentFactsAddGap"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/trace-gaps/{id}/void": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Voids a gap that is none. */
+        post: operations["componentFactsVoidGap"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/trial-balance": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** At every position: what the airframe flew, against what engines took, what passed empty and what did not run. */
+        get: operations["trialBalanceGet"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/health/live": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The process answers. */
+        get: operations["healthLive"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/health/ready": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The database answers too, and its migrations are applied. Refuses: UNAVAILABLE. */
+        get: operations["healthReady"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
 }
-
+export type webhooks = Record<string, never>;
+export interface components {
+    schemas: {
+        AddedDto: {
+            cycles: components["schemas"]["CyclesDto"] | null;
+            /** @description Whole minutes; null when not known. */
+            minutes: number | null;
+        };
+        AirframeDto: {
+            airframeTypeId: string;
+            dayZone: string;
+            /** @description Flights, the opening balance included; null while that is not known. */
+            flights: number | null;
+            id: string;
+            lastLandingAt: string | null;
+            lessor: string | null;
+            manufacturedOn: string | null;
+            /** @description Whole minutes in service, the opening balance included; null while that is not known. */
+            minutes: number | null;
+            owner: string;
+            positions: components["schemas"]["AirframePositionDto"][];
+            registration: string;
+            ruleSet: string;
+            serialNumber: string;
+            /** @description Maker and designation of the type. */
+            type: string;
+            version: number;
+        };
+        AirframeFlownDto: {
+            flights: number | null;
+            minutes: number | null;
+        };
+        AirframePositionDto: {
+            id: string;
+            /** @enum {string} */
+            kind: "engine" | "apu";
+            label: string;
+            /** @enum {string} */
+            mount: "left-wing" | "right-wing" | "tail";
+            number: number;
+            /** @description What it takes: an engine and a pod, or an auxiliary power unit. */
+            slots: components["schemas"]["PositionSlotDto"][];
+        };
+        AirframeTypeDto: {
+            designation: string;
+            id: string;
+            maker: string;
+            positions: components["schemas"]["TypePositionDto"][];
+            version: number;
+        };
+        BalanceRowDto: {
+            airframeId: string;
+            /** @description Flown less all the rest; anything but zero was lost or made up. */
+            difference: components["schemas"]["CountsDto"];
+            /** @description What passed while no engine was there. */
+            empty: components["schemas"]["CountsDto"];
+            /** @description What the airframe flew. */
+            flown: components["schemas"]["CountsDto"];
+            /** @description What the engine there did not run. */
+            notRunning: components["schemas"]["CountsDto"];
+            /** @description What the engines there took. */
+            onEngines: components["schemas"]["CountsDto"];
+            positionId: string;
+            positionNumber: number;
+            registration: string;
+        };
+        BoardAirframeDto: {
+            flights: number | null;
+            id: string;
+            lastFlightAt: string | null;
+            /** @description Whole minutes in service; null while they are not known. */
+            minutes: number | null;
+            registration: string;
+            /** @description Maker and designation of the type. */
+            type: string;
+        };
+        BoardRowDto: {
+            airframe: components["schemas"]["BoardAirframeDto"];
+            positions: components["schemas"]["PositionCardDto"][];
+        };
+        BoundaryDto: {
+            /**
+             * Format: uuid
+             * @description The airframe whose log or days are meant, where the place doesn't tell.
+             */
+            airframeId?: string;
+            /** @description For an instant: 'YYYY-MM-DDTHH:MMZ', UTC. */
+            at?: string;
+            /**
+             * @description How it is told.
+             * @enum {string}
+             */
+            kind: "instant" | "after-page" | "before-first" | "after-last";
+            /** @description For the first or last flight of a date: 'YYYY-MM-DD', in the zone of the airframe's rule set. */
+            on?: string;
+            /** @description For a log page: its number as written. */
+            page?: string;
+        };
+        ChangedComponentDto: {
+            description: string;
+            id: string;
+            partNumber: string;
+            serialNumber: string;
+            /** @description Since the installation that ends; null for what goes on. */
+            sinceInstalled: components["schemas"]["CountersDto"] | null;
+            sinceNew: components["schemas"]["CountersDto"];
+        };
+        ChangePasswordDto: {
+            currentPassword: string;
+            /** @description At least 15 characters. */
+            newPassword: string;
+        };
+        ChangePositionDto: {
+            id: string;
+            label: string;
+            number: number;
+        };
+        ChangePreviewDto: {
+            /** @description The instant the boundary means. */
+            at: string;
+            /** @description Send it back to confirm exactly this. */
+            digest: string;
+            incoming: components["schemas"]["ChangedComponentDto"] | null;
+            objections: components["schemas"]["ObjectionDto"][];
+            outgoing: components["schemas"]["ChangedComponentDto"] | null;
+            /**
+             * @description How exactly it is known: minute, page or day.
+             * @enum {string}
+             */
+            precision: "page" | "minute" | "day";
+            /** @description The rating the incoming engine will run at; null when none is recorded. */
+            ratingCode: string | null;
+        };
+        ChangeRequestDto: {
+            /** Format: uuid */
+            airframeId: string;
+            boundary: components["schemas"]["BoundaryDto"];
+            /** @description The serial that goes on; left out when the place stays empty. */
+            incomingSerial?: string | null;
+            /** @description The serial that comes off, as on the order; left out when the place is empty. */
+            outgoingSerial?: string | null;
+            /** @description The position's number; 0 is the auxiliary power unit. */
+            positionNumber: number;
+            /** @description The rating the incoming engine runs at from then on; left out, it keeps the one recorded. */
+            ratingCode?: string;
+            /** @description Why it was changed. */
+            reason: string;
+            /** @description The location the outgoing component goes to. */
+            removedToLocation?: string;
+            /**
+             * @description What is changed there.
+             * @enum {string}
+             */
+            slot: "engine" | "pod" | "apu";
+        };
+        ComponentCountersDto: {
+            sinceInstalled: components["schemas"]["CountersDto"] | null;
+            sinceNew: components["schemas"]["CountersDto"];
+            sinceOverhaul: components["schemas"]["CountersDto"] | null;
+            sinceShopVisit: components["schemas"]["CountersDto"] | null;
+        };
+        ComponentDto: {
+            counters: components["schemas"]["ComponentCountersDto"];
+            description: string;
+            /** @description Maker and designation of the model. */
+            engineModel: string | null;
+            engineModelId: string | null;
+            gaps: components["schemas"]["GapDto"][];
+            id: string;
+            /** @enum {string} */
+            kind: "engine" | "pod" | "apu" | "module" | "part";
+            lessor: string | null;
+            life: components["schemas"]["LifeDto"] | null;
+            lifeLimited: boolean;
+            limiter: components["schemas"]["LimiterDto"] | null;
+            maker: string;
+            manufacturedOn: string | null;
+            owner: string;
+            partNumber: string;
+            place: components["schemas"]["PlaceDto"];
+            /** @enum {string|null} */
+            podClock: "airframe" | "position" | null;
+            /** @description The rating an engine runs at. */
+            ratingCode: string | null;
+            serialNumber: string;
+            slots: components["schemas"]["SlotDto"][];
+            /** @description Whether everything its counters and its life rest on is known. */
+            verified: boolean;
+            version: number;
+        };
+        ComponentFactsDto: {
+            gapAcceptances: components["schemas"]["GapAcceptanceDto"][];
+            openings: components["schemas"]["OpeningDto"][];
+            ratingChanges: components["schemas"]["RatingChangeDto"][];
+            resets: components["schemas"]["ResetDto"][];
+            traceGaps: components["schemas"]["TraceGapDto"][];
+        };
+        ComponentRowDto: {
+            description: string;
+            engineModelId: string | null;
+            id: string;
+            /** @enum {string} */
+            kind: "engine" | "pod" | "apu" | "module" | "part";
+            lifeLimited: boolean;
+            maker: string;
+            partNumber: string;
+            place: components["schemas"]["PlaceDto"];
+            serialNumber: string;
+        };
+        ComponentsPageDto: {
+            /** @description What to send as `after` for the next page; null on the last. */
+            next: string | null;
+            rows: components["schemas"]["ComponentRowDto"][];
+        };
+        ConfirmedChangeDto: {
+            /** Format: uuid */
+            airframeId: string;
+            boundary: components["schemas"]["BoundaryDto"];
+            /** @description The digest of the preview that was confirmed. */
+            confirmDigest: string;
+            /** @description The serial that goes on; left out when the place stays empty. */
+            incomingSerial?: string | null;
+            /** @description The serial that comes off, as on the order; left out when the place is empty. */
+            outgoingSerial?: string | null;
+            /** @description The position's number; 0 is the auxiliary power unit. */
+            positionNumber: number;
+            /** @description The rating the incoming engine runs at from then on; left out, it keeps the one recorded. */
+            ratingCode?: string;
+            /** @description Why it was changed. */
+            reason: string;
+            /** @description The location the outgoing component goes to. */
+            removedToLocation?: string;
+            /**
+             * @description What is changed there.
+             * @enum {string}
+             */
+            slot: "engine" | "pod" | "apu";
+        };
+        CorrectFlightDto: {
+            flight: components["schemas"]["NewFlightDto"];
+            reason: string;
+        };
+        CountersDto: {
+            /** @description Cycles, exact. */
+            cycles: components["schemas"]["CyclesDto"] | null;
+            /** @description Whole minutes. */
+            minutes: number | null;
+        };
+        CountsDto: {
+            abortedTakeOffs: number;
+            flights: number;
+            landings: number;
+            minutes: number;
+            starts: number;
+            touchAndGoes: number;
+        };
+        CycleRuleDto: {
+            airframeTypeId: string | null;
+            denominator: number;
+            id: string;
+            perAbortedTakeOff: number;
+            perFlight: number;
+            perLanding: number;
+            perStart: number;
+            perTouchAndGo: number;
+            revision: string;
+            source: string;
+        };
+        CyclesDto: {
+            /** @description How many units make a cycle. */
+            denominator: number;
+            /** @description Whole units. */
+            units: number;
+        };
+        DocumentBegunDto: {
+            jobId: string;
+        };
+        DocumentDto: {
+            /** @description Who had it prepared. */
+            by: string;
+            createdAt: string;
+            fileName: string;
+            id: string;
+            kind: string;
+            pages: number;
+            /** @description Of its bytes, in hexadecimal. */
+            sha256: string;
+            subjectId: string;
+        };
+        DuePageDto: {
+            /** @description Send it as `after` for the next page; null after the last. */
+            next: string | null;
+            rows: components["schemas"]["DueRowDto"][];
+        };
+        DueRowDto: {
+            /** @description The registration; null for what is on no airframe. */
+            airframe: string | null;
+            airframeId: string | null;
+            /** @description What the projection rests on, or why there is none. */
+            basis: string;
+            componentId: string;
+            description: string;
+            /**
+             * @description What is counted: cycles, minutes, or neither where nothing can be told.
+             * @enum {string}
+             */
+            dimension: "minutes" | "cycles" | "none";
+            /** @description Document the limit is from. */
+            document: string | null;
+            engineId: string | null;
+            engineSerial: string | null;
+            /** @description A worst case stands for what is unknown, under a recorded acceptance. */
+            flagged: boolean;
+            id: string;
+            /** @description The limit, in whole cycles or minutes. */
+            limit: number | null;
+            partNumber: string;
+            positionNumber: number | null;
+            /** @description The day on which nothing is left at the use named by `basis`; a forecast, never a limit. */
+            projectedOn: string | null;
+            /** @description Why it is not verified or not authorised. */
+            reason: string | null;
+            /** @description Whole cycles left, rounded down; below zero they are past. */
+            remainingCycles: number | null;
+            /** @description Whole minutes left. */
+            remainingMinutes: number | null;
+            revision: string | null;
+            serialNumber: string;
+            /** @enum {string} */
+            status: "not-verified" | "planned" | "over" | "in-tolerance" | "soon" | "later" | "not-applicable" | "closed";
+        };
+        EngineModelDto: {
+            cycleRules: components["schemas"]["CycleRuleDto"][];
+            designation: string;
+            id: string;
+            /** @enum {string} */
+            kind: "engine" | "apu";
+            /** @enum {string} */
+            lifeMethod: "pro-rata" | "lowest-limit";
+            lifeSource: string;
+            maker: string;
+            ratings: components["schemas"]["RatingDto"][];
+            version: number;
+        };
+        FieldProblemDto: {
+            /** @description The field's path in the request, with dots and indexes. */
+            field: string;
+            /** @description What to enter instead. */
+            fix: string;
+            /** @description Why it was refused. */
+            reason: string;
+        };
+        FlightDto: {
+            abortedTakeOffs: number;
+            airframeId: string;
+            entryRow: number | null;
+            exceptions: components["schemas"]["FlightExceptionDto"][];
+            fromStation: string;
+            id: string;
+            landingAt: string;
+            logPage: string;
+            /** @description Whole minutes in service. */
+            minutes: number;
+            /** @description The flight it corrects. */
+            replacesId: string | null;
+            /** @description How it came in: 'entered', or 'import' with the line of its file. */
+            source: string;
+            starts: number;
+            takeOffAt: string;
+            toStation: string;
+            touchAndGoes: number;
+            voided: boolean;
+            voidReason: string | null;
+        };
+        FlightExceptionDto: {
+            abortedTakeOffs: number;
+            flights: number;
+            /** @enum {string} */
+            kind: "shut-down" | "not-running";
+            landings: number;
+            minutes: number;
+            positionNumber: number;
+            starts: number;
+            touchAndGoes: number;
+        };
+        FlightsAnswerDto: {
+            airframe: components["schemas"]["AirframeFlownDto"];
+            flights: components["schemas"]["FlightDto"][];
+            /** @description Whether one of them lies before a change recorded already, so that counters of the past moved. */
+            late: boolean;
+            newlyOver: components["schemas"]["NewlyOverDto"][];
+        };
+        FlightsPageDto: {
+            /** @description What to send as `after` for the next page; null on the last. */
+            next: string | null;
+            rows: components["schemas"]["FlightDto"][];
+        };
+        GapAcceptanceDto: {
+            acceptedBy: string;
+            componentId: string;
+            cycles: number | null;
+            id: string;
+            minutes: number | null;
+            reference: string;
+            traceGapId: string | null;
+            voided: boolean;
+            voidReason: string | null;
+        };
+        GapDto: {
+            accepted: boolean;
+            from: string;
+            id: string;
+            note: string;
+            to: string;
+        };
+        HealthDto: {
+            /** @enum {string} */
+            status: "ready" | "live";
+        };
+        HistoryDto: {
+            lines: components["schemas"]["HistoryLineDto"][];
+            subject: components["schemas"]["HistorySubjectDto"];
+            totals: components["schemas"]["HistoryTotalsDto"];
+        };
+        HistoryLineDto: {
+            adds: components["schemas"]["AddedDto"] | null;
+            at: string;
+            detail: string;
+            entry: components["schemas"]["LineEntryDto"];
+            /** @description How the moment is known where no minute was recorded. */
+            placed: string | null;
+            struck: components["schemas"]["StruckDto"] | null;
+            title: string;
+            totals: components["schemas"]["LineTotalsDto"];
+        };
+        HistorySubjectDto: {
+            id: string;
+            identity: components["schemas"]["IdentityDto"][];
+            /** @enum {string} */
+            kind: "component" | "airframe";
+            label: string;
+        };
+        HistoryTotalsDto: {
+            cycles: number | null;
+            lines: number;
+            minutes: number | null;
+        };
+        IdentityDto: {
+            name: string;
+            value: string;
+        };
+        ImportBegunDto: {
+            id: string;
+            jobId: string;
+            /** @enum {string} */
+            state: "cancelled" | "checking" | "checked" | "applying" | "applied";
+            version: number;
+        };
+        ImportDto: {
+            already: number;
+            createdAt: string;
+            createdBy: string;
+            effect: components["schemas"]["ImportEffectDto"][];
+            /** @description The first errors, by line; all that are kept are in errors.csv. */
+            errors: components["schemas"]["ImportErrorDto"][];
+            /** @description Errors kept beyond those shown here. */
+            errorsLeftOut: number;
+            failed: number;
+            fileName: string;
+            id: string;
+            job: components["schemas"]["ImportJobDto"] | null;
+            /** @enum {string} */
+            kind: "flights";
+            newlyOver: components["schemas"]["ImportReachedDto"][];
+            ready: number;
+            /** @description The root over the rows as recorded, hexadecimal; it stands in the journal. */
+            root: string | null;
+            rows: number;
+            /** @description The import that applied this very file before. */
+            sameAs: components["schemas"]["SameFileDto"] | null;
+            /** @description SHA-256 of the file, hexadecimal. */
+            sha256: string;
+            /** @enum {string} */
+            state: "cancelled" | "checking" | "checked" | "applying" | "applied";
+            version: number;
+        };
+        ImportEffectDto: {
+            airframeId: string;
+            flights: number;
+            minutes: number;
+            registration: string;
+        };
+        ImportErrorDto: {
+            /** @description The column's heading; null where the whole line is meant. */
+            column: string | null;
+            fix: string;
+            /** @description The file's own line. */
+            line: number;
+            reason: string;
+            value: string;
+        };
+        ImportJobDto: {
+            done: number;
+            failure: string | null;
+            id: string;
+            /** @enum {string} */
+            state: "running" | "done" | "queued" | "failed" | "cancelled";
+            total: number | null;
+        };
+        ImportReachedDto: {
+            componentId: string;
+            description: string;
+            /** @enum {string} */
+            dimension: "minutes" | "cycles";
+            engineSerial: string | null;
+            partNumber: string;
+            remaining: number;
+            serialNumber: string;
+        };
+        ImportRowDto: {
+            /** @description Rows that say what is on record already. */
+            already: number;
+            createdAt: string;
+            createdBy: string;
+            /** @description Lines that err. */
+            failed: number;
+            fileName: string;
+            id: string;
+            /** @enum {string} */
+            kind: "flights";
+            /** @description Rows that can be applied, or were. */
+            ready: number;
+            /** @description Lines with something on them, without the heading. */
+            rows: number;
+            /** @enum {string} */
+            state: "cancelled" | "checking" | "checked" | "applying" | "applied";
+        };
+        ImportsPageDto: {
+            /** @description What to send as `after` for the next page; null on the last. */
+            next: string | null;
+            rows: components["schemas"]["ImportRowDto"][];
+        };
+        InstalledEngineDto: {
+            id: string;
+            installedAt: string;
+            /** @description Maker and designation of its model. */
+            model: string | null;
+            partNumber: string;
+            /** @enum {string} */
+            precision: "page" | "minute" | "day";
+            ratingCode: string | null;
+            serialNumber: string;
+            sinceInstalled: components["schemas"]["CountersDto"];
+            sinceNew: components["schemas"]["CountersDto"];
+            /** @enum {string} */
+            status: "not-verified" | "planned" | "over" | "in-tolerance" | "soon" | "later" | "not-applicable" | "closed";
+            tightest: components["schemas"]["TightestPartDto"] | null;
+        };
+        InstalledPodDto: {
+            id: string;
+            installedAt: string;
+            serialNumber: string;
+        };
+        JobDto: {
+            done: number;
+            /** @description Why it failed. */
+            failure: string | null;
+            id: string;
+            kind: string;
+            result: components["schemas"]["JobResultDto"] | null;
+            /** @enum {string} */
+            state: "running" | "done" | "queued" | "failed" | "cancelled";
+            subjectId: string | null;
+            /** @description How much there is to do; null while that is not known. */
+            total: number | null;
+        };
+        JobResultDto: {
+            /** @description The document it prepared, where that is what it does. */
+            documentId?: string;
+        };
+        JournalEntryDto: {
+            /** @description The canonical text that was hashed. */
+            body: string;
+            /** @description Who acted; null for the system. */
+            by: string | null;
+            /** @description Its own hash. */
+            hash: string;
+            kind: string;
+            number: number;
+            /** @description The hash of the entry before in its chain, in hexadecimal. */
+            prev: string;
+            recordedAt: string;
+            /** @description Its place in the chain, from 1. */
+            seq: number;
+            /** @description The chain it is in. */
+            stream: string;
+        };
+        JournalPageDto: {
+            next: string | null;
+            rows: components["schemas"]["JournalEntryDto"][];
+        };
+        LifeDto: {
+            cycleLimit: number | null;
+            cyclesUsed: components["schemas"]["CyclesDto"] | null;
+            document: string | null;
+            /** @description The worst case stands for something unknown, under a recorded acceptance. */
+            flagged: boolean;
+            /** @enum {string} */
+            kind: "limited" | "not-authorised" | "not-limited" | "unsubstantiated";
+            minuteLimit: number | null;
+            minutesUsed: number | null;
+            ratingCode: string | null;
+            reasons: components["schemas"]["LifeReasonDto"][];
+            /** @description Whole cycles left, rounded down; 0 is the last, below 0 is an overrun. */
+            remainingCycles: number | null;
+            remainingMinutes: number | null;
+            revision: string | null;
+            /** @description The share of the life that is used, exact; 1 is all of it. */
+            used: components["schemas"]["CyclesDto"] | null;
+        };
+        LifeLimitDto: {
+            /** @enum {string} */
+            authorisation: "limited" | "not-authorised" | "not-limited";
+            cycles: number | null;
+            document: string;
+            effectiveOn: string;
+            /** @description Maker and designation of the model. */
+            engineModel: string;
+            engineModelId: string;
+            id: string;
+            minutes: number | null;
+            partNumber: string;
+            ratingCode: string | null;
+            revision: string;
+            voided: boolean;
+            voidReason: string | null;
+        };
+        LifeReasonDto: {
+            code: string;
+            text: string;
+        };
+        LimiterDto: {
+            componentId: string;
+            description: string;
+            partNumber: string;
+            /** @description Why nothing remains to be told; null when a number stands. */
+            reason: string | null;
+            remainingCycles: number | null;
+            remainingMinutes: number | null;
+            serialNumber: string;
+        };
+        LineEntryDto: {
+            by: string;
+            /** @description The beginning of the entry's hash. */
+            hash: string | null;
+            number: number | null;
+            recordedAt: string;
+        };
+        LineTotalsDto: {
+            /** @description Whole cycles, rounded up; null when not known. */
+            cycles: number | null;
+            /** @description Whole minutes; null when not known. */
+            minutes: number | null;
+        };
+        LocationDto: {
+            id: string;
+            /** @enum {string} */
+            kind: "scrapped" | "quarantine" | "store" | "shop" | "transferred-out";
+            name: string;
+        };
+        MovedComponentDto: {
+            id: string;
+            partNumber: string;
+            serialNumber: string;
+            /** @description Since the installation that ended; null for what went on. */
+            sinceInstalled: components["schemas"]["CountersDto"] | null;
+            sinceNew: components["schemas"]["CountersDto"] | null;
+        };
+        NewAirframeDto: {
+            /** Format: uuid */
+            airframeTypeId: string;
+            /** @description The zone in which days are counted, such as 'Europe/Vienna'; UTC unless told. */
+            dayZone?: string;
+            lessor?: string | null;
+            manufacturedOn?: string | null;
+            owner: string;
+            registration: string;
+            /** @description The code of a rule set. */
+            ruleSet: string;
+            serialNumber: string;
+        };
+        NewAirframeTypeDto: {
+            designation: string;
+            maker: string;
+            positions: components["schemas"]["TypePositionDto"][];
+        };
+        NewComponentDto: {
+            description: string;
+            /**
+             * Format: uuid
+             * @description An engine's own model; for a module or part the model it belongs in.
+             */
+            engineModelId?: string | null;
+            /** @enum {string} */
+            kind: "engine" | "module" | "part" | "pod" | "apu";
+            lessor?: string | null;
+            /** @description Whether the component has a mandatory life; not, unless told. */
+            lifeLimited?: boolean;
+            maker: string;
+            manufacturedOn?: string | null;
+            owner: string;
+            partNumber: string;
+            /**
+             * @description For a pod: whether it counts the airframe's use or that of its position.
+             * @enum {string|null}
+             */
+            podClock?: "airframe" | "position" | null;
+            serialNumber: string;
+            slots?: components["schemas"]["NewSlotDto"][];
+        };
+        NewCycleRuleDto: {
+            /**
+             * Format: uuid
+             * @description The airframe type it counts for; for any, when left out.
+             */
+            airframeTypeId?: string | null;
+            denominator: number;
+            perAbortedTakeOff: number;
+            perFlight: number;
+            perLanding: number;
+            perStart: number;
+            perTouchAndGo: number;
+            revision: string;
+            /** @description The document the rule comes from. */
+            source: string;
+        };
+        NewDocumentDto: {
+            /** @enum {string} */
+            kind: "history";
+            /** Format: uuid */
+            subjectId: string;
+            /** @enum {string} */
+            subjectKind: "airframe" | "component";
+        };
+        NewEngineModelDto: {
+            cycleRules: components["schemas"]["NewCycleRuleDto"][];
+            designation: string;
+            /** @enum {string} */
+            kind: "engine" | "apu";
+            /**
+             * @description How lives at several ratings are joined.
+             * @enum {string}
+             */
+            lifeMethod: "pro-rata" | "lowest-limit";
+            /** @description The document that says so. */
+            lifeSource: string;
+            maker: string;
+            ratings: components["schemas"]["NewRatingDto"][];
+        };
+        NewFlightDto: {
+            /** @description Aborted take-offs before it; none unless told. */
+            abortedTakeOffs?: number;
+            exceptions?: components["schemas"]["NewFlightExceptionDto"][];
+            fromStation: string;
+            landingAt: string;
+            logPage: string;
+            /** @description Starts of each engine; 1 unless told. */
+            starts?: number;
+            takeOffAt: string;
+            toStation: string;
+            touchAndGoes: number;
+        };
+        NewFlightExceptionDto: {
+            /** @description Aborted take-offs that do not count for it. */
+            abortedTakeOffs?: number;
+            /** @description Flights that do not count for it. */
+            flights?: number;
+            /**
+             * @description 'shut-down': it stood still for some minutes; 'not-running': it was dead for the whole flight.
+             * @enum {string}
+             */
+            kind: "shut-down" | "not-running";
+            /** @description Landings that do not count for it. */
+            landings?: number;
+            /** @description Minutes it did not run; asked of an engine shut down. */
+            minutes?: number;
+            positionNumber: number;
+            /** @description Starts that do not count for it. */
+            starts?: number;
+            /** @description Touch-and-goes that do not count for it. */
+            touchAndGoes?: number;
+        };
+        NewFlightsDto: {
+            flights: components["schemas"]["NewFlightDto"][];
+        };
+        NewGapAcceptanceDto: {
+            acceptedBy: string;
+            /** Format: uuid */
+            componentId: string;
+            /** @description The most cycles that may have been used. */
+            cycles?: number | null;
+            /** @description The most minutes that may have been used. */
+            minutes?: number | null;
+            reference: string;
+            /**
+             * Format: uuid
+             * @description The gap it is for; for all of them and for unknown ratings, when left out.
+             */
+            traceGapId?: string | null;
+        };
+        NewImportDto: {
+            /** @description The file's text, at most 16 MiB. */
+            content: string;
+            fileName: string;
+            /** @enum {string} */
+            kind: "flights";
+        };
+        NewLifeLimitDto: {
+            /** @enum {string} */
+            authorisation: "limited" | "not-limited" | "not-authorised";
+            cycles?: number | null;
+            document: string;
+            /** @description From this day on the revision is effective. */
+            effectiveOn: string;
+            /** Format: uuid */
+            engineModelId: string;
+            minutes?: number | null;
+            partNumber: string;
+            /** @description The rating it holds at; at any, when null or left out. */
+            ratingCode?: string | null;
+            revision: string;
+        };
+        NewLocationDto: {
+            /** @enum {string} */
+            kind: "store" | "shop" | "quarantine" | "transferred-out" | "scrapped";
+            name: string;
+        };
+        NewlyOverDto: {
+            componentId: string;
+            description: string;
+            /** @enum {string} */
+            dimension: "minutes" | "cycles";
+            /** @description The engine it is in; null when it is in none. */
+            engineSerial: string | null;
+            partNumber: string;
+            /** @description Whole cycles or minutes left: 0 is the last one used, below 0 is an overrun. */
+            remaining: number;
+            serialNumber: string;
+        };
+        NewOpeningDto: {
+            /** Format: uuid */
+            airframeId?: string;
+            /** @description The instant at which it holds; everything before is in it. */
+            at: string;
+            /**
+             * @description What it is counted from.
+             * @enum {string}
+             */
+            basis: "new" | "overhaul" | "shop-visit";
+            /** Format: uuid */
+            componentId?: string;
+            /**
+             * Format: uuid
+             * @description The model whose ratings are named, for a part that is in no engine.
+             */
+            engineModelId?: string;
+            rows: components["schemas"]["NewOpeningRowDto"][];
+            /** @description The records it comes from. */
+            source: string;
+        };
+        NewOpeningRowDto: {
+            /** @description What cycles are counted in; 1 unless told. */
+            cycleDenominator?: number;
+            /** @description Cycles (for an airframe: flights), in units of 1 / cycleDenominator; null when not known. */
+            cycles?: number | null;
+            /** @description Whole minutes; null when not known, which is not zero. */
+            minutes?: number | null;
+            /** @description The rating it was used at; null where that is not known or does not matter. */
+            ratingCode?: string | null;
+        };
+        NewPersonDto: {
+            fullName: string;
+            /** @description The number of the person's maintenance licence. */
+            licence?: string;
+            /** @description False when the person chose this password; true unless told. */
+            mustChangePassword?: boolean;
+            /** @description The first password, at least 15 characters; the person must change it. */
+            password: string;
+            roles: ("technician" | "inspector" | "certifying-staff" | "planner" | "records" | "auditor" | "administrator")[];
+            /** @description Lower-case letters, digits, dots and hyphens. */
+            signInName: string;
+        };
+        NewRatingChangeDto: {
+            at: string;
+            /** Format: uuid */
+            componentId: string;
+            ratingCode: string;
+            /** @description The document or plate that shows it. */
+            source: string;
+        };
+        NewRatingDto: {
+            code: string;
+            description?: string | null;
+        };
+        NewResetDto: {
+            at: string;
+            /** Format: uuid */
+            componentId: string;
+            /** @description The document that shows it. */
+            evidence: string;
+            /** @enum {string} */
+            kind: "overhaul" | "shop-visit";
+        };
+        NewSlotDto: {
+            /** @enum {string} */
+            kind: "module" | "part";
+            /** @description Whether a part with a mandatory life belongs here: an empty place then blocks a release. */
+            lifeLimited: boolean;
+            name: string;
+        };
+        NewTraceGapDto: {
+            /** Format: uuid */
+            componentId: string;
+            from: string;
+            note: string;
+            to: string;
+        };
+        ObjectionDto: {
+            code: string;
+            fix: string;
+            positionNumber: number | null;
+            reason: string;
+            /** @enum {string} */
+            severity: "blocking" | "advisory";
+            subject: components["schemas"]["ObjectionSubjectDto"];
+        };
+        ObjectionSubjectDto: {
+            id: string;
+            kind: string;
+            /** @description In words: the part and where it is. */
+            label: string;
+        };
+        OpeningDto: {
+            airframeId: string | null;
+            at: string;
+            /** @enum {string} */
+            basis: "new" | "overhaul" | "shop-visit";
+            componentId: string | null;
+            id: string;
+            rows: components["schemas"]["OpeningRowDto"][];
+            source: string;
+            voided: boolean;
+            voidReason: string | null;
+        };
+        OpeningRowDto: {
+            cycleDenominator: number;
+            cycles: number | null;
+            id: string;
+            minutes: number | null;
+            ratingCode: string | null;
+        };
+        PackageAirframeDto: {
+            id: string;
+            registration: string;
+        };
+        PackageChangeDto: {
+            at: string;
+            incoming: components["schemas"]["MovedComponentDto"] | null;
+            outgoing: components["schemas"]["MovedComponentDto"] | null;
+            /** @description The log page or the date the moment was told by; null when it is known to the minute. */
+            placed: string | null;
+            position: components["schemas"]["ChangePositionDto"];
+            /** @enum {string} */
+            precision: "page" | "minute" | "day";
+            reason: string;
+            slot: string;
+        };
+        PackageDto: {
+            airframe: components["schemas"]["PackageAirframeDto"] | null;
+            changes: components["schemas"]["PackageChangeDto"][];
+            id: string;
+            /** @enum {string} */
+            kind: "engine-change" | "pod-swap";
+            number: string;
+            openedAt: string;
+            release: components["schemas"]["PackageReleaseDto"] | null;
+            /** @enum {string} */
+            status: "open" | "released";
+            title: string;
+            version: number;
+        };
+        PackageReleaseDto: {
+            id: string;
+            licence: string | null;
+            number: string;
+            person: string;
+            signedAt: string;
+        };
+        PackageRowDto: {
+            airframe: components["schemas"]["PackageAirframeDto"] | null;
+            id: string;
+            /** @enum {string} */
+            kind: "engine-change" | "pod-swap";
+            number: string;
+            openedAt: string;
+            /** @description The number of its release; null while it has none. */
+            releaseNumber: string | null;
+            /** @enum {string} */
+            status: "open" | "released";
+            title: string;
+            version: number;
+        };
+        PackagesPageDto: {
+            next: string | null;
+            rows: components["schemas"]["PackageRowDto"][];
+        };
+        PartCountersDto: {
+            sinceNew: components["schemas"]["CountersDto"];
+        };
+        PartDto: {
+            counters: components["schemas"]["PartCountersDto"];
+            description: string;
+            id: string;
+            /** @enum {string} */
+            kind: "engine" | "pod" | "apu" | "module" | "part";
+            life: components["schemas"]["LifeDto"] | null;
+            lifeLimited: boolean;
+            partNumber: string;
+            serialNumber: string;
+            slots: components["schemas"]["SlotDto"][];
+        };
+        PassedDto: {
+            /** @description How many passed. */
+            count: number;
+            label: string;
+            /** @description Of how many looked at. */
+            of: number;
+        };
+        PeopleDto: {
+            rows: components["schemas"]["PersonDto"][];
+        };
+        PersonDto: {
+            /** @description When the person was shut out; null while they may sign in. */
+            disabledAt: string | null;
+            fullName: string;
+            id: string;
+            licence: string | null;
+            mustChangePassword: boolean;
+            roles: string[];
+            signInName: string;
+            version: number;
+        };
+        PlacedStayDto: {
+            /** @description The instant its beginning means. */
+            at: string;
+            componentId: string;
+            /** @description The stay that ended by it, if any. */
+            endedStayId: string | null;
+            id: string;
+            /** @enum {string} */
+            precision: "page" | "minute" | "day";
+        };
+        PlaceDto: {
+            airframeId: string | null;
+            /** @enum {string} */
+            kind: "location" | "slot" | "none";
+            /** @description In words, to be shown. */
+            label: string;
+            parentId: string | null;
+            parentSerial: string | null;
+            positionNumber: number | null;
+            /** @enum {string|null} */
+            precision: "page" | "minute" | "day" | null;
+            since: string | null;
+            slotName: string | null;
+        };
+        PlacementDto: {
+            /** @description When it came there; its open stay at a location ends then. */
+            boundary: components["schemas"]["BoundaryDto"];
+            /** Format: uuid */
+            componentId: string;
+            /** @description The location it goes to. */
+            locationName?: string;
+            reason?: string;
+            /**
+             * Format: uuid
+             * @description The slot it goes into; or else the location's name.
+             */
+            slotId?: string;
+            /** @description When it left again, for a stay of the past. */
+            until?: components["schemas"]["BoundaryDto"];
+        };
+        PositionCardDto: {
+            /** @description Since when no engine is there; null when one is, or none ever was. */
+            emptySince: string | null;
+            engine: components["schemas"]["InstalledEngineDto"] | null;
+            /** @enum {string} */
+            kind: "engine" | "apu";
+            label: string;
+            /** @enum {string} */
+            mount: "left-wing" | "right-wing" | "tail";
+            number: number;
+            pod: components["schemas"]["InstalledPodDto"] | null;
+            positionId: string;
+        };
+        PositionsAirframeDto: {
+            counters: components["schemas"]["CountersDto"];
+            id: string;
+            lastLandingAt: string | null;
+            lastLogPage: string | null;
+            registration: string;
+            ruleSet: string;
+            serialNumber: string;
+            type: string;
+        };
+        PositionsDto: {
+            airframe: components["schemas"]["PositionsAirframeDto"];
+            /** @description The instant asked for; null is now. */
+            at: string | null;
+            positions: components["schemas"]["PositionCardDto"][];
+        };
+        PositionSlotDto: {
+            id: string;
+            /** @enum {string} */
+            kind: "engine" | "pod" | "apu";
+        };
+        ProblemDto: {
+            /** @description The reason as a word for programs; it never changes its meaning. */
+            code: string;
+            detail: string;
+            fields: components["schemas"]["FieldProblemDto"][];
+            requestId: string;
+            status: number;
+            title: string;
+            type: string;
+        };
+        RatingChangeDto: {
+            at: string;
+            componentId: string;
+            id: string;
+            ratingCode: string;
+            source: string;
+            voided: boolean;
+            voidReason: string | null;
+        };
+        RatingDto: {
+            code: string;
+            description: string | null;
+            id: string;
+        };
+        RecordedChangeDto: {
+            at: string;
+            /** @description The package's id. */
+            id: string;
+            /** @enum {string} */
+            kind: "engine-change" | "pod-swap";
+            number: string;
+            objections: components["schemas"]["ObjectionDto"][];
+            version: number;
+        };
+        ReleaseCheckDto: {
+            /** @description The state of the records the check is on. */
+            asOf: string;
+            /** @description SHA-256 of everything the check looked at; sent back at signing. */
+            digest: string;
+            objections: components["schemas"]["ObjectionDto"][];
+            packageNumber: string;
+            passed: components["schemas"]["PassedDto"][];
+            /** @description True when the package is released: this is then what its release froze. */
+            released: boolean;
+            ruleSet: components["schemas"]["ReleaseRuleSetDto"];
+            /** @description The words to be signed; who signs and when is added at signing. */
+            statement: string;
+            /** @description What was done, in one sentence. */
+            summary: string;
+            /** @description The package's version. */
+            version: number;
+        };
+        ReleaseNoteDto: {
+            /** @description The registration. */
+            airframe: string | null;
+            /** @description SHA-256 of what was signed: statement, signer, moment and the frozen content's own hash. */
+            contentHash: string;
+            digest: string;
+            id: string;
+            licence: string | null;
+            number: string;
+            objections: components["schemas"]["ObjectionDto"][];
+            packageId: string;
+            packageNumber: string;
+            passed: components["schemas"]["PassedDto"][];
+            person: string;
+            ruleSet: components["schemas"]["ReleaseRuleSetDto"];
+            signedAt: string;
+            /** @description SHA-256 of the content the check looked at, as frozen. */
+            snapshotHash: string;
+            /** @description The whole statement, as signed. */
+            statement: string;
+            summary: string;
+            /** @description The package's version after the release. */
+            version: number;
+        };
+        ReleaseRuleSetDto: {
+            code: string;
+            name: string;
+            /** @description The rule the statement follows. */
+            source: string;
+        };
+        ResetDto: {
+            at: string;
+            componentId: string;
+            evidence: string;
+            id: string;
+            /** @enum {string} */
+            kind: "overhaul" | "shop-visit";
+            voided: boolean;
+            voidReason: string | null;
+        };
+        RuleSetDto: {
+            code: string;
+            /**
+             * @description Where a counted day begins.
+             * @enum {string}
+             */
+            dayZone: "operator" | "utc";
+            /** @description From this day on. */
+            effectiveFrom: string;
+            name: string;
+            /** @description Whether one person may inspect their own work again, where the case is recorded. */
+            onePersonReinspection: boolean;
+            /** @description What the signer of a release states. */
+            releaseStatement: string;
+            signerIdentity: string;
+            source: string;
+        };
+        SameFileDto: {
+            fileName: string;
+            id: string;
+        };
+        SessionDto: {
+            /** @description Sent back as x-csrf-token with every change. */
+            csrfToken: string;
+            /** @description True until a password set by someone else was changed; until then nothing else is open. */
+            mustChangePassword: boolean;
+            operator: components["schemas"]["SessionOperatorDto"];
+            person: components["schemas"]["SessionPersonDto"];
+        };
+        SessionOperatorDto: {
+            code: string;
+            name: string;
+        };
+        SessionPersonDto: {
+            fullName: string;
+            id: string;
+            licence: string | null;
+            roles: string[];
+            signInName: string;
+        };
+        SignInDto: {
+            /** @description The operator's code; needed only where several are served. */
+            operatorCode?: string;
+            password: string;
+            signInName: string;
+        };
+        SignReleaseDto: {
+            /** @description The digest of the check that was seen. */
+            digest: string;
+            /** @description The signer's own password, again. */
+            password: string;
+        };
+        SlotDto: {
+            component: components["schemas"]["PartDto"] | null;
+            id: string;
+            /** @enum {string} */
+            kind: "module" | "part";
+            lifeLimited: boolean;
+            name: string;
+        };
+        StayDto: {
+            endReason: string | null;
+            from: string;
+            /** @enum {string} */
+            fromPrecision: "page" | "minute" | "day";
+            /** @description What was typed where the beginning is no instant: a log page or a date. */
+            fromText: string | null;
+            id: string;
+            /** @enum {string} */
+            kind: "location" | "slot";
+            label: string;
+            locationId: string | null;
+            reason: string | null;
+            slotId: string | null;
+            to: string | null;
+            /** @enum {string|null} */
+            toPrecision: "page" | "minute" | "day" | null;
+            toText: string | null;
+            voided: boolean;
+            voidReason: string | null;
+        };
+        StruckDto: {
+            by: string;
+            reason: string;
+            recordedAt: string;
+        };
+        TightestPartDto: {
+            componentId: string;
+            description: string;
+            /** @description Why nothing can be counted on; null when it can. */
+            reason: string | null;
+            /** @description Whole cycles left; below zero they are past; null when no cycles limit it or they can't be told. */
+            remainingCycles: number | null;
+            /** @description Whole minutes left. */
+            remainingMinutes: number | null;
+            serialNumber: string;
+        };
+        TraceGapDto: {
+            componentId: string;
+            from: string;
+            id: string;
+            note: string;
+            to: string;
+            voided: boolean;
+            voidReason: string | null;
+        };
+        TrialBalanceDto: {
+            asOf: string;
+            /** @description True when every difference is zero. */
+            balanced: boolean;
+            rows: components["schemas"]["BalanceRowDto"][];
+        };
+        TypePositionDto: {
+            /** @enum {string} */
+            kind: "engine" | "apu";
+            label: string;
+            /** @enum {string} */
+            mount: "left-wing" | "right-wing" | "tail";
+            /** @description From the left outboard, beginning at 1; the auxiliary power unit's is 0. */
+            number: number;
+        };
+        VoidedFactDto: {
+            componentId: string;
+            id: string;
+            voided: boolean;
+            voidReason: string | null;
+        };
+        VoidedStayDto: {
+            componentId: string;
+            id: string;
+        };
+        VoidFactDto: {
+            reason: string;
+        };
+        VoidFlightDto: {
+            reason: string;
+        };
+        VoidLifeLimitDto: {
+            reason: string;
+        };
+        VoidReasonDto: {
+            reason: string;
+        };
+    };
+    responses: {
+        /** @description The request was refused or failed, and nothing was changed. */
+        Problem: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/problem+json": components["schemas"]["ProblemDto"];
+            };
+        };
+    };
+    parameters: never;
+    requestBodies: never;
+    headers: never;
+    pathItems: never;
+}
+export type $defs = Record<string, never>;
 export interface operations {
-  readSession: {
-    parameters: { query?: never; header?: never; path?: never; cookie?: never };
-    requestBody?: never;
-    responses: { 200: { headers: Record<string, unknown>; content: { 'application/json': components['schemas']['Session'] } } };
-  };
-  signIn: {
-    parameters: { query?: never; header?: never; path?: never; cookie?: never };
-    requestBody: { content: { 'application/json': components['schemas']['SignIn'] } };
-    responses: { 200: { headers: Record<string, unknown>; content: { 'application/json': components['schemas']['Session'] } } };
-  };
-  signOut: {
-    parameters: { query?: never; header?: never; path?: never; cookie?: never };
-    requestBody?: never;
-    responses: { 204: { headers: Record<string, unknown>; content?: never } };
-  };
-  changePassword: {
-    parameters: { query?: never; header?: never; path?: never; cookie?: never };
-    requestBody: { content: { 'application/json': components['schemas']['PasswordChange'] } };
-    responses: { 204: { headers: Record<string, unknown>; content?: never } };
-  };
+    airframeTypesList: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AirframeTypeDto"][];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    airframeTypesAdd: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewAirframeTypeDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AirframeTypeDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    airframesList: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AirframeDto"][];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    airframesAdd: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewAirframeDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AirframeDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    airframesGet: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AirframeDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    flightsPage: {
+        parameters: {
+            query?: {
+                /** @description Where the page before ended. */
+                after?: string;
+                /** @description Rows a page, at most 200; 50 unless told. */
+                limit?: number;
+                /** @description Whether voided flights are listed too. */
+                voided?: "true" | "false";
+            };
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FlightsPageDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    flightsLog: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewFlightsDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FlightsAnswerDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    historyOfAirframe: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HistoryDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    openingsOfAirframe: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OpeningDto"][];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    positionsOfAirframe: {
+        parameters: {
+            query?: {
+                /** @description 'YYYY-MM-DDTHH:MMZ', UTC; left out, it is now. */
+                at?: string;
+            };
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PositionsDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    positionsBoard: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BoardRowDto"][];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    changesRecord: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ConfirmedChangeDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RecordedChangeDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    changesPreview: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChangeRequestDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ChangePreviewDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    componentsPage: {
+        parameters: {
+            query?: {
+                /** @description Where the page before ended. */
+                after?: string;
+                kind?: "engine" | "module" | "part" | "pod" | "apu";
+                /** @description Rows a page, at most 200; 50 unless told. */
+                limit?: number;
+                /** @description Part of a serial number or part number; capitals and small letters are the same. */
+                search?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ComponentsPageDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    componentsAdd: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewComponentDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ComponentDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    componentsGet: {
+        parameters: {
+            query?: {
+                /** @description As of this instant; now, unless told. */
+                at?: string;
+            };
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ComponentDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    componentFactsOf: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ComponentFactsDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    historyOfComponent: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HistoryDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    componentsPlaces: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["StayDto"][];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    documentsList: {
+        parameters: {
+            query: {
+                subjectId: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DocumentDto"][];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    documentsBegin: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewDocumentDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DocumentBegunDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    documentsFile: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The file. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/pdf": string;
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    dueListPage: {
+        parameters: {
+            query?: {
+                /** @description The 'next' of the page before. */
+                after?: string;
+                /** @description Of one airframe alone. */
+                airframeId?: string;
+                /** @description How many rows; 50 unless told. */
+                limit?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DuePageDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    engineModelsList: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["EngineModelDto"][];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    engineModelsAdd: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewEngineModelDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["EngineModelDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    flightsCorrect: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CorrectFlightDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FlightsAnswerDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    flightsVoid: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["VoidFlightDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FlightsAnswerDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    componentFactsAcceptGap: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewGapAcceptanceDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["GapAcceptanceDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    componentFactsVoidAcceptance: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["VoidFactDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["VoidedFactDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    importsPage: {
+        parameters: {
+            query?: {
+                /** @description The id the page before ended with. */
+                after?: string;
+                /** @description Rows a page, at most 200; 50 unless told. */
+                limit?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ImportsPageDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    importsTake: {
+        parameters: {
+            query?: {
+                fileName?: string;
+                kind?: "flights";
+            };
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewImportDto"];
+                "text/csv": components["schemas"]["NewImportDto"];
+            };
+        };
+        responses: {
+            202: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ImportBegunDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    importsGet: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ImportDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    importsApply: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+                /** @description The etag of the version that was seen. Refused when missing (428) or no longer the present one (412). */
+                "if-match"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            202: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ImportBegunDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    importsCancel: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            202: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ImportDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    importsErrors: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/csv": string;
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    jobsGet: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["JobDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    jobsCancel: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["JobDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    journalPage: {
+        parameters: {
+            query?: {
+                /** @description The 'next' of the page before: the number of its last entry. */
+                after?: number;
+                /** @description How many; 100 unless told. */
+                limit?: number;
+                /** @description An airframe, component, package, flight, person …; left out, all. */
+                subject?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["JournalPageDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    lifeLimitsList: {
+        parameters: {
+            query?: {
+                engineModelId?: string;
+                partNumber?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LifeLimitDto"][];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    lifeLimitsAdd: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewLifeLimitDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LifeLimitDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    lifeLimitsVoid: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["VoidLifeLimitDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LifeLimitDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    locationsList: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LocationDto"][];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    locationsAdd: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewLocationDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LocationDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    openingsAdd: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewOpeningDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OpeningDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    openingsVoid: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["VoidFactDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OpeningDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    packagesPage: {
+        parameters: {
+            query?: {
+                /** @description The 'next' of the page before. */
+                after?: string;
+                airframeId?: string;
+                /** @description How many; 50 unless told. */
+                limit?: number;
+                status?: "open" | "released";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PackagesPageDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    packagesGet: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PackageDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    releaseSign: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+                /** @description The etag of the version that was seen. Refused when missing (428) or no longer the present one (412). */
+                "if-match"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SignReleaseDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReleaseNoteDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    releaseCheck: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReleaseCheckDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    peopleList: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PeopleDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    peopleAdd: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewPersonDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PersonDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    peopleDisable: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+                /** @description The etag of the version that was seen. Refused when missing (428) or no longer the present one (412). */
+                "if-match"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PersonDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    placementsPlace: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PlacementDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlacedStayDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    placementsVoid: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                stayId: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["VoidReasonDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["VoidedStayDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    componentFactsChangeRating: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewRatingChangeDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RatingChangeDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    componentFactsVoidRating: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["VoidFactDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["VoidedFactDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    releaseGet: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReleaseNoteDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    componentFactsAddReset: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewResetDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ResetDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    componentFactsVoidReset: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["VoidFactDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["VoidedFactDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    ruleSetsList: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RuleSetDto"][];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    sessionShow: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SessionDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    sessionBegin: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SignInDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SessionDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    sessionEnd: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    sessionChangePassword: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChangePasswordDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SessionDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    componentFactsAddGap: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewTraceGapDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TraceGapDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    componentFactsVoidGap: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["VoidFactDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["VoidedFactDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    trialBalanceGet: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TrialBalanceDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    healthLive: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HealthDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    healthReady: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HealthDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
 }
