@@ -4,7 +4,7 @@ import type { Tx } from '../../platform/database/database.js';
 import { toCounters } from '../../platform/http/counters.dto.js';
 import { dayToWire, toWire } from '../../platform/http/instants.js';
 import { orNotFound } from '../../platform/problems/refusal.error.js';
-import { type PartInLife, Lives } from '../../records/lives/lives.js';
+import { Lives, type PartInLife } from '../../records/lives/lives.js';
 import { ratingsAt } from '../../records/lives/ratings.js';
 import { type FilledSlot, Structure } from '../../records/stays/structure.js';
 import { type ComponentCounters, Counters } from '../../records/usage/counters.js';
@@ -43,7 +43,10 @@ export class ComponentReader {
   /** The component now (null) or as it was at an instant, in a constant number of statements. Refuses: NOT_FOUND. */
   async read(tx: Tx, operatorId: number, id: string, at: Date | null): Promise<ComponentDto> {
     const row = orNotFound(
-      await tx.component.findUnique({ where: { operatorId_id: { operatorId, id } }, include: { engineModel: true } }),
+      await tx.component.findUnique({
+        where: { operatorId_id: { operatorId, id } },
+        include: { engineModel: true },
+      }),
       'component',
     );
     const slots = await this.structure.beneath(tx, operatorId, [id], at);
@@ -55,7 +58,12 @@ export class ComponentReader {
       components: new Map(parts.map((part) => [part.id, part])),
       counters: await this.counters.of(tx, operatorId, [id, ...partIds], at),
       lives: await this.lives.of(tx, operatorId, [id, ...partIds], at),
-      ratings: new Map((await tx.rating.findMany({ where: { operatorId } })).map(({ id: ratingId, code }) => [ratingId, code])),
+      ratings: new Map(
+        (await tx.rating.findMany({ where: { operatorId } })).map(({ id: ratingId, code }) => [
+          ratingId,
+          code,
+        ]),
+      ),
     };
     const place = await placesOf(tx, operatorId, await this.structure.whereAre(tx, operatorId, [id], at));
     const own = tree.lives.get(id);
@@ -67,7 +75,8 @@ export class ComponentReader {
       serialNumber: row.serialNumber,
       description: row.description,
       engineModelId: row.engineModelId,
-      engineModel: row.engineModel === null ? null : `${row.engineModel.maker} ${row.engineModel.designation}`,
+      engineModel:
+        row.engineModel === null ? null : `${row.engineModel.maker} ${row.engineModel.designation}`,
       lifeLimited: row.lifeLimited,
       podClock: row.podClock as ComponentDto['podClock'],
       owner: row.owner,
@@ -86,7 +95,8 @@ export class ComponentReader {
 }
 
 function countersPart(known: ComponentCounters | undefined): Pick<ComponentDto, 'counters' | 'gaps'> {
-  const pair = (counters: ComponentCounters['sinceOverhaul'] | undefined) => (counters == null ? null : toCounters(counters));
+  const pair = (counters: ComponentCounters['sinceOverhaul'] | undefined) =>
+    counters == null ? null : toCounters(counters);
   return {
     counters: {
       sinceNew: toCounters(known?.sinceNew ?? UNKNOWN),
@@ -94,12 +104,19 @@ function countersPart(known: ComponentCounters | undefined): Pick<ComponentDto, 
       sinceShopVisit: pair(known?.sinceShopVisit),
       sinceInstalled: pair(known?.sinceInstalled),
     },
-    gaps: (known?.gaps ?? []).map(({ id, fromAt, toAt, note, accepted }) => ({ id, from: toWire(fromAt), to: toWire(toAt), note, accepted })),
+    gaps: (known?.gaps ?? []).map(({ id, fromAt, toAt, note, accepted }) => ({
+      id,
+      from: toWire(fromAt),
+      to: toWire(toAt),
+      note,
+      accepted,
+    })),
   };
 }
 
 function isVerified(counters: ComponentCounters | undefined, life: PartInLife | undefined): boolean {
-  if (counters === undefined || counters.sinceNew.minutes === null || counters.sinceNew.cycles === null) return false;
+  if (counters === undefined || counters.sinceNew.minutes === null || counters.sinceNew.cycles === null)
+    return false;
   return counters.gaps.every((gap) => gap.accepted) && life?.life.kind !== 'unsubstantiated';
 }
 

@@ -33,7 +33,11 @@ export class ComponentsController {
 
   /** Adds a component; the places in it come with it. */
   @Post()
-  add(@CurrentActor() actor: Actor, @ActKey() act: ActRequest, @Body() asked: NewComponentDto): Promise<ComponentDto> {
+  add(
+    @CurrentActor() actor: Actor,
+    @ActKey() act: ActRequest,
+    @Body() asked: NewComponentDto,
+  ): Promise<ComponentDto> {
     return this.components.add(actor, act, asked);
   }
 }

@@ -32,28 +32,50 @@ export class ComponentsService {
     const { operatorId } = actor;
     const cursor = after === undefined ? null : readCursor(after);
     return this.database.inOperator(actor, async (tx) => {
-      const found = search === undefined ? [] : [{ OR: [{ serialNumber: like(search) }, { partNumber: like(search) }] }];
-      const later = cursor === null ? [] : [{ OR: [{ serialNumber: { gt: cursor.serialNumber } }, { serialNumber: cursor.serialNumber, id: { gt: cursor.id } }] }];
+      const found =
+        search === undefined ? [] : [{ OR: [{ serialNumber: like(search) }, { partNumber: like(search) }] }];
+      const later =
+        cursor === null
+          ? []
+          : [
+              {
+                OR: [
+                  { serialNumber: { gt: cursor.serialNumber } },
+                  { serialNumber: cursor.serialNumber, id: { gt: cursor.id } },
+                ],
+              },
+            ];
       const rows = await tx.component.findMany({
         where: { operatorId, ...(kind === undefined ? {} : { kind }), AND: [...found, ...later] },
         orderBy: [{ serialNumber: 'asc' }, { id: 'asc' }],
         take: limit + 1,
       });
       const page = rows.slice(0, limit);
-      const place = await placesOf(tx, operatorId, await this.structure.whereAre(tx, operatorId, page.map((row) => row.id), null));
+      const place = await placesOf(
+        tx,
+        operatorId,
+        await this.structure.whereAre(
+          tx,
+          operatorId,
+          page.map((row) => row.id),
+          null,
+        ),
+      );
       const last = page.at(-1);
       return {
-        rows: page.map(({ id, kind: word, maker, partNumber, serialNumber, description, lifeLimited, engineModelId }) => ({
-          id,
-          kind: word as ComponentDto['kind'],
-          maker,
-          partNumber,
-          serialNumber,
-          description,
-          lifeLimited,
-          engineModelId,
-          place: place(id),
-        })),
+        rows: page.map(
+          ({ id, kind: word, maker, partNumber, serialNumber, description, lifeLimited, engineModelId }) => ({
+            id,
+            kind: word as ComponentDto['kind'],
+            maker,
+            partNumber,
+            serialNumber,
+            description,
+            lifeLimited,
+            engineModelId,
+            place: place(id),
+          }),
+        ),
         next: rows.length > limit && last !== undefined ? cursorAfter(last) : null,
       };
     });
@@ -61,15 +83,23 @@ export class ComponentsService {
 
   /** One component now or as it was. Refuses: NOT_FOUND. */
   get(actor: Actor, id: string, { at }: AsOfQueryDto): Promise<ComponentDto> {
-    return this.database.inOperator(actor, (tx) => this.reader.read(tx, actor.operatorId, id, at === undefined ? null : fromWire(at)));
+    return this.database.inOperator(actor, (tx) =>
+      this.reader.read(tx, actor.operatorId, id, at === undefined ? null : fromWire(at)),
+    );
   }
 
   /** Every stay of a component, the latest first, voided ones marked. Refuses: NOT_FOUND. */
   places(actor: Actor, id: string): Promise<StayDto[]> {
     const { operatorId } = actor;
     return this.database.inOperator(actor, async (tx) => {
-      orNotFound(await tx.component.findUnique({ where: { operatorId_id: { operatorId, id } }, select: { id: true } }), 'component');
-      const stays = await tx.stay.findMany({ where: { operatorId, componentId: id }, orderBy: [{ fromAt: 'desc' }, { recordedSeq: 'desc' }] });
+      orNotFound(
+        await tx.component.findUnique({ where: { operatorId_id: { operatorId, id } }, select: { id: true } }),
+        'component',
+      );
+      const stays = await tx.stay.findMany({
+        where: { operatorId, componentId: id },
+        orderBy: [{ fromAt: 'desc' }, { recordedSeq: 'desc' }],
+      });
       const words = await wordsOfPlaces(tx, operatorId, {
         slotIds: stays.flatMap((stay) => stay.slotId ?? []),
         locationIds: stays.flatMap((stay) => stay.locationId ?? []),
@@ -110,10 +140,18 @@ export class ComponentsService {
         podClock: kind === 'pod' ? (asked.podClock ?? 'position') : null,
         lessor: asked.lessor ?? null,
       };
-      const slots = (asked.slots ?? []).map((slot, sort) => ({ id: newId(), kind: slot.kind, name: slot.name, lifeLimited: slot.lifeLimited, sort }));
+      const slots = (asked.slots ?? []).map((slot, sort) => ({
+        id: newId(),
+        kind: slot.kind,
+        name: slot.name,
+        lifeLimited: slot.lifeLimited,
+        sort,
+      }));
       const manufacturedOn = asked.manufacturedOn == null ? null : dayFromWire(asked.manufacturedOn);
       await tx.component.create({ data: { operatorId, id, ...described, manufacturedOn } });
-      await tx.slot.createMany({ data: slots.map((slot) => ({ operatorId, componentId: id, positionId: null, ...slot })) });
+      await tx.slot.createMany({
+        data: slots.map((slot) => ({ operatorId, componentId: id, positionId: null, ...slot })),
+      });
       await this.journal.append(tx, actor, {
         number,
         stream: id,
@@ -134,14 +172,28 @@ function like(search: string) {
 
 function refuseFields({ kind, slots, podClock, engineModelId }: NewComponentDto): void {
   const fields = [
-    ...(podClock == null || kind === 'pod' ? [] : [{ field: 'podClock', reason: 'Only a pod has this.', fix: 'Leave it out.' }]),
+    ...(podClock == null || kind === 'pod'
+      ? []
+      : [{ field: 'podClock', reason: 'Only a pod has this.', fix: 'Leave it out.' }]),
     ...(kind === 'engine' && engineModelId == null
-      ? [{ field: 'engineModelId', reason: 'An engine has a model: its cycles and lives are counted by it.', fix: 'Choose its model.' }]
+      ? [
+          {
+            field: 'engineModelId',
+            reason: 'An engine has a model: its cycles and lives are counted by it.',
+            fix: 'Choose its model.',
+          },
+        ]
       : []),
     ...(slots ?? []).flatMap(({ name }, index, all) =>
       all.findIndex((slot) => slot.name === name) === index
         ? []
-        : [{ field: `slots[${index}].name`, reason: `Two places are called '${name}'.`, fix: 'Give each place a name of its own.' }],
+        : [
+            {
+              field: `slots[${index}].name`,
+              reason: `Two places are called '${name}'.`,
+              fix: 'Give each place a name of its own.',
+            },
+          ],
     ),
   ];
   if (fields.length > 0) refuse({ code: 'INVALID_FIELDS', fields });
@@ -149,14 +201,28 @@ function refuseFields({ kind, slots, podClock, engineModelId }: NewComponentDto)
 
 async function refuseAround(tx: Tx, operatorId: number, asked: NewComponentDto): Promise<void> {
   const { maker, partNumber, serialNumber, kind } = asked;
-  const same = await tx.component.findFirst({ where: { operatorId, maker, partNumber, serialNumber }, select: { id: true } });
+  const same = await tx.component.findFirst({
+    where: { operatorId, maker, partNumber, serialNumber },
+    select: { id: true },
+  });
   if (same !== null)
-    refuse({ code: 'ALREADY_EXISTS', what: `a ${partNumber} of this maker with the serial number`, field: 'serialNumber', value: serialNumber });
+    refuse({
+      code: 'ALREADY_EXISTS',
+      what: `a ${partNumber} of this maker with the serial number`,
+      field: 'serialNumber',
+      value: serialNumber,
+    });
   if (asked.engineModelId == null) return;
-  const model = await tx.engineModel.findUnique({ where: { operatorId_id: { operatorId, id: asked.engineModelId } }, select: { kind: true } });
+  const model = await tx.engineModel.findUnique({
+    where: { operatorId_id: { operatorId, id: asked.engineModelId } },
+    select: { kind: true },
+  });
   if (model === null) refuse({ code: 'NOT_FOUND', what: 'engine model', field: 'engineModelId' });
   if ((kind === 'engine' && model.kind !== 'engine') || (kind === 'apu' && model.kind !== 'apu')) {
     const reason = `This model is of kind '${model.kind}', the component of kind '${kind}'.`;
-    refuse({ code: 'INVALID_FIELDS', fields: [{ field: 'engineModelId', reason, fix: 'Choose a model of the same kind.' }] });
+    refuse({
+      code: 'INVALID_FIELDS',
+      fields: [{ field: 'engineModelId', reason, fix: 'Choose a model of the same kind.' }],
+    });
   }
 }

@@ -13,10 +13,17 @@ export function cursorAfter({ serialNumber, id }: ComponentCursor): string {
 
 /** Reads such a text. Refuses: INVALID_FIELDS. */
 export function readCursor(text: string): ComponentCursor {
-  const fields = [{ field: 'after', reason: 'This is no place in the list.', fix: 'Send what the page before gave as `next`.' }];
+  const fields = [
+    {
+      field: 'after',
+      reason: 'This is no place in the list.',
+      fix: 'Send what the page before gave as `next`.',
+    },
+  ];
   try {
     const [serialNumber, id] = JSON.parse(Buffer.from(text, 'base64url').toString()) as [unknown, unknown];
-    if (typeof serialNumber === 'string' && typeof id === 'string' && /^[0-9a-f-]{36}$/i.test(id)) return { serialNumber, id };
+    if (typeof serialNumber === 'string' && typeof id === 'string' && /^[0-9a-f-]{36}$/i.test(id))
+      return { serialNumber, id };
   } catch {
     // falls through to the refusal
   }

@@ -18,7 +18,8 @@ export function lifeToWire({ life, limit, ratingId }: PartInLife, ratings: Ratin
     minuteLimit: null,
     remainingMinutes: null,
     flagged: false,
-    reasons: life.kind === 'unsubstantiated' ? life.reasons.map((reason) => reasonToWire(reason, ratings)) : [],
+    reasons:
+      life.kind === 'unsubstantiated' ? life.reasons.map((reason) => reasonToWire(reason, ratings)) : [],
     ratingCode: ratingId === null ? null : (ratings.get(ratingId) ?? null),
     document: limit?.document ?? null,
     revision: limit?.revision ?? null,
@@ -39,7 +40,12 @@ export function lifeToWire({ life, limit, ratingId }: PartInLife, ratings: Ratin
 
 /** The part that limits, as the wire has it. Total. */
 export function limiterToWire(
-  part: { readonly id: string; readonly description: string; readonly partNumber: string; readonly serialNumber: string },
+  part: {
+    readonly id: string;
+    readonly description: string;
+    readonly partNumber: string;
+    readonly serialNumber: string;
+  },
   life: Life,
   ratings: RatingCodes,
 ): LimiterDto {

@@ -66,7 +66,11 @@ function wordsOfSlot(slot: SlotRow): PlaceWords {
 }
 
 /** Where these components are, in words; one that is nowhere gets the place 'none'. */
-export async function placesOf(tx: Tx, operatorId: number, where: ReadonlyMap<string, WhereAt>): Promise<(componentId: string) => PlaceDto> {
+export async function placesOf(
+  tx: Tx,
+  operatorId: number,
+  where: ReadonlyMap<string, WhereAt>,
+): Promise<(componentId: string) => PlaceDto> {
   const found = [...where.values()];
   const words = await wordsOfPlaces(tx, operatorId, {
     slotIds: found.flatMap((stay) => stay.slotId ?? []),

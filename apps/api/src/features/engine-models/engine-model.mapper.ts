@@ -10,7 +10,11 @@ interface ModelRow {
   readonly lifeMethod: string;
   readonly lifeSource: string;
   readonly version: number;
-  readonly ratingByEngineModel: readonly { readonly id: string; readonly code: string; readonly description: string | null }[];
+  readonly ratingByEngineModel: readonly {
+    readonly id: string;
+    readonly code: string;
+    readonly description: string | null;
+  }[];
   readonly cycleRuleByEngineModel: readonly CycleRuleDto[];
 }
 
@@ -41,7 +45,11 @@ export function engineModelToWire(row: ModelRow): EngineModelDto {
     lifeMethod: row.lifeMethod as EngineModelDto['lifeMethod'],
     lifeSource,
     version,
-    ratings: row.ratingByEngineModel.map((rating) => ({ id: rating.id, code: rating.code, description: rating.description })),
+    ratings: row.ratingByEngineModel.map((rating) => ({
+      id: rating.id,
+      code: rating.code,
+      description: rating.description,
+    })),
     cycleRules: row.cycleRuleByEngineModel.map((rule) => ({
       id: rule.id,
       airframeTypeId: rule.airframeTypeId,
@@ -59,7 +67,18 @@ export function engineModelToWire(row: ModelRow): EngineModelDto {
 
 /** A limit as the wire has it. Total. */
 export function lifeLimitToWire(row: LimitRow): LifeLimitDto {
-  const { id, partNumber, engineModelId, cycles, minutes, document, revision, effectiveOn, voidedSeq, voidReason } = row;
+  const {
+    id,
+    partNumber,
+    engineModelId,
+    cycles,
+    minutes,
+    document,
+    revision,
+    effectiveOn,
+    voidedSeq,
+    voidReason,
+  } = row;
   return {
     id,
     partNumber,

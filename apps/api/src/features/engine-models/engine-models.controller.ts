@@ -19,7 +19,11 @@ export class EngineModelsController {
 
   /** Adds a model with its ratings and cycle rules. */
   @Post()
-  add(@CurrentActor() actor: Actor, @ActKey() act: ActRequest, @Body() asked: NewEngineModelDto): Promise<EngineModelDto> {
+  add(
+    @CurrentActor() actor: Actor,
+    @ActKey() act: ActRequest,
+    @Body() asked: NewEngineModelDto,
+  ): Promise<EngineModelDto> {
     return this.models.add(actor, act, asked);
   }
 }

@@ -39,16 +39,39 @@ export class EngineModelsService {
     refuseTwice(asked);
     return this.acts.perform(actor, act, async (tx) => {
       const { kind, maker, designation, lifeMethod, lifeSource } = asked;
-      const same = await tx.engineModel.findFirst({ where: { operatorId, maker, designation }, select: { id: true } });
-      if (same !== null) refuse({ code: 'ALREADY_EXISTS', what: 'a model of this maker called', field: 'designation', value: designation });
+      const same = await tx.engineModel.findFirst({
+        where: { operatorId, maker, designation },
+        select: { id: true },
+      });
+      if (same !== null)
+        refuse({
+          code: 'ALREADY_EXISTS',
+          what: 'a model of this maker called',
+          field: 'designation',
+          value: designation,
+        });
       await refuseUnknownTypes(tx, operatorId, asked);
       const number = await this.journal.number(tx);
       const id = newId();
-      const ratings = asked.ratings.map(({ code, description }) => ({ id: newId(), code, description: description ?? null }));
-      const cycleRules = asked.cycleRules.map((rule) => ({ id: newId(), ...rule, airframeTypeId: rule.airframeTypeId ?? null }));
-      await tx.engineModel.create({ data: { operatorId, id, kind, maker, designation, lifeMethod, lifeSource } });
-      await tx.rating.createMany({ data: ratings.map((rating) => ({ operatorId, engineModelId: id, ...rating })) });
-      await tx.cycleRule.createMany({ data: cycleRules.map((rule) => ({ operatorId, engineModelId: id, ...rule })) });
+      const ratings = asked.ratings.map(({ code, description }) => ({
+        id: newId(),
+        code,
+        description: description ?? null,
+      }));
+      const cycleRules = asked.cycleRules.map((rule) => ({
+        id: newId(),
+        ...rule,
+        airframeTypeId: rule.airframeTypeId ?? null,
+      }));
+      await tx.engineModel.create({
+        data: { operatorId, id, kind, maker, designation, lifeMethod, lifeSource },
+      });
+      await tx.rating.createMany({
+        data: ratings.map((rating) => ({ operatorId, engineModelId: id, ...rating })),
+      });
+      await tx.cycleRule.createMany({
+        data: cycleRules.map((rule) => ({ operatorId, engineModelId: id, ...rule })),
+      });
       await this.journal.append(tx, actor, {
         number,
         stream: id,
@@ -57,8 +80,17 @@ export class EngineModelsService {
         about: [id],
         key: act.key,
       });
-      const row = await tx.engineModel.findUnique({ where: { operatorId_id: { operatorId, id } }, include: WITH_RULES });
-      return { status: 201, body: engineModelToWire(orNotFound(row, 'engine model')), version: 1, number, resource: `/api/engine-models/${id}` };
+      const row = await tx.engineModel.findUnique({
+        where: { operatorId_id: { operatorId, id } },
+        include: WITH_RULES,
+      });
+      return {
+        status: 201,
+        body: engineModelToWire(orNotFound(row, 'engine model')),
+        version: 1,
+        number,
+        resource: `/api/engine-models/${id}`,
+      };
     });
   }
 }
@@ -68,24 +100,46 @@ function refuseTwice({ ratings, cycleRules }: NewEngineModelDto): void {
   const twice = codes.findIndex((code, index) => codes.indexOf(code) !== index);
   if (twice !== -1) {
     const reason = `The rating ${codes[twice]} is named twice.`;
-    refuse({ code: 'INVALID_FIELDS', fields: [{ field: `ratings[${twice}].code`, reason, fix: 'Name each rating once.' }] });
+    refuse({
+      code: 'INVALID_FIELDS',
+      fields: [{ field: `ratings[${twice}].code`, reason, fix: 'Name each rating once.' }],
+    });
   }
   const types = cycleRules.map((rule) => rule.airframeTypeId ?? null);
   const again = types.findIndex((type, index) => types.indexOf(type) !== index);
   if (again !== -1) {
     const reason = 'There are two rules for the same type of airframe.';
-    refuse({ code: 'INVALID_FIELDS', fields: [{ field: `cycleRules[${again}].airframeTypeId`, reason, fix: 'Give one rule a type.' }] });
+    refuse({
+      code: 'INVALID_FIELDS',
+      fields: [{ field: `cycleRules[${again}].airframeTypeId`, reason, fix: 'Give one rule a type.' }],
+    });
   }
-  const idle = cycleRules.findIndex((rule) => rule.perFlight + rule.perLanding + rule.perTouchAndGo + rule.perStart + rule.perAbortedTakeOff === 0);
+  const idle = cycleRules.findIndex(
+    (rule) =>
+      rule.perFlight + rule.perLanding + rule.perTouchAndGo + rule.perStart + rule.perAbortedTakeOff === 0,
+  );
   if (idle !== -1) {
     const reason = 'This rule would count nothing: every weight is zero.';
-    refuse({ code: 'INVALID_FIELDS', fields: [{ field: `cycleRules[${idle}].perFlight`, reason, fix: 'Give what counts a weight.' }] });
+    refuse({
+      code: 'INVALID_FIELDS',
+      fields: [{ field: `cycleRules[${idle}].perFlight`, reason, fix: 'Give what counts a weight.' }],
+    });
   }
 }
 
-async function refuseUnknownTypes(tx: Tx, operatorId: number, { cycleRules }: NewEngineModelDto): Promise<void> {
+async function refuseUnknownTypes(
+  tx: Tx,
+  operatorId: number,
+  { cycleRules }: NewEngineModelDto,
+): Promise<void> {
   const ids = cycleRules.flatMap((rule) => rule.airframeTypeId ?? []);
-  const known = await tx.airframeType.findMany({ where: { operatorId, id: { in: ids } }, select: { id: true } });
-  const unknown = cycleRules.findIndex(({ airframeTypeId }) => airframeTypeId != null && !known.some(({ id }) => id === airframeTypeId));
-  if (unknown !== -1) refuse({ code: 'NOT_FOUND', what: 'type of airframe', field: `cycleRules[${unknown}].airframeTypeId` });
+  const known = await tx.airframeType.findMany({
+    where: { operatorId, id: { in: ids } },
+    select: { id: true },
+  });
+  const unknown = cycleRules.findIndex(
+    ({ airframeTypeId }) => airframeTypeId != null && !known.some(({ id }) => id === airframeTypeId),
+  );
+  if (unknown !== -1)
+    refuse({ code: 'NOT_FOUND', what: 'type of airframe', field: `cycleRules[${unknown}].airframeTypeId` });
 }

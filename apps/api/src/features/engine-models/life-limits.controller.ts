@@ -20,7 +20,11 @@ export class LifeLimitsController {
 
   /** Records a life limit from a document's revision. The newest revision that is effective counts. */
   @Post()
-  add(@CurrentActor() actor: Actor, @ActKey() act: ActRequest, @Body() asked: NewLifeLimitDto): Promise<LifeLimitDto> {
+  add(
+    @CurrentActor() actor: Actor,
+    @ActKey() act: ActRequest,
+    @Body() asked: NewLifeLimitDto,
+  ): Promise<LifeLimitDto> {
     return this.limits.add(actor, act, asked);
   }
 

@@ -11,7 +11,10 @@ import { Journal } from '../../records/journal/journal.js';
 import { lifeLimitToWire } from './engine-model.mapper.js';
 import type { LifeLimitDto, LifeLimitsQueryDto, NewLifeLimitDto } from './life-limit.dto.js';
 
-const WITH_NAMES = { rating: { select: { code: true } }, engineModel: { select: { maker: true, designation: true } } } as const;
+const WITH_NAMES = {
+  rating: { select: { code: true } },
+  engineModel: { select: { maker: true, designation: true } },
+} as const;
 
 /** Life limits, and what falls due by them. */
 @Injectable()
@@ -28,7 +31,11 @@ export class LifeLimitsService {
     const { operatorId } = actor;
     return this.database.inOperator(actor, async (tx) => {
       const rows = await tx.lifeLimit.findMany({
-        where: { operatorId, ...(partNumber === undefined ? {} : { partNumber }), ...(engineModelId === undefined ? {} : { engineModelId }) },
+        where: {
+          operatorId,
+          ...(partNumber === undefined ? {} : { partNumber }),
+          ...(engineModelId === undefined ? {} : { engineModelId }),
+        },
         include: WITH_NAMES,
         orderBy: [{ partNumber: 'asc' }, { effectiveOn: 'desc' }, { id: 'asc' }],
       });
@@ -49,13 +56,28 @@ export class LifeLimitsService {
         select: { id: true },
       });
       if (same !== null)
-        refuse({ code: 'ALREADY_EXISTS', what: `a limit of ${partNumber} at this rating in ${document}, revision`, field: 'revision', value: revision });
+        refuse({
+          code: 'ALREADY_EXISTS',
+          what: `a limit of ${partNumber} at this rating in ${document}, revision`,
+          field: 'revision',
+          value: revision,
+        });
       const number = await this.journal.number(tx);
       const id = newId();
-      const limit = { partNumber, ratingId, authorisation, cycles: asked.cycles ?? null, minutes: asked.minutes ?? null, document, revision };
+      const limit = {
+        partNumber,
+        ratingId,
+        authorisation,
+        cycles: asked.cycles ?? null,
+        minutes: asked.minutes ?? null,
+        document,
+        revision,
+      };
       const effectiveOn = dayFromWire(asked.effectiveOn);
       if (effectiveOn === null) throw new Error('checked before: a day that is none');
-      await tx.lifeLimit.create({ data: { operatorId, id, engineModelId, ...limit, effectiveOn, recordedSeq: number } });
+      await tx.lifeLimit.create({
+        data: { operatorId, id, engineModelId, ...limit, effectiveOn, recordedSeq: number },
+      });
       await this.duePoints.rebuild(tx, operatorId, await withPartNumber(tx, operatorId, partNumber));
       await this.journal.append(tx, actor, {
         number,
@@ -65,18 +87,33 @@ export class LifeLimitsService {
         about: [engineModelId, id],
         key: act.key,
       });
-      return { status: 201, body: await read(tx, operatorId, id), number, resource: `/api/life-limits/${id}` };
+      return {
+        status: 201,
+        body: await read(tx, operatorId, id),
+        number,
+        resource: `/api/life-limits/${id}`,
+      };
     });
   }
 
   /** Voids a limit with its reason. Refuses: NOT_FOUND, ALREADY_VOIDED. */
-  void(actor: Actor, act: ActRequest, { id, reason }: { readonly id: string; readonly reason: string }): Promise<LifeLimitDto> {
+  void(
+    actor: Actor,
+    act: ActRequest,
+    { id, reason }: { readonly id: string; readonly reason: string },
+  ): Promise<LifeLimitDto> {
     const { operatorId } = actor;
     return this.acts.perform(actor, act, async (tx) => {
-      const found = orNotFound(await tx.lifeLimit.findUnique({ where: { operatorId_id: { operatorId, id } } }), 'life limit');
+      const found = orNotFound(
+        await tx.lifeLimit.findUnique({ where: { operatorId_id: { operatorId, id } } }),
+        'life limit',
+      );
       await lockModel(tx, operatorId, found.engineModelId);
       const number = await this.journal.number(tx);
-      const { count } = await tx.lifeLimit.updateMany({ where: { operatorId, id, voidedSeq: null }, data: { voidedSeq: number, voidReason: reason } });
+      const { count } = await tx.lifeLimit.updateMany({
+        where: { operatorId, id, voidedSeq: null },
+        data: { voidedSeq: number, voidReason: reason },
+      });
       if (count === 0) refuse({ code: 'ALREADY_VOIDED', what: 'the life limit' });
       await this.duePoints.rebuild(tx, operatorId, await withPartNumber(tx, operatorId, found.partNumber));
       await this.journal.append(tx, actor, {
@@ -87,7 +124,12 @@ export class LifeLimitsService {
         about: [found.engineModelId, id],
         key: act.key,
       });
-      return { status: 200, body: await read(tx, operatorId, id), number, resource: `/api/life-limits/${id}` };
+      return {
+        status: 200,
+        body: await read(tx, operatorId, id),
+        number,
+        resource: `/api/life-limits/${id}`,
+      };
     });
   }
 }
@@ -98,7 +140,10 @@ function refuseAmounts({ authorisation, cycles, minutes }: NewLifeLimitDto): voi
   const field = authorisation === 'limited' ? 'cycles' : cycles == null ? 'minutes' : 'cycles';
   const fault =
     authorisation === 'limited'
-      ? { reason: 'A limited part has a limit in cycles, in hours or in both.', fix: 'Enter cycles, minutes or both.' }
+      ? {
+          reason: 'A limited part has a limit in cycles, in hours or in both.',
+          fix: 'Enter cycles, minutes or both.',
+        }
       : { reason: 'Only a limited part has a limit.', fix: "Leave it empty, or choose 'limited'." };
   refuse({ code: 'INVALID_FIELDS', fields: [{ field, ...fault }] });
 }
@@ -106,14 +151,21 @@ function refuseAmounts({ authorisation, cycles, minutes }: NewLifeLimitDto): voi
 // Two rows of one revision at once would miss each other in the check for the same one.
 async function lockModel(tx: Tx, operatorId: number, id: string): Promise<string> {
   const [row] = await tx.$queryRaw<{ designation: string }[]>`
-    SELECT designation FROM engine_model WHERE operator_id = ${operatorId}::int AND id = ${id}::uuid FOR UPDATE`;
+    SELECT designation FROM engine_model WHERE operator_id = ${operatorId}::int AND id = ${id}::uuid FOR NO KEY UPDATE`;
   if (row === undefined) refuse({ code: 'NOT_FOUND', what: 'engine model', field: 'engineModelId' });
   return row.designation;
 }
 
-async function ratingOf(tx: Tx, operatorId: number, { engineModelId, ratingCode }: NewLifeLimitDto): Promise<string | null> {
+async function ratingOf(
+  tx: Tx,
+  operatorId: number,
+  { engineModelId, ratingCode }: NewLifeLimitDto,
+): Promise<string | null> {
   if (ratingCode == null) return null;
-  const rating = await tx.rating.findFirst({ where: { operatorId, engineModelId, code: ratingCode }, select: { id: true } });
+  const rating = await tx.rating.findFirst({
+    where: { operatorId, engineModelId, code: ratingCode },
+    select: { id: true },
+  });
   return orNotFound(rating, 'rating of this model', 'ratingCode').id;
 }
 
@@ -123,6 +175,9 @@ async function withPartNumber(tx: Tx, operatorId: number, partNumber: string): P
 }
 
 async function read(tx: Tx, operatorId: number, id: string): Promise<LifeLimitDto> {
-  const row = await tx.lifeLimit.findUnique({ where: { operatorId_id: { operatorId, id } }, include: WITH_NAMES });
+  const row = await tx.lifeLimit.findUnique({
+    where: { operatorId_id: { operatorId, id } },
+    include: WITH_NAMES,
+  });
   return lifeLimitToWire(orNotFound(row, 'life limit'));
 }

@@ -19,7 +19,11 @@ export class AirframeTypesController {
 
   /** Adds a type of airframe with its positions. */
   @Post()
-  add(@CurrentActor() actor: Actor, @ActKey() act: ActRequest, @Body() asked: NewAirframeTypeDto): Promise<AirframeTypeDto> {
+  add(
+    @CurrentActor() actor: Actor,
+    @ActKey() act: ActRequest,
+    @Body() asked: NewAirframeTypeDto,
+  ): Promise<AirframeTypeDto> {
     return this.types.add(actor, act, asked);
   }
 }

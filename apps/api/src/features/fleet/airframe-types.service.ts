@@ -37,13 +37,26 @@ export class AirframeTypesService {
     refusePositions(asked);
     return this.acts.perform(actor, act, async (tx) => {
       const { maker, designation } = asked;
-      const same = await tx.airframeType.findFirst({ where: { operatorId, maker, designation }, select: { id: true } });
-      if (same !== null) refuse({ code: 'ALREADY_EXISTS', what: 'a type of this maker called', field: 'designation', value: designation });
+      const same = await tx.airframeType.findFirst({
+        where: { operatorId, maker, designation },
+        select: { id: true },
+      });
+      if (same !== null)
+        refuse({
+          code: 'ALREADY_EXISTS',
+          what: 'a type of this maker called',
+          field: 'designation',
+          value: designation,
+        });
       const id = newId();
       const number = await this.journal.number(tx);
-      const positions = [...asked.positions].sort((a, b) => a.number - b.number).map((position) => ({ ...position }));
+      const positions = [...asked.positions]
+        .sort((a, b) => a.number - b.number)
+        .map((position) => ({ ...position }));
       await tx.airframeType.create({ data: { operatorId, id, maker, designation } });
-      await tx.typePosition.createMany({ data: positions.map((position) => ({ operatorId, airframeTypeId: id, ...position })) });
+      await tx.typePosition.createMany({
+        data: positions.map((position) => ({ operatorId, airframeTypeId: id, ...position })),
+      });
       await this.journal.append(tx, actor, {
         number,
         stream: id,
@@ -63,12 +76,22 @@ function refusePositions({ positions }: NewAirframeTypeDto): void {
   for (const [index, { number, kind }] of positions.entries()) {
     const field = `positions[${index}].number`;
     if (seen.has(number)) {
-      const fields = [{ field, reason: `Two positions have the number ${number}.`, fix: 'Give each position a number of its own.' }];
+      const fields = [
+        {
+          field,
+          reason: `Two positions have the number ${number}.`,
+          fix: 'Give each position a number of its own.',
+        },
+      ];
       refuse({ code: 'INVALID_FIELDS', fields });
     }
     if ((kind === 'apu') !== (number === 0)) {
       const fields = [
-        { field, reason: 'The auxiliary power unit has the number 0, and only it.', fix: 'Number engines from 1, from the left outboard.' },
+        {
+          field,
+          reason: 'The auxiliary power unit has the number 0, and only it.',
+          fix: 'Number engines from 1, from the left outboard.',
+        },
       ];
       refuse({ code: 'INVALID_FIELDS', fields });
     }

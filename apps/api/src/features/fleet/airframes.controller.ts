@@ -26,7 +26,11 @@ export class AirframesController {
 
   /** Adds an airframe; its positions, slots and clocks come with it. */
   @Post()
-  add(@CurrentActor() actor: Actor, @ActKey() act: ActRequest, @Body() asked: NewAirframeDto): Promise<AirframeDto> {
+  add(
+    @CurrentActor() actor: Actor,
+    @ActKey() act: ActRequest,
+    @Body() asked: NewAirframeDto,
+  ): Promise<AirframeDto> {
     return this.airframes.add(actor, act, asked);
   }
 }

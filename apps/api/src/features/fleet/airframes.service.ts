@@ -36,7 +36,9 @@ export class AirframesService {
 
   /** One airframe. Refuses: NOT_FOUND. */
   get(actor: Actor, id: string): Promise<AirframeDto> {
-    return this.database.inOperator(actor, async (tx) => orNotFound((await this.read(tx, actor.operatorId, id))[0], 'airframe'));
+    return this.database.inOperator(actor, async (tx) =>
+      orNotFound((await this.read(tx, actor.operatorId, id))[0], 'airframe'),
+    );
   }
 
   /**
@@ -49,22 +51,50 @@ export class AirframesService {
     return this.acts.perform(actor, act, async (tx) => {
       await refuseSame(tx, operatorId, asked);
       const { airframeTypeId, registration, serialNumber, ruleSet, owner } = asked;
-      const places = await tx.typePosition.findMany({ where: { operatorId, airframeTypeId }, orderBy: { number: 'asc' } });
-      if (places.length === 0) refuse({ code: 'NOT_FOUND', what: 'type of airframe', field: 'airframeTypeId' });
+      const places = await tx.typePosition.findMany({
+        where: { operatorId, airframeTypeId },
+        orderBy: { number: 'asc' },
+      });
+      if (places.length === 0)
+        refuse({ code: 'NOT_FOUND', what: 'type of airframe', field: 'airframeTypeId' });
       const number = await this.journal.number(tx);
       const id = newId();
-      const described = { registration, serialNumber, airframeTypeId, ruleSet, dayZone: asked.dayZone ?? 'UTC', owner, lessor: asked.lessor ?? null };
+      const described = {
+        registration,
+        serialNumber,
+        airframeTypeId,
+        ruleSet,
+        dayZone: asked.dayZone ?? 'UTC',
+        owner,
+        lessor: asked.lessor ?? null,
+      };
       const manufacturedOn = asked.manufacturedOn == null ? null : dayFromWire(asked.manufacturedOn);
       await tx.airframe.create({ data: { operatorId, id, ...described, manufacturedOn } });
-      const positions = places.map(({ number: place, kind, mount, label }) => ({ id: newId(), number: place, kind, mount, label }));
-      await tx.position.createMany({ data: positions.map((position) => ({ operatorId, airframeId: id, ...position })) });
+      const positions = places.map(({ number: place, kind, mount, label }) => ({
+        id: newId(),
+        number: place,
+        kind,
+        mount,
+        label,
+      }));
+      await tx.position.createMany({
+        data: positions.map((position) => ({ operatorId, airframeId: id, ...position })),
+      });
       await tx.carrier.createMany({
         data: [
           { operatorId, id, kind: 'airframe', airframeId: id, positionId: null },
-          ...positions.map((position) => ({ operatorId, id: position.id, kind: 'position', airframeId: id, positionId: position.id })),
+          ...positions.map((position) => ({
+            operatorId,
+            id: position.id,
+            kind: 'position',
+            airframeId: id,
+            positionId: position.id,
+          })),
         ],
       });
-      await tx.slot.createMany({ data: positions.flatMap(({ id: positionId, kind }) => slotsOf(operatorId, positionId, kind)) });
+      await tx.slot.createMany({
+        data: positions.flatMap(({ id: positionId, kind }) => slotsOf(operatorId, positionId, kind)),
+      });
       await this.journal.append(tx, actor, {
         number,
         stream: id,
@@ -86,25 +116,50 @@ export class AirframesService {
     });
     const ids = rows.map((row) => row.id);
     const counters = await airframeCounters(tx, operatorId, ids, null);
-    const heads = await tx.carrier.findMany({ where: { operatorId, id: { in: ids } }, select: { id: true, lastLandingAt: true } });
+    const heads = await tx.carrier.findMany({
+      where: { operatorId, id: { in: ids } },
+      select: { id: true, lastLandingAt: true },
+    });
     const landed = new Map(heads.map((head) => [head.id, head.lastLandingAt]));
-    return rows.map((row) => airframeToWire(row, { counters: counters.get(row.id), lastLandingAt: landed.get(row.id) ?? null }));
+    return rows.map((row) =>
+      airframeToWire(row, { counters: counters.get(row.id), lastLandingAt: landed.get(row.id) ?? null }),
+    );
   }
 }
 
 function slotsOf(operatorId: number, positionId: string, kind: string) {
   const kinds = kind === 'apu' ? ['apu'] : ['engine', 'pod'];
-  return kinds.map((slot, sort) => ({ operatorId, id: newId(), positionId, componentId: null, kind: slot, name: slot, sort }));
+  return kinds.map((slot, sort) => ({
+    operatorId,
+    id: newId(),
+    positionId,
+    componentId: null,
+    kind: slot,
+    name: slot,
+    sort,
+  }));
 }
 
 function refuseWords({ ruleSet, dayZone }: NewAirframeDto): void {
   const fields = [
     ...(RULE_SETS.some((known) => known.code === ruleSet)
       ? []
-      : [{ field: 'ruleSet', reason: `There is no rule set '${ruleSet}'.`, fix: `Choose one of ${RULE_SETS.map(({ code }) => code).join(', ')}.` }]),
+      : [
+          {
+            field: 'ruleSet',
+            reason: `There is no rule set '${ruleSet}'.`,
+            fix: `Choose one of ${RULE_SETS.map(({ code }) => code).join(', ')}.`,
+          },
+        ]),
     ...(dayZone === undefined || isZone(dayZone)
       ? []
-      : [{ field: 'dayZone', reason: `There is no time zone '${dayZone}'.`, fix: "Enter a zone such as 'UTC' or 'Europe/Vienna'." }]),
+      : [
+          {
+            field: 'dayZone',
+            reason: `There is no time zone '${dayZone}'.`,
+            fix: "Enter a zone such as 'UTC' or 'Europe/Vienna'.",
+          },
+        ]),
   ];
   if (fields.length > 0) refuse({ code: 'INVALID_FIELDS', fields });
 }
@@ -117,13 +172,27 @@ function isZone(name: string): boolean {
   }
 }
 
-async function refuseSame(tx: Tx, operatorId: number, { registration, airframeTypeId, serialNumber }: NewAirframeDto): Promise<void> {
+async function refuseSame(
+  tx: Tx,
+  operatorId: number,
+  { registration, airframeTypeId, serialNumber }: NewAirframeDto,
+): Promise<void> {
   const same = await tx.airframe.findFirst({
     where: { operatorId, OR: [{ registration }, { airframeTypeId, serialNumber }] },
     select: { registration: true },
   });
   if (same === null) return;
   if (same.registration === registration)
-    refuse({ code: 'ALREADY_EXISTS', what: 'an airframe with the registration', field: 'registration', value: registration });
-  refuse({ code: 'ALREADY_EXISTS', what: `an airframe (${same.registration}) of this type with the serial number`, field: 'serialNumber', value: serialNumber });
+    refuse({
+      code: 'ALREADY_EXISTS',
+      what: 'an airframe with the registration',
+      field: 'registration',
+      value: registration,
+    });
+  refuse({
+    code: 'ALREADY_EXISTS',
+    what: `an airframe (${same.registration}) of this type with the serial number`,
+    field: 'serialNumber',
+    value: serialNumber,
+  });
 }

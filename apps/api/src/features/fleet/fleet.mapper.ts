@@ -56,7 +56,18 @@ export function airframeTypeToWire(row: TypeRow): AirframeTypeDto {
 
 /** An airframe as the wire has it. Total. */
 export function airframeToWire(row: AirframeRow, { counters, lastLandingAt }: Flown): AirframeDto {
-  const { id, registration, serialNumber, airframeTypeId, ruleSet, dayZone, owner, lessor, manufacturedOn, version } = row;
+  const {
+    id,
+    registration,
+    serialNumber,
+    airframeTypeId,
+    ruleSet,
+    dayZone,
+    owner,
+    lessor,
+    manufacturedOn,
+    version,
+  } = row;
   return {
     id,
     registration,
@@ -75,7 +86,10 @@ export function airframeToWire(row: AirframeRow, { counters, lastLandingAt }: Fl
     positions: row.positionByAirframe.map((position) => ({
       id: position.id,
       ...positionToWire(position),
-      slots: position.slotByPosition.map((slot) => ({ id: slot.id, kind: slot.kind as PositionSlotDto['kind'] })),
+      slots: position.slotByPosition.map((slot) => ({
+        id: slot.id,
+        kind: slot.kind as PositionSlotDto['kind'],
+      })),
     })),
   };
 }

@@ -21,7 +21,11 @@ export class BoundaryInFlight {
   constructor(private readonly database: Database) {}
 
   /** Runs `work`; where the database finds a boundary inside the flight under way, the refusal names both records. */
-  async named<T>(actor: Actor, underWay: () => { readonly flight: FlightCommand; readonly path: string }, work: () => Promise<T>): Promise<T> {
+  async named<T>(
+    actor: Actor,
+    underWay: () => { readonly flight: FlightCommand; readonly path: string },
+    work: () => Promise<T>,
+  ): Promise<T> {
     try {
       return await work();
     } catch (error) {
@@ -31,10 +35,17 @@ export class BoundaryInFlight {
     }
   }
 
-  private async refusal(actor: Actor, { componentId, fromAt, toAt }: Detail, { flight, path }: { flight: FlightCommand; path: string }): Promise<RefusalError> {
+  private async refusal(
+    actor: Actor,
+    { componentId, fromAt, toAt }: Detail,
+    { flight, path }: { flight: FlightCommand; path: string },
+  ): Promise<RefusalError> {
     const { operatorId } = actor;
     const component = await this.database.inOperator(actor, (tx) =>
-      tx.component.findUnique({ where: { operatorId_id: { operatorId, id: componentId } }, select: { serialNumber: true } }),
+      tx.component.findUnique({
+        where: { operatorId_id: { operatorId, id: componentId } },
+        select: { serialNumber: true },
+      }),
     );
     const inside = [fromAt, toAt]
       .flatMap((text) => (text === null ? [] : [fromDatabaseText(text)]))

@@ -1,6 +1,6 @@
-import { instant } from '@strutbook/domain/units/minutes.js';
 import type { Instant } from '@strutbook/domain/units/minutes.js';
-import { type Counts, zeroCounts } from '@strutbook/domain/usage/counts.js';
+import { instant } from '@strutbook/domain/units/minutes.js';
+import type { Counts } from '@strutbook/domain/usage/counts.js';
 import { flightCounts, planFlight } from '@strutbook/domain/usage/flight.js';
 import { canonical, type Json } from '@strutbook/journal/canonical.js';
 import { newId } from '../../platform/database/uuid.js';
@@ -36,8 +36,23 @@ const EVENTS = ['flights', 'landings', 'touchAndGoes', 'starts', 'abortedTakeOff
 
 /** The flight as the core checked it; `path` leads to it in the request: 'flights[3]'. Refuses as planFlight does. */
 export function toFlightCommand(dto: NewFlightDto, path: string): FlightCommand {
-  const { logPage, fromStation, toStation, touchAndGoes, starts = 1, abortedTakeOffs = 0, exceptions = [] } = dto;
-  const told = { id: newId(), takeOffAt: instantOf(dto.takeOffAt), landingAt: instantOf(dto.landingAt), touchAndGoes, starts, abortedTakeOffs };
+  const {
+    logPage,
+    fromStation,
+    toStation,
+    touchAndGoes,
+    starts = 1,
+    abortedTakeOffs = 0,
+    exceptions = [],
+  } = dto;
+  const told = {
+    id: newId(),
+    takeOffAt: instantOf(dto.takeOffAt),
+    landingAt: instantOf(dto.landingAt),
+    touchAndGoes,
+    starts,
+    abortedTakeOffs,
+  };
   const plan = planFlight({
     ...told,
     exceptions: exceptions.map(({ positionNumber, kind, minutes }) => ({
@@ -50,24 +65,34 @@ export function toFlightCommand(dto: NewFlightDto, path: string): FlightCommand 
   const flown = flightCounts(told);
   return {
     ...{ ...told, logPage, fromStation, toStation },
-    exceptions: exceptions.map((exception, index) => toException(exception, flown, `${path}.exceptions[${index}]`)),
+    exceptions: exceptions.map((exception, index) =>
+      toException(exception, flown, `${path}.exceptions[${index}]`),
+    ),
     typed: canonical(plain(dto)),
   };
 }
 
 function toException(dto: NewFlightExceptionDto, flown: Counts, path: string): ExceptionCommand {
   const { positionNumber, kind, minutes = 0 } = dto;
-  const missed =
-    kind === 'not-running'
-      ? flown
-      : EVENTS.reduce<Counts>((counts, event) => ({ ...counts, [event]: dto[event] ?? 0 }), { ...zeroCounts, minutes });
+  const missed = kind === 'not-running' ? flown : missedEvents(dto, minutes);
   for (const event of EVENTS) {
     const told = dto[event];
     if (told === undefined || (told <= flown[event] && told === missed[event])) continue;
-    const reason = kind === 'not-running' ? `The whole flight does not count for it: ${flown[event]}.` : `The flight has no more than ${flown[event]}.`;
-    refuse({ code: 'INVALID_FIELDS', fields: [{ field: `${path}.${event}`, reason, fix: 'Correct it, or leave it out.' }] });
+    const reason =
+      kind === 'not-running'
+        ? `The whole flight does not count for it: ${flown[event]}.`
+        : `The flight has no more than ${flown[event]}.`;
+    refuse({
+      code: 'INVALID_FIELDS',
+      fields: [{ field: `${path}.${event}`, reason, fix: 'Correct it, or leave it out.' }],
+    });
   }
   return { id: newId(), positionNumber, kind, missed };
+}
+
+function missedEvents(dto: NewFlightExceptionDto, minutes: number): Counts {
+  const { flights = 0, landings = 0, touchAndGoes = 0, starts = 0, abortedTakeOffs = 0 } = dto;
+  return { minutes, flights, landings, touchAndGoes, starts, abortedTakeOffs };
 }
 
 function fieldOf(refusal: { readonly code: string; readonly field?: string }): string {

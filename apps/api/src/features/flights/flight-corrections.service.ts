@@ -6,17 +6,17 @@ import { Acts } from '../../platform/http/acts.js';
 import { fromInstant, toWire } from '../../platform/http/instants.js';
 import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
 import { Projections } from '../../records/due-points/projections.js';
+import { reachedLimits } from '../../records/due-points/reached-limits.js';
 import { Journal } from '../../records/journal/journal.js';
 import { followPage, staysByPage } from '../../records/stays/follow-page.js';
 import { lockForStays } from '../../records/stays/stay-facts.js';
 import { BoundaryInFlight } from './boundary-in-flight.js';
-import { toFlightCommand } from './flight-command.js';
 import type { CorrectFlightDto } from './flight.dto.js';
+import { type FlightRow, flightToWire, loggedToWire } from './flight.mapper.js';
+import { toFlightCommand } from './flight-command.js';
 import { FlightLog } from './flight-log.js';
 import type { FlightsAnswerDto } from './flight-view.dto.js';
-import { type FlightRow, flightToWire, loggedToWire } from './flight.mapper.js';
 import { FlightsService, WITH_EXCEPTIONS } from './flights.service.js';
-import { reachedLimits } from './reached-limits.js';
 
 /** Flights that were logged wrongly: voided, or voided and entered again, each as one act with its reason. */
 @Injectable()
@@ -34,18 +34,35 @@ export class FlightCorrectionsService {
    * Voids a flight: its counts go from every counter, its row stays.
    * Refuses: NOT_FOUND, ALREADY_VOIDED, REFUSED_BY_FACTS (a component came or went by its log page).
    */
-  void(actor: Actor, act: ActRequest, { id, reason }: { readonly id: string; readonly reason: string }): Promise<FlightsAnswerDto> {
+  void(
+    actor: Actor,
+    act: ActRequest,
+    { id, reason }: { readonly id: string; readonly reason: string },
+  ): Promise<FlightsAnswerDto> {
     const { operatorId } = actor;
     return this.acts.perform(actor, act, async (tx) => {
       const flight = await lockFlight(tx, operatorId, id);
       const { airframeId } = flight;
       await refuseFollowers(tx, operatorId, flight);
-      const before = await reachedLimits(tx, operatorId, airframeId);
+      const before = await reachedLimits(tx, operatorId, [airframeId]);
       const number = await this.journal.number(tx);
       await voidFlight(tx, operatorId, { id, number, reason });
       await this.projections.dueOnAirframes(tx, operatorId, [airframeId]);
-      const body = { flightId: id, logPage: flight.logPage, takeOffAt: toWire(flight.takeOffAt), landingAt: toWire(flight.landingAt), reason };
-      await this.journal.append(tx, actor, { number, stream: airframeId, kind: 'flight-voided', body, about: [airframeId, id], key: act.key });
+      const body = {
+        flightId: id,
+        logPage: flight.logPage,
+        takeOffAt: toWire(flight.takeOffAt),
+        landingAt: toWire(flight.landingAt),
+        reason,
+      };
+      await this.journal.append(tx, actor, {
+        number,
+        stream: airframeId,
+        kind: 'flight-voided',
+        body,
+        about: [airframeId, id],
+        key: act.key,
+      });
       const answer: FlightsAnswerDto = {
         flights: [{ ...flightToWire(flight), voided: true, voidReason: reason }],
         ...(await this.flights.stateAfter(tx, operatorId, { airframeId, before })),
@@ -59,14 +76,19 @@ export class FlightCorrectionsService {
    * Voids a flight and enters it again as it was, in one act; what came or went by its log page moves along.
    * Refuses: NOT_FOUND, ALREADY_VOIDED, and as logging a flight and moving a stay do.
    */
-  correct(actor: Actor, act: ActRequest, id: string, { reason, flight: told }: CorrectFlightDto): Promise<FlightsAnswerDto> {
+  correct(
+    actor: Actor,
+    act: ActRequest,
+    id: string,
+    { reason, flight: told }: CorrectFlightDto,
+  ): Promise<FlightsAnswerDto> {
     const { operatorId } = actor;
     const flight = toFlightCommand(told, 'flight');
     const work = () =>
       this.acts.perform(actor, act, async (tx) => {
         const wrong = await lockFlight(tx, operatorId, id);
         const { airframeId } = wrong;
-        const before = await reachedLimits(tx, operatorId, airframeId);
+        const before = await reachedLimits(tx, operatorId, [airframeId]);
         const number = await this.journal.number(tx);
         await voidFlight(tx, operatorId, { id, number, reason });
         // Before the flight is entered again: it must not find the boundary where the wrong one left it.
@@ -79,12 +101,24 @@ export class FlightCorrectionsService {
           number,
           reason,
         });
-        const logged = await this.log.within(tx, actor, act, { airframeId, flight, path: 'flight', replacesId: id });
+        const logged = await this.log.within(tx, actor, act, {
+          airframeId,
+          flight,
+          path: 'flight',
+          replacesId: id,
+        });
         await this.projections.ofComponents(tx, operatorId, moved);
         await this.projections.dueOnAirframes(tx, operatorId, [airframeId]);
         const about = [airframeId, id, logged.id, ...moved];
         const body = { flightId: id, replacedBy: logged.id, movedWithIt: moved, reason };
-        await this.journal.append(tx, actor, { number, stream: airframeId, kind: 'flight-corrected', body, about, key: act.key });
+        await this.journal.append(tx, actor, {
+          number,
+          stream: airframeId,
+          kind: 'flight-corrected',
+          body,
+          about,
+          key: act.key,
+        });
         const answer: FlightsAnswerDto = {
           flights: [loggedToWire(flight, logged, id)],
           ...(await this.flights.stateAfter(tx, operatorId, { airframeId, before })),
@@ -101,23 +135,41 @@ type LockedFlight = FlightRow & { readonly airframeId: string };
 /** The flight under the lock of its airframe's head. Refuses: NOT_FOUND, ALREADY_VOIDED. */
 async function lockFlight(tx: Tx, operatorId: number, id: string): Promise<LockedFlight> {
   const where = { operatorId_id: { operatorId, id } };
-  const { airframeId } = orNotFound(await tx.flight.findUnique({ where, select: { airframeId: true } }), 'flight');
+  const { airframeId } = orNotFound(
+    await tx.flight.findUnique({ where, select: { airframeId: true } }),
+    'flight',
+  );
   await lockForStays(tx, operatorId, { airframeIds: [airframeId], componentIds: [] });
   // Read again: whoever held the lock may have voided it.
   const flight = orNotFound(await tx.flight.findUnique({ where, include: WITH_EXCEPTIONS }), 'flight');
-  if (flight.voidedSeq !== null) refuse({ code: 'ALREADY_VOIDED', what: `the flight of log page ${flight.logPage}` });
+  if (flight.voidedSeq !== null)
+    refuse({ code: 'ALREADY_VOIDED', what: `the flight of log page ${flight.logPage}` });
   return flight;
 }
 
-async function voidFlight(tx: Tx, operatorId: number, { id, number, reason }: { id: string; number: bigint; reason: string }): Promise<void> {
+async function voidFlight(
+  tx: Tx,
+  operatorId: number,
+  { id, number, reason }: { id: string; number: bigint; reason: string },
+): Promise<void> {
   await tx.$executeRaw`SELECT void_flight(${operatorId}::int, ${id}::uuid, ${number}::bigint, ${reason})`;
 }
 
-async function refuseFollowers(tx: Tx, operatorId: number, { airframeId, logPage, landingAt }: LockedFlight): Promise<void> {
+async function refuseFollowers(
+  tx: Tx,
+  operatorId: number,
+  { airframeId, logPage, landingAt }: LockedFlight,
+): Promise<void> {
   const followers = await staysByPage(tx, operatorId, { airframeId, page: logPage, before: landingAt });
   if (followers.length === 0) return;
-  const rows = await tx.component.findMany({ where: { operatorId, id: { in: followers } }, select: { serialNumber: true } });
-  const serials = rows.map((row) => row.serialNumber).sort().join(', ');
+  const rows = await tx.component.findMany({
+    where: { operatorId, id: { in: followers } },
+    select: { serialNumber: true },
+  });
+  const serials = rows
+    .map((row) => row.serialNumber)
+    .sort()
+    .join(', ');
   refuse({
     code: 'REFUSED_BY_FACTS',
     reason: `By log page ${logPage} it is told when ${serials} came or went; without the flight that moment would hang in the air.`,

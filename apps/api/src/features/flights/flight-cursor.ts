@@ -17,7 +17,10 @@ export function readCursor(text: string): FlightCursor {
   const landingAt = new Date(moment);
   if (Number.isNaN(landingAt.getTime()) || !/^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/i.test(id)) {
     const reason = 'This is no place in the list.';
-    refuse({ code: 'INVALID_FIELDS', fields: [{ field: 'after', reason, fix: 'Send what the page before gave as `next`.' }] });
+    refuse({
+      code: 'INVALID_FIELDS',
+      fields: [{ field: 'after', reason, fix: 'Send what the page before gave as `next`.' }],
+    });
   }
   return { landingAt, id };
 }

@@ -2,23 +2,20 @@ import { Injectable } from '@nestjs/common';
 import type { Instant } from '@strutbook/domain/units/minutes.js';
 import type { Actor } from '../../platform/access/actor.js';
 import { Database, type Tx } from '../../platform/database/database.js';
+import { Prisma } from '../../platform/database/generated/client.js';
 import { newId } from '../../platform/database/uuid.js';
 import type { ActRequest } from '../../platform/http/act-key.js';
-import { fromDatabaseText, fromInstant, instantToWire, toInstant, toWire } from '../../platform/http/instants.js';
+import {
+  fromDatabaseText,
+  fromInstant,
+  instantToWire,
+  toInstant,
+  toWire,
+} from '../../platform/http/instants.js';
 import { orNotFound, RefusalError } from '../../platform/problems/refusal.error.js';
+import type { PassedPoint } from '../../records/due-points/reached-limits.js';
 import { entryBody } from '../../records/journal/entry-body.js';
 import type { FlightCommand } from './flight-command.js';
-import { Prisma } from '../../platform/database/generated/client.js';
-
-/** A due point that a flight reached or passed, as the database tells it. */
-export interface PassedPoint {
-  readonly componentId: string;
-  readonly engineId: string | null;
-  readonly dimension: 'cycles' | 'minutes';
-  readonly dueAt: number;
-  readonly reading: number;
-  readonly denominator: number;
-}
 
 /** What log_flight answers for a flight it logged. */
 export interface LoggedFlight {
@@ -34,7 +31,12 @@ export interface LoggedFlight {
 type LogRefusal =
   | { readonly code: 'NOT_FOUND' }
   | { readonly code: 'IN_THE_FUTURE'; readonly landingAt: string }
-  | { readonly code: 'FLIGHTS_OVERLAP'; readonly logPage: string; readonly takeOffAt: string; readonly landingAt: string }
+  | {
+      readonly code: 'FLIGHTS_OVERLAP';
+      readonly logPage: string;
+      readonly takeOffAt: string;
+      readonly landingAt: string;
+    }
   | { readonly code: 'LOG_PAGE_USED'; readonly logPage: string; readonly takeOffAt: string }
   | { readonly code: 'BEFORE_OPENING'; readonly openingAt: string };
 
@@ -42,7 +44,14 @@ type LogAnswer =
   | { readonly flight: LoggedFlight }
   | { readonly late: true }
   | { readonly refusal: LogRefusal }
-  | { readonly replay: { readonly status: number; readonly body: string; readonly version: number | null; readonly same: boolean } };
+  | {
+      readonly replay: {
+        readonly status: number;
+        readonly body: string;
+        readonly version: number | null;
+        readonly same: boolean;
+      };
+    };
 
 /** The opening balance of the airframe, as it stands beside its clock. */
 export interface OpeningPart {
@@ -74,7 +83,14 @@ export class FlightLog {
    * Logs a flight without exceptions as one statement, its key with it. Answers null, with nothing written, when the
    * flight is late. Refuses as `refusalOf` says, and KEY_REUSED.
    */
-  async one(actor: Actor, act: ActRequest, place: LogPlace): Promise<{ answer: Exclude<LogAnswer, { refusal: unknown } | { late: true }>; opening: OpeningPart } | null> {
+  async one(
+    actor: Actor,
+    act: ActRequest,
+    place: LogPlace,
+  ): Promise<{
+    answer: Exclude<LogAnswer, { refusal: unknown } | { late: true }>;
+    opening: OpeningPart;
+  } | null> {
     const { operatorId, personId } = actor;
     const [row] = await this.database.headline<{ answer: LogAnswer } & OpeningPart>(HEADLINE, [
       operatorId,
@@ -137,10 +153,17 @@ function bodyOf(actor: Actor, { airframeId, flight, replacesId }: LogPlace, key:
 
 async function exceptionsJson(tx: Tx, operatorId: number, { airframeId, flight, path }: LogPlace) {
   if (flight.exceptions.length === 0) return [];
-  const positions = await tx.position.findMany({ where: { operatorId, airframeId }, select: { id: true, number: true } });
+  const positions = await tx.position.findMany({
+    where: { operatorId, airframeId },
+    select: { id: true, number: true },
+  });
   return flight.exceptions.map(({ positionNumber, kind, missed }, index) => {
     const position = positions.find(({ number }) => number === positionNumber);
-    const positionId = orNotFound(position, 'position on this airframe', `${path}.exceptions[${index}].positionNumber`).id;
+    const positionId = orNotFound(
+      position,
+      'position on this airframe',
+      `${path}.exceptions[${index}].positionNumber`,
+    ).id;
     return { id: newId(), positionId, kind, ...missed };
   });
 }
@@ -153,13 +176,28 @@ function refusalOf(refusal: LogRefusal, { path, airframeId, flight }: LogPlace):
     case 'NOT_FOUND':
       return new RefusalError({ code: 'NOT_FOUND', what: 'airframe' });
     case 'IN_THE_FUTURE':
-      return new RefusalError({ code: 'IN_THE_FUTURE', field: `${path}.landingAt`, at: at(refusal.landingAt) });
+      return new RefusalError({
+        code: 'IN_THE_FUTURE',
+        field: `${path}.landingAt`,
+        at: at(refusal.landingAt),
+      });
     case 'FLIGHTS_OVERLAP': {
       const { logPage, takeOffAt, landingAt } = refusal;
-      return new RefusalError({ code: 'FLIGHTS_OVERLAP', field: `${path}.takeOffAt`, logPage, takeOffAt: at(takeOffAt), landingAt: at(landingAt) });
+      return new RefusalError({
+        code: 'FLIGHTS_OVERLAP',
+        field: `${path}.takeOffAt`,
+        logPage,
+        takeOffAt: at(takeOffAt),
+        landingAt: at(landingAt),
+      });
     }
     case 'LOG_PAGE_USED':
-      return new RefusalError({ code: 'LOG_PAGE_USED', field: `${path}.logPage`, logPage: refusal.logPage, takeOffAt: at(refusal.takeOffAt) });
+      return new RefusalError({
+        code: 'LOG_PAGE_USED',
+        field: `${path}.logPage`,
+        logPage: refusal.logPage,
+        takeOffAt: at(refusal.takeOffAt),
+      });
     case 'BEFORE_OPENING':
       return new RefusalError(
         {

@@ -1,9 +1,24 @@
 import { Type } from 'class-transformer';
-import { ArrayMaxSize, ArrayMinSize, IsArray, IsIn, IsInt, IsOptional, Matches, Max, MaxLength, Min, ValidateNested } from 'class-validator';
+import {
+  ArrayMaxSize,
+  ArrayMinSize,
+  IsArray,
+  IsIn,
+  IsInt,
+  IsOptional,
+  Matches,
+  Max,
+  MaxLength,
+  Min,
+  ValidateNested,
+} from 'class-validator';
 import { IsInstantText, IsText } from '../../platform/http/field-forms.js';
 
 const STATION = /^[A-Z0-9]{2,8}$/;
-const STATION_FORM = { message: 'This is no station code', context: { fix: 'Enter 2 to 8 capital letters or digits.' } };
+const STATION_FORM = {
+  message: 'This is no station code',
+  context: { fix: 'Enter 2 to 8 capital letters or digits.' },
+};
 
 /** A position that did not run for all of a flight. */
 export class NewFlightExceptionDto {

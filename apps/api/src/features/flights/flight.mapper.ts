@@ -31,7 +31,19 @@ export interface FlightRow {
 
 /** A recorded flight as the wire has it. Total. */
 export function flightToWire(row: FlightRow): FlightDto {
-  const { id, airframeId, logPage, fromStation, toStation, minutes, touchAndGoes, starts, abortedTakeOffs, source, entryRow } = row;
+  const {
+    id,
+    airframeId,
+    logPage,
+    fromStation,
+    toStation,
+    minutes,
+    touchAndGoes,
+    starts,
+    abortedTakeOffs,
+    source,
+    entryRow,
+  } = row;
   return {
     ...{ id, airframeId, logPage, fromStation, toStation },
     takeOffAt: toWire(row.takeOffAt),
@@ -54,21 +66,33 @@ export function flightToWire(row: FlightRow): FlightDto {
 }
 
 /** A flight just logged, from what was asked. Total. */
-export function loggedToWire(flight: FlightCommand, { id, airframeId }: Pick<LoggedFlight, 'id' | 'airframeId'>, replacesId: string | null = null): FlightDto {
-  const { logPage, fromStation, toStation, takeOffAt, landingAt, touchAndGoes, starts, abortedTakeOffs } = flight;
+export function loggedToWire(
+  flight: FlightCommand,
+  { id, airframeId }: Pick<LoggedFlight, 'id' | 'airframeId'>,
+  replacesId: string | null = null,
+): FlightDto {
+  const { logPage, fromStation, toStation, takeOffAt, landingAt, touchAndGoes, starts, abortedTakeOffs } =
+    flight;
   return {
     ...{ id, airframeId, logPage, fromStation, toStation },
     takeOffAt: instantToWire(takeOffAt),
     landingAt: instantToWire(landingAt),
     minutes: landingAt - takeOffAt,
     ...{ touchAndGoes, starts, abortedTakeOffs },
-    exceptions: flight.exceptions.map(({ positionNumber, kind, missed }) => ({ positionNumber, kind, ...missed })),
+    exceptions: flight.exceptions.map(({ positionNumber, kind, missed }) => ({
+      positionNumber,
+      kind,
+      ...missed,
+    })),
     ...{ source: 'entered', entryRow: null, replacesId, voided: false, voidReason: null },
   };
 }
 
 /** What the airframe has flown: its clock beside its opening. Total. */
-export function flownSince({ openingMinutes, openingFlights }: OpeningPart, logged: LoggedFlight): AirframeFlownDto {
+export function flownSince(
+  { openingMinutes, openingFlights }: OpeningPart,
+  logged: LoggedFlight,
+): AirframeFlownDto {
   return {
     minutes: openingMinutes === null ? null : Number(openingMinutes) + logged.airframeMinutes,
     flights: openingFlights === null ? null : Number(openingFlights) + logged.airframeFlights,
@@ -77,5 +101,8 @@ export function flownSince({ openingMinutes, openingFlights }: OpeningPart, logg
 
 /** The same from the counters. Total. */
 export function flownToWire(counters: Counters | undefined): AirframeFlownDto {
-  return { minutes: counters?.minutes ?? null, flights: counters?.cycles == null ? null : ceil(counters.cycles) };
+  return {
+    minutes: counters?.minutes ?? null,
+    flights: counters?.cycles == null ? null : ceil(counters.cycles),
+  };
 }

@@ -19,26 +19,45 @@ export class FlightsController {
 
   /** Flights of an airframe, the newest first. */
   @Get('airframes/:id/flights')
-  page(@CurrentActor() actor: Actor, @Id() id: string, @Query() query: FlightsQueryDto): Promise<FlightsPageDto> {
+  page(
+    @CurrentActor() actor: Actor,
+    @Id() id: string,
+    @Query() query: FlightsQueryDto,
+  ): Promise<FlightsPageDto> {
     return this.flights.page(actor, id, query);
   }
 
   /** Logs flights of an airframe, all or none; says which limits are newly reached or passed. */
   @Post('airframes/:id/flights')
-  log(@CurrentActor() actor: Actor, @ActKey() act: ActRequest, @Id() id: string, @Body() asked: NewFlightsDto): Promise<FlightsAnswerDto> {
+  log(
+    @CurrentActor() actor: Actor,
+    @ActKey() act: ActRequest,
+    @Id() id: string,
+    @Body() asked: NewFlightsDto,
+  ): Promise<FlightsAnswerDto> {
     return this.flights.logFlights(actor, act, id, asked);
   }
 
   /** Voids a flight. */
   @Post('flights/:id/void')
   @HttpCode(200)
-  void(@CurrentActor() actor: Actor, @ActKey() act: ActRequest, @Id() id: string, @Body() { reason }: VoidFlightDto): Promise<FlightsAnswerDto> {
+  void(
+    @CurrentActor() actor: Actor,
+    @ActKey() act: ActRequest,
+    @Id() id: string,
+    @Body() { reason }: VoidFlightDto,
+  ): Promise<FlightsAnswerDto> {
     return this.corrections.void(actor, act, { id, reason });
   }
 
   /** Voids a flight and enters it again as it was; what came or went by its log page moves along. */
   @Post('flights/:id/correct')
-  correct(@CurrentActor() actor: Actor, @ActKey() act: ActRequest, @Id() id: string, @Body() asked: CorrectFlightDto): Promise<FlightsAnswerDto> {
+  correct(
+    @CurrentActor() actor: Actor,
+    @ActKey() act: ActRequest,
+    @Id() id: string,
+    @Body() asked: CorrectFlightDto,
+  ): Promise<FlightsAnswerDto> {
     return this.corrections.correct(actor, act, id, asked);
   }
 }

@@ -5,20 +5,27 @@ import type { ActRequest } from '../../platform/http/act-key.js';
 import { Acts } from '../../platform/http/acts.js';
 import { orNotFound } from '../../platform/problems/refusal.error.js';
 import { Projections } from '../../records/due-points/projections.js';
+import {
+  describeReached,
+  newlyReached,
+  type PassedPoint,
+  reachedLimits,
+} from '../../records/due-points/reached-limits.js';
 import { lockForStays } from '../../records/stays/stay-facts.js';
 import { airframeCounters } from '../../records/usage/airframe-counters.js';
 import { BoundaryInFlight } from './boundary-in-flight.js';
 import type { FlightsQueryDto, NewFlightsDto } from './flight.dto.js';
-import { cursorAfter, readCursor } from './flight-cursor.js';
-import { type FlightCommand, toFlightCommand } from './flight-command.js';
-import { FlightLog, type LoggedFlight, type LogPlace, type OpeningPart, type PassedPoint } from './flight-log.js';
-import type { AirframeFlownDto, FlightsAnswerDto, FlightsPageDto } from './flight-view.dto.js';
 import { flightToWire, flownSince, flownToWire, loggedToWire } from './flight.mapper.js';
-import { describeReached, newlyReached, reachedLimits } from './reached-limits.js';
+import { type FlightCommand, toFlightCommand } from './flight-command.js';
+import { cursorAfter, readCursor } from './flight-cursor.js';
+import { FlightLog, type LoggedFlight, type LogPlace, type OpeningPart } from './flight-log.js';
+import type { AirframeFlownDto, FlightsAnswerDto, FlightsPageDto } from './flight-view.dto.js';
 
 const PAGE = 50;
 
-export const WITH_EXCEPTIONS = { flightExceptionByFlight: { include: { position: { select: { number: true } } } } } as const;
+export const WITH_EXCEPTIONS = {
+  flightExceptionByFlight: { include: { position: { select: { number: true } } } },
+} as const;
 
 /** The flight log of each airframe. */
 @Injectable()
@@ -32,16 +39,33 @@ export class FlightsService {
   ) {}
 
   /** Flights of an airframe, the newest first, a page at a time. Refuses: NOT_FOUND, INVALID_FIELDS. */
-  page(actor: Actor, airframeId: string, { after, limit = PAGE, voided }: FlightsQueryDto): Promise<FlightsPageDto> {
+  page(
+    actor: Actor,
+    airframeId: string,
+    { after, limit = PAGE, voided }: FlightsQueryDto,
+  ): Promise<FlightsPageDto> {
     const { operatorId } = actor;
     const cursor = after === undefined ? null : readCursor(after);
     return this.database.inOperator(actor, async (tx) => {
-      orNotFound(await tx.airframe.findUnique({ where: { operatorId_id: { operatorId, id: airframeId } }, select: { id: true } }), 'airframe');
+      orNotFound(
+        await tx.airframe.findUnique({
+          where: { operatorId_id: { operatorId, id: airframeId } },
+          select: { id: true },
+        }),
+        'airframe',
+      );
       const rows = await tx.flight.findMany({
         where: {
           ...{ operatorId, airframeId },
           ...(voided === 'true' ? {} : { voidedSeq: null }),
-          ...(cursor === null ? {} : { OR: [{ landingAt: { lt: cursor.landingAt } }, { landingAt: cursor.landingAt, id: { lt: cursor.id } }] }),
+          ...(cursor === null
+            ? {}
+            : {
+                OR: [
+                  { landingAt: { lt: cursor.landingAt } },
+                  { landingAt: cursor.landingAt, id: { lt: cursor.id } },
+                ],
+              }),
         },
         include: WITH_EXCEPTIONS,
         orderBy: [{ landingAt: 'desc' }, { id: 'desc' }],
@@ -49,7 +73,10 @@ export class FlightsService {
       });
       const page = rows.slice(0, limit);
       const last = page.at(-1);
-      return { rows: page.map(flightToWire), next: rows.length > limit && last !== undefined ? cursorAfter(last) : null };
+      return {
+        rows: page.map(flightToWire),
+        next: rows.length > limit && last !== undefined ? cursorAfter(last) : null,
+      };
     });
   }
 
@@ -58,12 +85,21 @@ export class FlightsService {
    * Refuses: NOT_FOUND, FLIGHTS_OVERLAP, LOG_PAGE_USED, BEFORE_OPENING, IN_THE_FUTURE, FLIGHT_CONTAINS_BOUNDARY, and
    * as planFlight does, each naming its field.
    */
-  async logFlights(actor: Actor, act: ActRequest, airframeId: string, { flights }: NewFlightsDto): Promise<FlightsAnswerDto> {
+  async logFlights(
+    actor: Actor,
+    act: ActRequest,
+    airframeId: string,
+    { flights }: NewFlightsDto,
+  ): Promise<FlightsAnswerDto> {
     const commands = flights.map((flight, index) => toFlightCommand(flight, `flights[${index}]`));
     const [only] = commands;
     if (only !== undefined && commands.length === 1 && only.exceptions.length === 0) {
       const place: LogPlace = { airframeId, flight: only, path: 'flights[0]' };
-      const answer = await this.boundaries.named(actor, () => place, () => this.logOne(actor, act, place));
+      const answer = await this.boundaries.named(
+        actor,
+        () => place,
+        () => this.logOne(actor, act, place),
+      );
       if (answer !== null) return answer;
     }
     return this.logAll(actor, act, airframeId, commands);
@@ -89,17 +125,29 @@ export class FlightsService {
     { logged, opening }: { readonly logged: LoggedFlight; readonly opening: OpeningPart },
   ): Promise<FlightsAnswerDto> {
     const newlyOver =
-      logged.passed.length === 0 ? [] : await this.database.inOperator(actor, (tx) => describeReached(tx, actor.operatorId, logged.passed));
-    return { flights: [loggedToWire(flight, logged)], airframe: flownSince(opening, logged), late: logged.late, newlyOver };
+      logged.passed.length === 0
+        ? []
+        : await this.database.inOperator(actor, (tx) => describeReached(tx, actor.operatorId, logged.passed));
+    return {
+      flights: [loggedToWire(flight, logged)],
+      airframe: flownSince(opening, logged),
+      late: logged.late,
+      newlyOver,
+    };
   }
 
-  private logAll(actor: Actor, act: ActRequest, airframeId: string, commands: readonly FlightCommand[]): Promise<FlightsAnswerDto> {
+  private logAll(
+    actor: Actor,
+    act: ActRequest,
+    airframeId: string,
+    commands: readonly FlightCommand[],
+  ): Promise<FlightsAnswerDto> {
     const { operatorId } = actor;
     let underWay = { flight: orNotFound(commands[0], 'flight'), path: 'flights[0]' };
     const work = () =>
       this.acts.perform(actor, act, async (tx) => {
         await lockForStays(tx, operatorId, { airframeIds: [airframeId], componentIds: [] });
-        const before = await reachedLimits(tx, operatorId, airframeId);
+        const before = await reachedLimits(tx, operatorId, [airframeId]);
         const logged: LoggedFlight[] = [];
         for (const [index, flight] of commands.entries()) {
           underWay = { flight, path: `flights[${index}]` };
@@ -108,7 +156,9 @@ export class FlightsService {
         const late = logged.some((flight) => flight.late);
         if (late) await this.projections.dueOnAirframes(tx, operatorId, [airframeId]);
         const body: FlightsAnswerDto = {
-          flights: commands.map((flight, index) => loggedToWire(flight, { id: logged[index]?.id ?? flight.id, airframeId })),
+          flights: commands.map((flight, index) =>
+            loggedToWire(flight, { id: logged[index]?.id ?? flight.id, airframeId }),
+          ),
           ...(await this.stateAfter(tx, operatorId, { airframeId, before })),
           late,
         };
@@ -124,7 +174,10 @@ export class FlightsService {
     { airframeId, before }: { readonly airframeId: string; readonly before: readonly PassedPoint[] },
   ): Promise<{ airframe: AirframeFlownDto; newlyOver: FlightsAnswerDto['newlyOver'] }> {
     const counters = await airframeCounters(tx, operatorId, [airframeId], null);
-    const newly = newlyReached(before, await reachedLimits(tx, operatorId, airframeId));
-    return { airframe: flownToWire(counters.get(airframeId)), newlyOver: await describeReached(tx, operatorId, newly) };
+    const newly = newlyReached(before, await reachedLimits(tx, operatorId, [airframeId]));
+    return {
+      airframe: flownToWire(counters.get(airframeId)),
+      newlyOver: await describeReached(tx, operatorId, newly),
+    };
   }
 }

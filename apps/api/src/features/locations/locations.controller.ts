@@ -19,7 +19,11 @@ export class LocationsController {
 
   /** Adds a location. */
   @Post()
-  add(@CurrentActor() actor: Actor, @ActKey() act: ActRequest, @Body() asked: NewLocationDto): Promise<LocationDto> {
+  add(
+    @CurrentActor() actor: Actor,
+    @ActKey() act: ActRequest,
+    @Body() asked: NewLocationDto,
+  ): Promise<LocationDto> {
     return this.locations.add(actor, act, asked);
   }
 }

@@ -31,11 +31,19 @@ export class LocationsService {
     const { operatorId } = actor;
     return this.acts.perform(actor, act, async (tx) => {
       const same = await tx.location.findFirst({ where: { operatorId, name }, select: { id: true } });
-      if (same !== null) refuse({ code: 'ALREADY_EXISTS', what: 'a location called', field: 'name', value: name });
+      if (same !== null)
+        refuse({ code: 'ALREADY_EXISTS', what: 'a location called', field: 'name', value: name });
       const number = await this.journal.number(tx);
       const id = newId();
       await tx.location.create({ data: { operatorId, id, name, kind } });
-      await this.journal.append(tx, actor, { number, stream: id, kind: 'location-added', body: { name, kind }, about: [id], key: act.key });
+      await this.journal.append(tx, actor, {
+        number,
+        stream: id,
+        kind: 'location-added',
+        body: { name, kind },
+        about: [id],
+        key: act.key,
+      });
       const body: LocationDto = { id, name, kind };
       return { status: 201, body, number, resource: `/api/locations/${id}` };
     });

@@ -17,8 +17,8 @@ import {
 } from './component-facts.dto.js';
 import { ComponentFactsService } from './component-facts.service.js';
 import { VoidFactDto } from './opening.dto.js';
-import { VoidedFactDto } from './voided-fact.dto.js';
 import { VoidFactsService } from './void-facts.service.js';
+import { VoidedFactDto } from './voided-fact.dto.js';
 
 @ApiTags('components')
 @Controller()
@@ -36,53 +36,89 @@ export class ComponentFactsController {
 
   /** Records a span that the records of a component do not cover. */
   @Post('trace-gaps')
-  addGap(@CurrentActor() actor: Actor, @ActKey() act: ActRequest, @Body() asked: NewTraceGapDto): Promise<TraceGapDto> {
+  addGap(
+    @CurrentActor() actor: Actor,
+    @ActKey() act: ActRequest,
+    @Body() asked: NewTraceGapDto,
+  ): Promise<TraceGapDto> {
     return this.facts.addGap(actor, act, asked);
   }
 
   /** Records that the worst case was accepted for what is unknown. */
   @Post('gap-acceptances')
-  acceptGap(@CurrentActor() actor: Actor, @ActKey() act: ActRequest, @Body() asked: NewGapAcceptanceDto): Promise<GapAcceptanceDto> {
+  acceptGap(
+    @CurrentActor() actor: Actor,
+    @ActKey() act: ActRequest,
+    @Body() asked: NewGapAcceptanceDto,
+  ): Promise<GapAcceptanceDto> {
     return this.facts.acceptGap(actor, act, asked);
   }
 
   /** Records an overhaul or shop visit. */
   @Post('resets')
-  addReset(@CurrentActor() actor: Actor, @ActKey() act: ActRequest, @Body() asked: NewResetDto): Promise<ResetDto> {
+  addReset(
+    @CurrentActor() actor: Actor,
+    @ActKey() act: ActRequest,
+    @Body() asked: NewResetDto,
+  ): Promise<ResetDto> {
     return this.facts.addReset(actor, act, asked);
   }
 
   /** Records from when an engine runs at a rating. */
   @Post('rating-changes')
-  changeRating(@CurrentActor() actor: Actor, @ActKey() act: ActRequest, @Body() asked: NewRatingChangeDto): Promise<RatingChangeDto> {
+  changeRating(
+    @CurrentActor() actor: Actor,
+    @ActKey() act: ActRequest,
+    @Body() asked: NewRatingChangeDto,
+  ): Promise<RatingChangeDto> {
     return this.facts.changeRating(actor, act, asked);
   }
 
   /** Voids a gap that is none. */
   @Post('trace-gaps/:id/void')
   @HttpCode(200)
-  voidGap(@CurrentActor() actor: Actor, @ActKey() act: ActRequest, @Id() id: string, @Body() { reason }: VoidFactDto): Promise<VoidedFactDto> {
+  voidGap(
+    @CurrentActor() actor: Actor,
+    @ActKey() act: ActRequest,
+    @Id() id: string,
+    @Body() { reason }: VoidFactDto,
+  ): Promise<VoidedFactDto> {
     return this.voiding.void(actor, act, 'trace-gap', { id, reason });
   }
 
   /** Voids an acceptance. */
   @Post('gap-acceptances/:id/void')
   @HttpCode(200)
-  voidAcceptance(@CurrentActor() actor: Actor, @ActKey() act: ActRequest, @Id() id: string, @Body() { reason }: VoidFactDto): Promise<VoidedFactDto> {
+  voidAcceptance(
+    @CurrentActor() actor: Actor,
+    @ActKey() act: ActRequest,
+    @Id() id: string,
+    @Body() { reason }: VoidFactDto,
+  ): Promise<VoidedFactDto> {
     return this.voiding.void(actor, act, 'gap-acceptance', { id, reason });
   }
 
   /** Voids an overhaul or shop visit. */
   @Post('resets/:id/void')
   @HttpCode(200)
-  voidReset(@CurrentActor() actor: Actor, @ActKey() act: ActRequest, @Id() id: string, @Body() { reason }: VoidFactDto): Promise<VoidedFactDto> {
+  voidReset(
+    @CurrentActor() actor: Actor,
+    @ActKey() act: ActRequest,
+    @Id() id: string,
+    @Body() { reason }: VoidFactDto,
+  ): Promise<VoidedFactDto> {
     return this.voiding.void(actor, act, 'reset', { id, reason });
   }
 
   /** Voids a change of rating. */
   @Post('rating-changes/:id/void')
   @HttpCode(200)
-  voidRating(@CurrentActor() actor: Actor, @ActKey() act: ActRequest, @Id() id: string, @Body() { reason }: VoidFactDto): Promise<VoidedFactDto> {
+  voidRating(
+    @CurrentActor() actor: Actor,
+    @ActKey() act: ActRequest,
+    @Id() id: string,
+    @Body() { reason }: VoidFactDto,
+  ): Promise<VoidedFactDto> {
     return this.voiding.void(actor, act, 'rating-change', { id, reason });
   }
 }

@@ -60,7 +60,9 @@ export function openingsToWire(rows: readonly OpeningRecord[]): OpeningDto[] {
 }
 
 /** A gap as the wire has it. Total. */
-export function traceGapToWire(row: Voidable & { componentId: string; fromAt: Date; toAt: Date; note: string }): TraceGapDto {
+export function traceGapToWire(
+  row: Voidable & { componentId: string; fromAt: Date; toAt: Date; note: string },
+): TraceGapDto {
   const { id, componentId, fromAt, toAt, note } = row;
   return { id, componentId, from: toWire(fromAt), to: toWire(toAt), note, ...voidedPart(row) };
 }
@@ -77,11 +79,22 @@ export function gapAcceptanceToWire(
   },
 ): GapAcceptanceDto {
   const { id, componentId, traceGapId, acceptedBy, reference, cycles, minutes } = row;
-  return { id, componentId, traceGapId, acceptedBy, reference, cycles: whole(cycles), minutes: whole(minutes), ...voidedPart(row) };
+  return {
+    id,
+    componentId,
+    traceGapId,
+    acceptedBy,
+    reference,
+    cycles: whole(cycles),
+    minutes: whole(minutes),
+    ...voidedPart(row),
+  };
 }
 
 /** An overhaul or shop visit as the wire has it. Total. */
-export function resetToWire(row: Voidable & { componentId: string; kind: string; at: Date; evidence: string }): ResetDto {
+export function resetToWire(
+  row: Voidable & { componentId: string; kind: string; at: Date; evidence: string },
+): ResetDto {
   const { id, componentId, kind, at, evidence } = row;
   return { id, componentId, kind: kind as ResetDto['kind'], at: toWire(at), evidence, ...voidedPart(row) };
 }

@@ -26,9 +26,21 @@ export function refuseFuture(at: Date, field: string, now: Date): void {
 }
 
 /** Locks the component, after the airframes it is on at that instant. Refuses: NOT_FOUND. */
-export async function lockComponent(tx: Tx, operatorId: number, id: string, at: Date): Promise<LockedComponent> {
+export async function lockComponent(
+  tx: Tx,
+  operatorId: number,
+  id: string,
+  at: Date,
+): Promise<LockedComponent> {
   const stays = await tx.stay.findMany({
-    where: { operatorId, componentId: id, voidedSeq: null, slotId: { not: null }, fromAt: { lte: at }, OR: [{ toAt: null }, { toAt: { gt: at } }] },
+    where: {
+      operatorId,
+      componentId: id,
+      voidedSeq: null,
+      slotId: { not: null },
+      fromAt: { lte: at },
+      OR: [{ toAt: null }, { toAt: { gt: at } }],
+    },
     select: { slotId: true },
   });
   const slotIds = stays.flatMap((stay) => stay.slotId ?? []);
@@ -45,23 +57,71 @@ export async function lockComponent(tx: Tx, operatorId: number, id: string, at: 
  * Refuses an event of a component at an instant at which it can't have been: before it was made, before its opening
  * balance, or inside a flight of the airframe it is on.
  */
-export async function refuseMoment(tx: Tx, operatorId: number, component: LockedComponent, at: Date): Promise<void> {
+export async function refuseMoment(
+  tx: Tx,
+  operatorId: number,
+  component: LockedComponent,
+  at: Date,
+): Promise<void> {
   const { id: componentId, airframeIds } = component;
   await refuseBeforeManufacture(tx, operatorId, componentId, at);
-  const opening = await tx.opening.findFirst({ where: { operatorId, componentId, basis: 'new', voidedSeq: null } });
+  const opening = await tx.opening.findFirst({
+    where: { operatorId, componentId, basis: 'new', voidedSeq: null },
+  });
   if (opening !== null && at < opening.at)
-    refuse({ code: 'BEFORE_OPENING', componentId, at: toInstant(at), openingAt: toInstant(opening.at), source: opening.source }, 'at');
+    refuse(
+      {
+        code: 'BEFORE_OPENING',
+        componentId,
+        at: toInstant(at),
+        openingAt: toInstant(opening.at),
+        source: opening.source,
+      },
+      'at',
+    );
   const flight = await tx.flight.findFirst({
-    where: { operatorId, airframeId: { in: [...airframeIds] }, voidedSeq: null, takeOffAt: { lt: at }, landingAt: { gt: at } },
+    where: {
+      operatorId,
+      airframeId: { in: [...airframeIds] },
+      voidedSeq: null,
+      takeOffAt: { lt: at },
+      landingAt: { gt: at },
+    },
   });
   if (flight === null) return;
   const { id: flightId, logPage: page, takeOffAt, landingAt } = flight;
-  refuse({ code: 'INSIDE_A_FLIGHT', at: toInstant(at), flightId, page, takeOffAt: toInstant(takeOffAt), landingAt: toInstant(landingAt) }, 'at');
+  refuse(
+    {
+      code: 'INSIDE_A_FLIGHT',
+      at: toInstant(at),
+      flightId,
+      page,
+      takeOffAt: toInstant(takeOffAt),
+      landingAt: toInstant(landingAt),
+    },
+    'at',
+  );
 }
 
 /** Refuses what would have happened to a component before it was made. */
-export async function refuseBeforeManufacture(tx: Tx, operatorId: number, componentId: string, at: Date): Promise<void> {
-  const row = await tx.component.findUnique({ where: { operatorId_id: { operatorId, id: componentId } }, select: { manufacturedOn: true } });
+export async function refuseBeforeManufacture(
+  tx: Tx,
+  operatorId: number,
+  componentId: string,
+  at: Date,
+): Promise<void> {
+  const row = await tx.component.findUnique({
+    where: { operatorId_id: { operatorId, id: componentId } },
+    select: { manufacturedOn: true },
+  });
   if (row?.manufacturedOn == null || dayToWire(row.manufacturedOn) <= dayToWire(at)) return;
-  refuse({ code: 'BEFORE_MANUFACTURE', componentId, at: toInstant(at), manufacturedAt: toInstant(row.manufacturedOn) }, 'at');
+  refuse(
+    {
+      code: 'BEFORE_MANUFACTURE',
+      componentId,
+      at: toInstant(at),
+      manufacturedAt: toInstant(row.manufacturedOn),
+    },
+    'at',
+  );
 }

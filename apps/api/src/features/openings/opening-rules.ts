@@ -18,15 +18,28 @@ interface Planned {
   readonly asked: NewOpeningDto;
 }
 
-const BASIS_WORDS = { new: 'since new', overhaul: 'since overhaul', 'shop-visit': 'since shop visit' } as const;
+const BASIS_WORDS = {
+  new: 'since new',
+  overhaul: 'since overhaul',
+  'shop-visit': 'since shop visit',
+} as const;
 
 /** Locks what the opening is of, so that of two at once the second sees the first. Refuses: NOT_FOUND. */
-export async function lockSubject(tx: Tx, operatorId: number, { componentId, airframeId }: Subject): Promise<void> {
-  const locks = { airframeIds: airframeId === null ? [] : [airframeId], componentIds: componentId === null ? [] : [componentId] };
+export async function lockSubject(
+  tx: Tx,
+  operatorId: number,
+  { componentId, airframeId }: Subject,
+): Promise<void> {
+  const locks = {
+    airframeIds: airframeId === null ? [] : [airframeId],
+    componentIds: componentId === null ? [] : [componentId],
+  };
   await lockForStays(tx, operatorId, locks);
   const where = (id: string) => ({ where: { operatorId_id: { operatorId, id } }, select: { id: true } });
-  if (airframeId !== null) orNotFound(await tx.airframe.findUnique(where(airframeId)), 'airframe', 'airframeId');
-  if (componentId !== null) orNotFound(await tx.component.findUnique(where(componentId)), 'component', 'componentId');
+  if (airframeId !== null)
+    orNotFound(await tx.airframe.findUnique(where(airframeId)), 'airframe', 'airframeId');
+  if (componentId !== null)
+    orNotFound(await tx.component.findUnique(where(componentId)), 'component', 'componentId');
 }
 
 /** Refuses an opening balance that what is recorded contradicts. */
@@ -44,7 +57,10 @@ async function refuseEarlierStay(tx: Tx, operatorId: number, componentId: string
   const stay = await tx.stay.findFirst({
     where: { operatorId, componentId, voidedSeq: null, fromAt: { lt: at } },
     orderBy: { fromAt: 'asc' },
-    include: { location: true, slot: { include: { component: true, position: { include: { airframe: true } } } } },
+    include: {
+      location: true,
+      slot: { include: { component: true, position: { include: { airframe: true } } } },
+    },
   });
   if (stay === null) return;
   const { slot, location } = stay;
@@ -75,7 +91,11 @@ async function refuseEarlierFlight(tx: Tx, operatorId: number, airframeId: strin
   });
 }
 
-async function refuseBesideOthers(tx: Tx, operatorId: number, { subject, at, asked }: Planned): Promise<void> {
+async function refuseBesideOthers(
+  tx: Tx,
+  operatorId: number,
+  { subject, at, asked }: Planned,
+): Promise<void> {
   const others = await tx.opening.findMany({ where: { operatorId, ...subject, voidedSeq: null } });
   const same = others.find((row) => row.basis === asked.basis);
   if (same !== undefined) {
@@ -85,13 +105,29 @@ async function refuseBesideOthers(tx: Tx, operatorId: number, { subject, at, ask
   const elsewhen = others.find((row) => row.at.getTime() !== at.getTime());
   if (elsewhen !== undefined) {
     const reason = `The other opening balance of it holds at ${toWire(elsewhen.at)}.`;
-    refuse({ code: 'REFUSED_BY_FACTS', field: 'at', reason, fix: 'Enter both as they were at the same instant.' });
+    refuse({
+      code: 'REFUSED_BY_FACTS',
+      field: 'at',
+      reason,
+      fix: 'Enter both as they were at the same instant.',
+    });
   }
-  const [own, sinceNew] = [totalOf(asked.rows.map(withDenominator)), totalOf(others.filter((row) => row.basis === 'new'))];
-  const beyond = asked.basis === 'new' ? others.some((row) => exceeds(totalOf(others.filter(({ basis }) => basis === row.basis)), own)) : exceeds(own, sinceNew);
+  const [own, sinceNew] = [
+    totalOf(asked.rows.map(withDenominator)),
+    totalOf(others.filter((row) => row.basis === 'new')),
+  ];
+  const beyond =
+    asked.basis === 'new'
+      ? others.some((row) => exceeds(totalOf(others.filter(({ basis }) => basis === row.basis)), own))
+      : exceeds(own, sinceNew);
   if (beyond) {
     const reason = 'More would be counted since overhaul or shop visit than since new.';
-    refuse({ code: 'REFUSED_BY_FACTS', field: 'rows', reason, fix: 'Compare both with the records they come from.' });
+    refuse({
+      code: 'REFUSED_BY_FACTS',
+      field: 'rows',
+      reason,
+      fix: 'Compare both with the records they come from.',
+    });
   }
 }
 
@@ -135,15 +171,25 @@ export async function openingRatings(
   operatorId: number,
   { subject: { componentId }, asked }: Pick<Planned, 'subject' | 'asked'>,
 ): Promise<(string | null)[]> {
-  if (componentId === null || asked.rows.every((row) => row.ratingCode == null)) return asked.rows.map(() => null);
+  if (componentId === null || asked.rows.every((row) => row.ratingCode == null))
+    return asked.rows.map(() => null);
   const engineModelId = asked.engineModelId ?? (await modelOf(tx, operatorId, componentId));
   if (engineModelId === null) {
     const reason = 'The component is recorded for no engine model, so its ratings are not known.';
-    refuse({ code: 'INVALID_FIELDS', fields: [{ field: 'engineModelId', reason, fix: 'Name the model whose ratings are meant.' }] });
+    refuse({
+      code: 'INVALID_FIELDS',
+      fields: [{ field: 'engineModelId', reason, fix: 'Name the model whose ratings are meant.' }],
+    });
   }
   const ratings = await tx.rating.findMany({ where: { operatorId, engineModelId } });
   return asked.rows.map(({ ratingCode }, index) =>
-    ratingCode == null ? null : orNotFound(ratings.find(({ code }) => code === ratingCode), 'rating of this model', `rows[${index}].ratingCode`).id,
+    ratingCode == null
+      ? null
+      : orNotFound(
+          ratings.find(({ code }) => code === ratingCode),
+          'rating of this model',
+          `rows[${index}].ratingCode`,
+        ).id,
   );
 }
 

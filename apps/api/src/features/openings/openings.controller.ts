@@ -20,14 +20,23 @@ export class OpeningsController {
 
   /** Records a balance brought in from older records. */
   @Post('openings')
-  add(@CurrentActor() actor: Actor, @ActKey() act: ActRequest, @Body() asked: NewOpeningDto): Promise<OpeningDto> {
+  add(
+    @CurrentActor() actor: Actor,
+    @ActKey() act: ActRequest,
+    @Body() asked: NewOpeningDto,
+  ): Promise<OpeningDto> {
     return this.openings.add(actor, act, asked);
   }
 
   /** Voids an opening balance, so that another can be entered. */
   @Post('openings/:id/void')
   @HttpCode(200)
-  void(@CurrentActor() actor: Actor, @ActKey() act: ActRequest, @Id() id: string, @Body() { reason }: VoidFactDto): Promise<OpeningDto> {
+  void(
+    @CurrentActor() actor: Actor,
+    @ActKey() act: ActRequest,
+    @Id() id: string,
+    @Body() { reason }: VoidFactDto,
+  ): Promise<OpeningDto> {
     return this.openings.void(actor, act, { id, reason });
   }
 }

@@ -52,20 +52,49 @@ export class OpeningsService {
         cycleDenominator: row.cycleDenominator ?? 1,
       }));
       const { basis, source } = asked;
-      await tx.opening.createMany({ data: rows.map((row) => ({ operatorId, ...subject, at, basis, source, recordedSeq: number, ...row })) });
+      await tx.opening.createMany({
+        data: rows.map((row) => ({ operatorId, ...subject, at, basis, source, recordedSeq: number, ...row })),
+      });
       await this.dueAgain(tx, operatorId, subject);
-      const body = { ...subject, at: asked.at, basis, source, rows: rows.map((row, index) => ({ ...row, ratingCode: asked.rows[index]?.ratingCode ?? null })) };
-      await this.journal.append(tx, actor, { number, stream: idOf(subject), kind: 'opening-recorded', body, about: [idOf(subject)], key: act.key });
-      const written = (await readOpenings(tx, operatorId, subject)).find((opening) => opening.rows.some((row) => row.id === rows[0]?.id));
-      return { status: 201, body: orNotFound(written, 'opening balance'), number, resource: `/api/openings/${written?.id ?? ''}` };
+      const body = {
+        ...subject,
+        at: asked.at,
+        basis,
+        source,
+        rows: rows.map((row, index) => ({ ...row, ratingCode: asked.rows[index]?.ratingCode ?? null })),
+      };
+      await this.journal.append(tx, actor, {
+        number,
+        stream: idOf(subject),
+        kind: 'opening-recorded',
+        body,
+        about: [idOf(subject)],
+        key: act.key,
+      });
+      const written = (await readOpenings(tx, operatorId, subject)).find((opening) =>
+        opening.rows.some((row) => row.id === rows[0]?.id),
+      );
+      return {
+        status: 201,
+        body: orNotFound(written, 'opening balance'),
+        number,
+        resource: `/api/openings/${written?.id ?? ''}`,
+      };
     });
   }
 
   /** Voids an opening balance, all its rows, with the reason. Refuses: NOT_FOUND, ALREADY_VOIDED. */
-  void(actor: Actor, act: ActRequest, { id, reason }: { readonly id: string; readonly reason: string }): Promise<OpeningDto> {
+  void(
+    actor: Actor,
+    act: ActRequest,
+    { id, reason }: { readonly id: string; readonly reason: string },
+  ): Promise<OpeningDto> {
     const { operatorId } = actor;
     return this.acts.perform(actor, act, async (tx) => {
-      const found = orNotFound(await tx.opening.findUnique({ where: { operatorId_id: { operatorId, id } } }), 'opening balance');
+      const found = orNotFound(
+        await tx.opening.findUnique({ where: { operatorId_id: { operatorId, id } } }),
+        'opening balance',
+      );
       const { componentId, airframeId, basis, recordedSeq } = found;
       const subject: Subject = { componentId, airframeId };
       await lockSubject(tx, operatorId, subject);
@@ -77,9 +106,23 @@ export class OpeningsService {
       if (count === 0) refuse({ code: 'ALREADY_VOIDED', what: 'the opening balance' });
       await this.dueAgain(tx, operatorId, subject);
       const stream = idOf(subject);
-      await this.journal.append(tx, actor, { number, stream, kind: 'opening-voided', body: { id, basis, reason }, about: [stream], key: act.key });
-      const voided = (await readOpenings(tx, operatorId, subject)).find((opening) => opening.rows.some((row) => row.id === id));
-      return { status: 200, body: orNotFound(voided, 'opening balance'), number, resource: `/api/openings/${id}` };
+      await this.journal.append(tx, actor, {
+        number,
+        stream,
+        kind: 'opening-voided',
+        body: { id, basis, reason },
+        about: [stream],
+        key: act.key,
+      });
+      const voided = (await readOpenings(tx, operatorId, subject)).find((opening) =>
+        opening.rows.some((row) => row.id === id),
+      );
+      return {
+        status: 200,
+        body: orNotFound(voided, 'opening balance'),
+        number,
+        resource: `/api/openings/${id}`,
+      };
     });
   }
 
@@ -89,7 +132,11 @@ export class OpeningsService {
 }
 
 /** The opening balances of a component or an airframe, the latest first. */
-export async function readOpenings(tx: Tx, operatorId: number, subject: Partial<Subject>): Promise<OpeningDto[]> {
+export async function readOpenings(
+  tx: Tx,
+  operatorId: number,
+  subject: Partial<Subject>,
+): Promise<OpeningDto[]> {
   const rows = await tx.opening.findMany({
     where: { operatorId, ...subject },
     include: { rating: { select: { code: true } } },
@@ -101,18 +148,37 @@ export async function readOpenings(tx: Tx, operatorId: number, subject: Partial<
 function subjectOf({ componentId, airframeId, basis, rows }: NewOpeningDto): Subject {
   const fields = [
     ...((componentId === undefined) === (airframeId === undefined)
-      ? [{ field: 'componentId', reason: 'An opening balance is of one component or of one airframe.', fix: 'Name one of the two.' }]
+      ? [
+          {
+            field: 'componentId',
+            reason: 'An opening balance is of one component or of one airframe.',
+            fix: 'Name one of the two.',
+          },
+        ]
       : []),
     ...(airframeId !== undefined && basis !== 'new'
       ? [{ field: 'basis', reason: 'An airframe counts since new.', fix: "Choose 'new'." }]
       : []),
-    ...(airframeId !== undefined && (rows.length > 1 || rows.some((row) => row.ratingCode != null || (row.cycleDenominator ?? 1) !== 1))
-      ? [{ field: 'rows', reason: 'An airframe has no ratings, and counts whole flights.', fix: 'Send one row, without a rating.' }]
+    ...(airframeId !== undefined &&
+    (rows.length > 1 || rows.some((row) => row.ratingCode != null || (row.cycleDenominator ?? 1) !== 1))
+      ? [
+          {
+            field: 'rows',
+            reason: 'An airframe has no ratings, and counts whole flights.',
+            fix: 'Send one row, without a rating.',
+          },
+        ]
       : []),
     ...rows.flatMap(({ ratingCode }, index) =>
       rows.findIndex((row) => (row.ratingCode ?? null) === (ratingCode ?? null)) === index
         ? []
-        : [{ field: `rows[${index}].ratingCode`, reason: 'This rating has a row already.', fix: 'Put what was used at one rating into one row.' }],
+        : [
+            {
+              field: `rows[${index}].ratingCode`,
+              reason: 'This rating has a row already.',
+              fix: 'Put what was used at one rating into one row.',
+            },
+          ],
     ),
   ];
   if (fields.length > 0) refuse({ code: 'INVALID_FIELDS', fields });

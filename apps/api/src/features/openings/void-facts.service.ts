@@ -7,8 +7,8 @@ import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
 import { Clock } from '../../platform/time/clock.js';
 import { Projections } from '../../records/due-points/projections.js';
 import { Journal } from '../../records/journal/journal.js';
-import type { VoidedFactDto } from './voided-fact.dto.js';
 import { lockComponent } from './moment.js';
+import type { VoidedFactDto } from './voided-fact.dto.js';
 
 /** Facts of a component that are voided one by one. */
 export type VoidableFact = 'trace-gap' | 'gap-acceptance' | 'reset' | 'rating-change';
@@ -31,23 +31,43 @@ export class VoidFactsService {
   ) {}
 
   /** Voids one fact with its reason, and computes again what rested on it. Refuses: NOT_FOUND, ALREADY_VOIDED. */
-  void(actor: Actor, act: ActRequest, fact: VoidableFact, { id, reason }: { readonly id: string; readonly reason: string }): Promise<VoidedFactDto> {
+  void(
+    actor: Actor,
+    act: ActRequest,
+    fact: VoidableFact,
+    { id, reason }: { readonly id: string; readonly reason: string },
+  ): Promise<VoidedFactDto> {
     const { operatorId } = actor;
     return this.acts.perform(actor, act, async (tx) => {
       const { componentId } = orNotFound(await find(tx, operatorId, fact, id), WORDS[fact]);
       await lockComponent(tx, operatorId, componentId, this.clock.now());
       const number = await this.journal.number(tx);
-      const voided = await write(tx, fact, { where: { operatorId, id, voidedSeq: null }, data: { voidedSeq: number, voidReason: reason } });
+      const voided = await write(tx, fact, {
+        where: { operatorId, id, voidedSeq: null },
+        data: { voidedSeq: number, voidReason: reason },
+      });
       if (voided === 0) refuse({ code: 'ALREADY_VOIDED', what: `the ${WORDS[fact]}` });
       await this.projections.ofComponents(tx, operatorId, [componentId]);
-      await this.journal.append(tx, actor, { number, stream: componentId, kind: `${fact}-voided`, body: { id, reason }, about: [componentId], key: act.key });
+      await this.journal.append(tx, actor, {
+        number,
+        stream: componentId,
+        kind: `${fact}-voided`,
+        body: { id, reason },
+        about: [componentId],
+        key: act.key,
+      });
       const body: VoidedFactDto = { id, componentId, voided: true, voidReason: reason };
       return { status: 200, body, number, resource: `/api/components/${componentId}/facts` };
     });
   }
 }
 
-function find(tx: Tx, operatorId: number, fact: VoidableFact, id: string): Promise<{ componentId: string } | null> {
+function find(
+  tx: Tx,
+  operatorId: number,
+  fact: VoidableFact,
+  id: string,
+): Promise<{ componentId: string } | null> {
   const where = { where: { operatorId_id: { operatorId, id } }, select: { componentId: true } };
   switch (fact) {
     case 'trace-gap':

@@ -1,6 +1,6 @@
 import { canonical } from '@strutbook/journal/canonical.js';
-import { describeInstant } from './describe-instant.js';
 import type { ReadyFlight } from './check-rows.js';
+import { describeInstant } from './describe-instant.js';
 
 /** A ready row with the id it is recorded under. */
 export interface RecordedRow extends ReadyFlight {

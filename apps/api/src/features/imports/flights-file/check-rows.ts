@@ -1,6 +1,6 @@
 import type { Instant } from '@strutbook/domain/units/minutes.js';
-import type { FileFlight, FlightColumn } from './file-flight.js';
 import { describeInstant } from './describe-instant.js';
+import type { FileFlight, FlightColumn } from './file-flight.js';
 import { overlapsInFile } from './overlaps-in-file.js';
 import type { RowErrors } from './row-error.js';
 
@@ -73,20 +73,39 @@ export function checkRows(
   let already = 0;
   for (const [registration, rows] of byRegistration(flights)) {
     const record = records.get(registration);
-    const fresh: FileFlight[] = [];
-    const pages = new Map<string, number>();
-    for (const row of rows) {
-      const fault = record === undefined ? unknownAirframe() : faultOf(row, record, { now, pages });
-      pages.set(row.logPage, pages.get(row.logPage) ?? row.line);
-      if (fault === 'already') already += 1;
-      else if (fault === null) fresh.push(row);
-      else errors.add({ line: row.line, value: row.typed[fault.column], ...fault });
+    if (record === undefined) {
+      for (const row of rows) tell(errors, row, unknownAirframe());
+      continue;
     }
-    for (const { row, other } of overlapsInFile(fresh)) errors.add({ line: row.line, value: row.typed.take_off_utc, ...overlapIn(other) });
-    if (record !== undefined)
-      ready.push(...fresh.filter((row) => !errors.has(row.line)).map((flight) => ({ airframeId: record.airframeId, flight })));
+    const { fresh, known } = checkOneAirframe(rows, record, now, errors);
+    already += known;
+    ready.push(...fresh.map((flight) => ({ airframeId: record.airframeId, flight })));
   }
   return { ready: ready.sort((a, b) => a.flight.line - b.flight.line), already };
+}
+
+function checkOneAirframe(
+  rows: readonly FileFlight[],
+  record: AirframeOnRecord,
+  now: Instant,
+  errors: RowErrors,
+): { readonly fresh: readonly FileFlight[]; readonly known: number } {
+  const fresh: FileFlight[] = [];
+  const pages = new Map<string, number>();
+  let known = 0;
+  for (const row of rows) {
+    const fault = faultOf(row, record, { now, pages });
+    pages.set(row.logPage, pages.get(row.logPage) ?? row.line);
+    if (fault === 'already') known += 1;
+    else if (fault === null) fresh.push(row);
+    else tell(errors, row, fault);
+  }
+  for (const { row, other } of overlapsInFile(fresh)) tell(errors, row, overlapIn(other));
+  return { fresh: fresh.filter((row) => !errors.has(row.line)), known };
+}
+
+function tell(errors: RowErrors, row: FileFlight, fault: Fault): void {
+  errors.add({ line: row.line, value: row.typed[fault.column], ...fault });
 }
 
 function byRegistration(flights: readonly FileFlight[]): ReadonlyMap<string, FileFlight[]> {
@@ -109,7 +128,8 @@ function faultOf(
   const samePage = record.pages.get(row.logPage);
   if (samePage !== undefined) return isSame(row, samePage) ? 'already' : pageUsed(samePage);
   if (row.landingAt > now + GRACE_MINUTES) return inTheFuture(now);
-  if (record.manufacturedAt !== null && row.takeOffAt < record.manufacturedAt) return beforeManufacture(record.manufacturedAt);
+  if (record.manufacturedAt !== null && row.takeOffAt < record.manufacturedAt)
+    return beforeManufacture(record.manufacturedAt);
   if (record.openingAt !== null && row.takeOffAt < record.openingAt) return beforeOpening(record.openingAt);
   const other = flightOver(row, record.flights);
   if (other !== null) return overlapWith(other);

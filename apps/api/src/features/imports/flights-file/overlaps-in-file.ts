@@ -15,7 +15,9 @@ export function overlapsInFile(flights: readonly FileFlight[]): readonly Overlap
   let latest: FileFlight | null = null;
   for (const flight of flights.toSorted((a, b) => a.takeOffAt - b.takeOffAt || a.line - b.line)) {
     if (latest !== null && flight.takeOffAt < latest.landingAt)
-      overlaps.push(flight.line > latest.line ? { row: flight, other: latest } : { row: latest, other: flight });
+      overlaps.push(
+        flight.line > latest.line ? { row: flight, other: latest } : { row: latest, other: flight },
+      );
     if (latest === null || flight.landingAt > latest.landingAt) latest = flight;
   }
   return overlaps;

@@ -1,8 +1,9 @@
+import { isUtf8 } from 'node:buffer';
 import { Readable } from 'node:stream';
 import { type CsvError, parse } from 'csv-parse';
-import { FLIGHT_COLUMNS, type FileFlight } from './file-flight.js';
+import { type FileFlight, FLIGHT_COLUMNS } from './file-flight.js';
 import { readRow } from './read-row.js';
-import { RowErrors } from './row-error.js';
+import { type RowError, RowErrors } from './row-error.js';
 
 /** What a flights file holds. */
 export interface FlightsFile {
@@ -16,6 +17,20 @@ const LINE_FEED = 0x0a;
 const CARRIAGE_RETURN = 0x0d;
 const CHUNK_BYTES = 65_536;
 const LONGEST_ROW = 4000;
+const ROWS_A_PULSE = 2000;
+
+const NUL: Fault = {
+  reason: 'There is a NUL character in the file: it is no plain text, or text in another encoding.',
+  fix: 'Save it as CSV in UTF-8.',
+};
+const CARRIAGE_RETURN_ALONE: Fault = {
+  reason: 'A line ends in a carriage return alone.',
+  fix: 'Save it with line ends LF or CRLF.',
+};
+const NO_UTF_8: Fault = {
+  reason: 'There are bytes on this line that are no UTF-8.',
+  fix: 'Save the file as CSV in UTF-8.',
+};
 
 /**
  * Reads a flights file (CSV, UTF-8, with or without a byte order mark), line by line.
@@ -24,11 +39,38 @@ const LONGEST_ROW = 4000;
  * be read is told with its reason; where quotes run away the rest of the file is told as not read. `pulse` is
  * awaited now and then with the rows read so far, and may throw to stop.
  */
-export async function readFlightsFile(content: Buffer, pulse: (rows: number) => Promise<void>): Promise<FlightsFile> {
+export async function readFlightsFile(
+  content: Buffer,
+  pulse: (rows: number) => Promise<void>,
+): Promise<FlightsFile> {
   const errors = new RowErrors();
   const flights: FileFlight[] = [];
   if (refuseBytes(content, errors)) return { rows: 0, flights, errors };
-  const found: { rows: number; line: number; headed: boolean } = { rows: 0, line: 0, headed: false };
+  const records = recordsOf(content, errors);
+  const heading = await records.next();
+  if (refuseHeading(heading.done === true ? [] : heading.value.record, errors))
+    return { rows: 0, flights, errors };
+  let rows = 0;
+  for await (const { record, line } of records) {
+    rows += 1;
+    const flight = readRow(record, line, errors);
+    if (flight !== null) flights.push(flight);
+    if (rows % ROWS_A_PULSE === 0) await pulse(rows);
+  }
+  return { rows, flights, errors };
+}
+
+interface FileRecord {
+  readonly record: readonly string[];
+  /** The line on which it begins. */
+  readonly line: number;
+}
+
+/** The records of a file up to the first that can't be read, which is told. */
+async function* recordsOf(content: Buffer, errors: RowErrors): AsyncGenerator<FileRecord> {
+  // The parser runs ahead of who takes its records, so the two say where they are in its own order.
+  let last = 0;
+  let stopped = false;
   const parser = parse({
     bom: true,
     info: true,
@@ -36,29 +78,25 @@ export async function readFlightsFile(content: Buffer, pulse: (rows: number) => 
     record_delimiter: ['\r\n', '\n'],
     relax_column_count: true,
     skip_empty_lines: true,
+    skip_records_with_error: true,
+    on_record: (record: string[], { lines }) => {
+      last = lines;
+      return stopped ? null : record;
+    },
+    on_skip: (error) => {
+      if (!stopped) errors.add(whereReadingStopped(error, last + 1));
+      stopped = true;
+      return undefined;
+    },
   });
-  try {
-    for await (const parsed of chunksOf(content).pipe(parser)) {
-      const { record, info } = parsed as { readonly record: string[]; readonly info: { readonly lines: number } };
-      found.line = info.lines;
-      if (!found.headed) {
-        if (refuseHeading(record, info.lines, errors)) break;
-        found.headed = true;
-        continue;
-      }
-      found.rows += 1;
-      const breaks = record.reduce((sum, value) => sum + (value.split('\n').length - 1), 0);
-      const flight = readRow(record, info.lines - breaks, errors);
-      if (flight !== null) flights.push(flight);
-      if (found.rows % 2000 === 0) await pulse(found.rows);
-    }
-  } catch (error) {
-    if (!isCsvError(error)) throw error;
-    found.rows += 1;
-    errors.add(whereReadingStopped(error, found.line + 1));
+  for await (const parsed of chunksOf(content).pipe(parser)) {
+    const { record, info } = parsed as {
+      readonly record: string[];
+      readonly info: { readonly lines: number };
+    };
+    const breaks = record.reduce((sum, value) => sum + (value.split('\n').length - 1), 0);
+    yield { record, line: info.lines - breaks };
   }
-  if (!found.headed && errors.failed === 0) refuseHeading([], 1, errors);
-  return { rows: found.rows, flights, errors };
 }
 
 function chunksOf(content: Buffer): Readable {
@@ -69,48 +107,60 @@ function chunksOf(content: Buffer): Readable {
   );
 }
 
-// Two things that a reader of lines would swallow: they are looked for before anything is read.
+interface Fault {
+  readonly reason: string;
+  readonly fix: string;
+}
+
+// What a reader of lines would swallow or stumble over: it is looked for before anything is read.
 function refuseBytes(content: Buffer, errors: RowErrors): boolean {
   let line = 1;
-  for (let index = 0; index < content.length; index += 1) {
-    const byte = content[index];
-    if (byte === LINE_FEED) line += 1;
-    if (byte === 0) {
-      const reason = 'There is a NUL character in the file: it is no plain text, or text in another encoding.';
-      errors.add({ line, column: null, value: '', reason, fix: 'Save it as CSV in UTF-8.' });
+  for (let start = 0; start < content.length; line += 1) {
+    const found = content.indexOf(LINE_FEED, start);
+    const end = found === -1 ? content.length : found;
+    const fault = faultOfBytes(content.subarray(start, end));
+    if (fault !== null) {
+      errors.add({ line, column: null, value: '', ...fault });
       return true;
     }
-    if (byte === CARRIAGE_RETURN && content[index + 1] !== LINE_FEED) {
-      const reason = 'A line ends in a carriage return alone.';
-      errors.add({ line, column: null, value: '', reason, fix: 'Save it with line ends LF or CRLF.' });
-      return true;
-    }
+    start = end + 1;
   }
   return false;
 }
 
-function refuseHeading(heading: readonly string[], line: number, errors: RowErrors): boolean {
+function faultOfBytes(line: Buffer): Fault | null {
+  if (line.includes(0)) return NUL;
+  if (!isUtf8(line)) return NO_UTF_8;
+  const at = line.indexOf(CARRIAGE_RETURN);
+  return at === -1 || at === line.length - 1 ? null : CARRIAGE_RETURN_ALONE;
+}
+
+function refuseHeading(heading: readonly string[], errors: RowErrors): boolean {
   const wrong = FLIGHT_COLUMNS.findIndex((column, index) => heading[index] !== column);
   if (wrong === -1 && heading.length === FLIGHT_COLUMNS.length) return false;
+  // Where quotes run away in the first line, that is the reason; the heading is only what came of it.
+  if (errors.failed > 0) return true;
   const expected = FLIGHT_COLUMNS[wrong];
   const there = heading[wrong === -1 ? FLIGHT_COLUMNS.length : wrong];
-  const reason =
-    expected === undefined
-      ? `There is a column more than a flights file has: '${there ?? ''}'.`
-      : there === undefined
-        ? `The heading lacks the column '${expected}'.`
-        : `The heading names '${there.slice(0, 80)}' where the column '${expected}' stands.`;
   const fix = `Let the first line be: ${FLIGHT_COLUMNS.join(',')}`;
-  errors.add({ line, column: expected ?? null, value: heading.join(','), reason, fix });
+  errors.add({
+    line: 1,
+    column: expected ?? null,
+    value: heading.join(','),
+    reason: reasonOfHeading(expected, there),
+    fix,
+  });
   return true;
 }
 
-function isCsvError(error: unknown): error is CsvError {
-  return error instanceof Error && 'code' in error && /^(CSV_|INVALID_)/.test(String(error.code));
+function reasonOfHeading(expected: string | undefined, there: string | undefined): string {
+  if (expected === undefined) return `There is a column more than a flights file has: '${there ?? ''}'.`;
+  if (there === undefined) return `The heading lacks the column '${expected}'.`;
+  return `The heading names '${there.slice(0, 80)}' where the column '${expected}' stands.`;
 }
 
-function whereReadingStopped(error: CsvError, line: number) {
-  const tooLong = error.code === 'CSV_MAX_RECORD_SIZE';
+function whereReadingStopped(error: CsvError | undefined, line: number): RowError {
+  const tooLong = error?.code === 'CSV_MAX_RECORD_SIZE';
   return {
     line,
     column: null,
@@ -118,6 +168,8 @@ function whereReadingStopped(error: CsvError, line: number) {
     reason: tooLong
       ? `This line, or a value between quotes that begins on it, is longer than ${LONGEST_ROW} characters. Nothing after it was read.`
       : 'A quotation mark stands where none belongs, or one that was opened is never closed. Nothing after it was read.',
-    fix: tooLong ? 'Shorten it, and look for a quotation mark that is not closed.' : 'Correct the quotation marks on this line.',
+    fix: tooLong
+      ? 'Shorten it, and look for a quotation mark that is not closed.'
+      : 'Correct the quotation marks on this line.',
   };
 }

@@ -1,7 +1,7 @@
 import { isCalendarDate, startOfDay } from '@strutbook/domain/units/calendar.js';
 import { type Instant, later } from '@strutbook/domain/units/minutes.js';
 import { LONGEST_FLIGHT_MINUTES } from '@strutbook/domain/usage/flight.js';
-import { FLIGHT_COLUMNS, type FileFlight, type FlightColumn, type TypedRow } from './file-flight.js';
+import { type FileFlight, FLIGHT_COLUMNS, type FlightColumn, type TypedRow } from './file-flight.js';
 import type { RowErrors } from './row-error.js';
 
 interface Fault {
@@ -30,7 +30,9 @@ export function readRow(values: readonly string[], line: number, errors: RowErro
     });
     return null;
   }
-  const typed = Object.fromEntries(FLIGHT_COLUMNS.map((column, index) => [column, values[index] ?? ''])) as TypedRow;
+  const typed = Object.fromEntries(
+    FLIGHT_COLUMNS.map((column, index) => [column, values[index] ?? '']),
+  ) as TypedRow;
   const read = <T>(column: FlightColumn, reader: (text: string) => Reading<T>): T | null => {
     const reading = reader(typed[column]);
     if ('value' in reading) return reading.value;
@@ -54,7 +56,19 @@ export function readRow(values: readonly string[], line: number, errors: RowErro
     errors.add({ line, column: 'landing_utc', value: typed.landing_utc, ...wrongTimes });
     return null;
   }
-  return { line, registration, logPage, fromStation, toStation, takeOffAt, landingAt, touchAndGoes, starts, abortedTakeOffs, typed };
+  return {
+    line,
+    registration,
+    logPage,
+    fromStation,
+    toStation,
+    takeOffAt,
+    landingAt,
+    touchAndGoes,
+    starts,
+    abortedTakeOffs,
+    typed,
+  };
 }
 
 function textUpTo(longest: number): (text: string) => Reading<string> {
@@ -65,7 +79,10 @@ function textUpTo(longest: number): (text: string) => Reading<string> {
     if (/[\p{Cc}\p{Cf}\p{Co}\p{Cs}\ufffd]/u.test(text))
       return { reason: 'There is a character in it that does not print.', fix: 'Type the value again.' };
     if (text.length > longest)
-      return { reason: `It is longer than ${longest} characters.`, fix: `Enter at most ${longest} characters.` };
+      return {
+        reason: `It is longer than ${longest} characters.`,
+        fix: `Enter at most ${longest} characters.`,
+      };
     return { value: text };
   };
 }
@@ -83,26 +100,38 @@ function countOf(text: string): Reading<number> {
 function instantOf(text: string): Reading<Instant> {
   const fix = 'Write it in UTC as YYYY-MM-DD HH:MM, for example 2026-03-04 09:05.';
   const [, date, hours, minutes] = /^(\d{4}-\d{2}-\d{2}) (\d{2}):(\d{2})$/.exec(text) ?? [];
-  if (date === undefined || hours === undefined || minutes === undefined) return { reason: whyNoInstant(text), fix };
+  if (date === undefined || hours === undefined || minutes === undefined)
+    return { reason: whyNoInstant(text), fix };
   if (!isCalendarDate(date)) return { reason: `There is no day ${date}.`, fix };
   if (date < FIRST_YEAR) return { reason: `The year ${date.slice(0, 4)} is too early for a flight.`, fix };
   if (Number(hours) > 23 || Number(minutes) > 59)
-    return { reason: `There is no time ${hours}:${minutes}.`, fix: 'Enter hours from 00 to 23 and minutes from 00 to 59.' };
+    return {
+      reason: `There is no time ${hours}:${minutes}.`,
+      fix: 'Enter hours from 00 to 23 and minutes from 00 to 59.',
+    };
   return { value: later(startOfDay(date), Number(hours) * 60 + Number(minutes)) };
 }
 
 function whyNoInstant(text: string): string {
   if (text === '') return 'Nothing is entered here.';
-  if (/^\d{1,2}[./-]\d{1,2}[./-]\d{2,4}\b/.test(text)) return 'Day and month can be mistaken for each other here.';
-  if (/^\d{4}-\d{2}-\d{2}[ T]\d{2}:\d{2}:\d{2}/.test(text)) return 'Flights are kept in whole minutes; this has seconds.';
+  if (/^\d{1,2}[./-]\d{1,2}[./-]\d{2,4}\b/.test(text))
+    return 'Day and month can be mistaken for each other here.';
+  if (/^\d{4}-\d{2}-\d{2}[ T]\d{2}:\d{2}:\d{2}/.test(text))
+    return 'Flights are kept in whole minutes; this has seconds.';
   if (/[zZ]$|[+-]\d{2}:?\d{2}$/.test(text)) return 'The column is in UTC already; a zone can be mistaken.';
   return 'This is not a date and time as the file needs them.';
 }
 
 function faultOfTimes(takeOffAt: Instant, landingAt: Instant): Fault | null {
   if (landingAt <= takeOffAt)
-    return { reason: 'The landing is not after the take-off.', fix: 'Correct the date or the time of one of the two.' };
+    return {
+      reason: 'The landing is not after the take-off.',
+      fix: 'Correct the date or the time of one of the two.',
+    };
   if (landingAt - takeOffAt > LONGEST_FLIGHT_MINUTES)
-    return { reason: 'The flight would be longer than 24 hours.', fix: 'Correct the date of the take-off or of the landing.' };
+    return {
+      reason: 'The flight would be longer than 24 hours.',
+      fix: 'Correct the date of the take-off or of the landing.',
+    };
   return null;
 }

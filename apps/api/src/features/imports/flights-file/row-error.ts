@@ -43,5 +43,7 @@ export class RowErrors {
 function shorten(value: string): string {
   // Control characters would spoil a report's line, and PostgreSQL keeps no NUL in JSON.
   const shown = value.replace(/[\u0000-\u001f\u007f]/g, '\u00b7').replace(/[\ud800-\udfff]/gu, '\ufffd');
-  return shown.length <= LONGEST_VALUE ? shown : `${shown.slice(0, LONGEST_VALUE).replace(/[\ud800-\udbff]$/, '')}…`;
+  return shown.length <= LONGEST_VALUE
+    ? shown
+    : `${shown.slice(0, LONGEST_VALUE).replace(/[\ud800-\udbff]$/, '')}…`;
 }

@@ -1,0 +1,332 @@
+import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
+import { type Fleet, makeFleet } from '../support/scenario/fleet.js';
+import { employ, type Office, openOffice } from '../support/scenario/office.js';
+import { done, problemOf } from '../support/scenario/problem.js';
+import { Register } from '../support/scenario/register.js';
+
+interface Component {
+  readonly id: string;
+  readonly place: { readonly kind: string; readonly label: string; readonly parentSerial: string | null };
+  readonly ratingCode: string | null;
+  readonly verified: boolean;
+  readonly counters: {
+    readonly sinceNew: { readonly minutes: number | null; readonly cycles: object | null };
+  };
+  readonly life: { readonly kind: string; readonly remainingCycles: number | null } | null;
+  readonly limiter: { readonly serialNumber: string; readonly remainingCycles: number | null } | null;
+  readonly slots: readonly {
+    readonly name: string;
+    readonly component: { readonly serialNumber: string } | null;
+  }[];
+}
+
+interface Page<T> {
+  readonly rows: readonly T[];
+  readonly next: string | null;
+}
+
+let office: Office;
+let register: Register;
+let fleet: Fleet;
+
+beforeAll(async () => {
+  office = await openOffice();
+  register = new Register(office.administrator);
+  fleet = await makeFleet(register);
+}, 60_000);
+
+afterAll(() => office?.close(), 30_000);
+
+const refusalOf = async (path: string, body: object) =>
+  problemOf(await office.administrator.post(path, body));
+const fieldsOf = async (path: string, body: object) =>
+  (await refusalOf(path, body)).fields?.map(({ field }) => field);
+
+describe('the fleet', () => {
+  it('lists the rule sets an airframe can be under', async () => {
+    const rules = done(await office.administrator.get<{ code: string }[]>('/api/rule-sets'));
+
+    expect(rules.map(({ code }) => code)).toEqual(expect.arrayContaining(['us-121', 'eu-145']));
+  });
+
+  it('gives an airframe its positions, each with its slots', async () => {
+    const [first] = fleet.airframes;
+
+    const airframe = done(await office.administrator.get<typeof first>(`/api/airframes/${first?.id}`));
+
+    expect(airframe?.positions.map(({ number, slots }) => [number, slots.map(({ kind }) => kind)])).toEqual([
+      [1, ['engine', 'pod']],
+      [2, ['engine', 'pod']],
+    ]);
+    expect(airframe).toMatchObject({ minutes: 600_000, flights: 5_000, lastLandingAt: null, version: 1 });
+  });
+
+  it('does not know what an airframe has flown before its opening is entered', async () => {
+    const airframe = await register.airframe('ZZ-NEW', fleet.typeId);
+
+    expect(airframe).toMatchObject({ minutes: null, flights: null });
+  });
+
+  it('refuses the registration of another airframe', async () => {
+    const problem = await refusalOf('/api/airframes', {
+      registration: 'ZZ-101',
+      airframeTypeId: fleet.typeId,
+      serialNumber: 'another',
+      ruleSet: 'eu-145',
+      owner: 'Test operator',
+    });
+
+    expect(problem).toMatchObject({
+      status: 409,
+      code: 'ALREADY_EXISTS',
+      fields: [{ field: 'registration' }],
+    });
+  });
+
+  it('names the rule set and the zone that nobody knows', async () => {
+    const airframe = {
+      registration: 'ZZ-X',
+      airframeTypeId: fleet.typeId,
+      serialNumber: 'x',
+      ruleSet: 'moon',
+      dayZone: 'Moon/Sea',
+      owner: 'O',
+    };
+
+    expect(await fieldsOf('/api/airframes', airframe)).toEqual(['ruleSet', 'dayZone']);
+  });
+
+  it('refuses a type with two positions of one number, or an engine in place of the auxiliary power unit', async () => {
+    const at = (number: number, kind: string) => ({ number, kind, mount: 'tail', label: `P${number}` });
+    const type = (positions: object[]) => ({ maker: 'M', designation: 'D', positions });
+
+    expect(await fieldsOf('/api/airframe-types', type([at(1, 'engine'), at(1, 'engine')]))).toEqual([
+      'positions[1].number',
+    ]);
+    expect(await fieldsOf('/api/airframe-types', type([at(0, 'engine')]))).toEqual(['positions[0].number']);
+    expect(await fieldsOf('/api/airframe-types', type([]))).toEqual(['positions']);
+  });
+});
+
+describe('models and limits', () => {
+  it('lists a model with its ratings and rules', async () => {
+    const models = done(
+      await office.administrator.get<{ id: string; ratings: { code: string }[]; cycleRules: object[] }[]>(
+        '/api/engine-models',
+      ),
+    );
+
+    const model = models.find(({ id }) => id === fleet.modelId);
+    expect(model?.ratings.map(({ code }) => code)).toEqual(['A', 'B']);
+    expect(model?.cycleRules).toMatchObject([{ perFlight: 1, denominator: 1, airframeTypeId: null }]);
+  });
+
+  it('refuses a rule that counts nothing, and a rating named twice', async () => {
+    const model = {
+      kind: 'engine',
+      maker: 'M',
+      designation: 'D',
+      lifeMethod: 'pro-rata',
+      lifeSource: 'S',
+      ratings: [{ code: 'A' }, { code: 'A' }],
+      cycleRules: [] as object[],
+    };
+    const rule = {
+      perFlight: 0,
+      perLanding: 0,
+      perTouchAndGo: 0,
+      perStart: 0,
+      perAbortedTakeOff: 0,
+      denominator: 1,
+      source: 'S',
+      revision: '1',
+    };
+
+    expect(await fieldsOf('/api/engine-models', { ...model, cycleRules: [rule] })).toEqual([
+      'ratings[1].code',
+    ]);
+    expect(await fieldsOf('/api/engine-models', { ...model, ratings: [], cycleRules: [rule] })).toEqual([
+      'cycleRules[0].perFlight',
+    ]);
+  });
+
+  it('computes lives again when a newer revision of the document is recorded, and when it is voided', async () => {
+    const [engine] = fleet.engines;
+    const limiter = async () =>
+      done(await office.administrator.get<Component>(`/api/components/${engine?.id}`)).limiter;
+    expect(await limiter()).toMatchObject({ remainingCycles: 19_000 });
+
+    const { id } = await register.post<{ id: string }>('/api/life-limits', {
+      partNumber: 'K-HUB',
+      engineModelId: fleet.modelId,
+      ratingCode: 'A',
+      authorisation: 'limited',
+      cycles: 1_500,
+      document: 'Manual, chapter 05',
+      revision: '2',
+      effectiveOn: '2024-01-01',
+    });
+
+    expect(await limiter()).toMatchObject({
+      serialNumber: `${engine?.serialNumber}-H`,
+      remainingCycles: 500,
+    });
+    await register.post(`/api/life-limits/${id}/void`, { reason: 'Belongs to another part' });
+    expect(await limiter()).toMatchObject({ remainingCycles: 19_000 });
+    expect(await refusalOf(`/api/life-limits/${id}/void`, { reason: 'again' })).toMatchObject({
+      status: 409,
+      code: 'ALREADY_VOIDED',
+    });
+  });
+
+  it('refuses a limit without an amount, one recorded already, and a rating the model does not have', async () => {
+    const limit = {
+      partNumber: 'K-HUB',
+      engineModelId: fleet.modelId,
+      ratingCode: 'A',
+      authorisation: 'limited',
+      document: 'Manual, chapter 05',
+      revision: '1',
+      effectiveOn: '2020-01-01',
+    };
+
+    expect(await fieldsOf('/api/life-limits', limit)).toEqual(['cycles']);
+    expect(await refusalOf('/api/life-limits', { ...limit, cycles: 10 })).toMatchObject({
+      status: 409,
+      code: 'ALREADY_EXISTS',
+    });
+    expect(await refusalOf('/api/life-limits', { ...limit, ratingCode: 'Z', cycles: 10 })).toMatchObject({
+      status: 404,
+      fields: [{ field: 'ratingCode' }],
+    });
+  });
+});
+
+describe('components', () => {
+  it('tells one with its place, counters, life, limiter and all that is in it', async () => {
+    const [engine] = fleet.engines;
+
+    const component = done(await office.administrator.get<Component>(`/api/components/${engine?.id}`));
+
+    expect(component).toMatchObject({
+      ratingCode: 'A',
+      verified: true,
+      place: { kind: 'location', label: 'Store' },
+      counters: {
+        sinceNew: { minutes: 60_000, cycles: { units: 1_000, denominator: 1 } },
+        sinceOverhaul: null,
+        sinceInstalled: null,
+      },
+      life: null,
+      slots: [
+        {
+          name: 'Fan',
+          component: {
+            serialNumber: 'ZZ-E1-M',
+            slots: [{ name: 'Hub', component: { serialNumber: 'ZZ-E1-H' } }],
+          },
+        },
+        {
+          name: 'Disk',
+          component: {
+            serialNumber: 'ZZ-E1-D',
+            life: { kind: 'limited', remainingCycles: 19_000, cycleLimit: 20_000 },
+          },
+        },
+      ],
+    });
+  });
+
+  it('says "not verified" of one without an opening: unknown is not zero', async () => {
+    const { id } = await register.component({
+      kind: 'part',
+      serialNumber: 'NO-PAPERS',
+      engineModelId: fleet.modelId,
+      lifeLimited: true,
+    });
+
+    const component = done(await office.administrator.get<Component>(`/api/components/${id}`));
+
+    expect(component).toMatchObject({
+      verified: false,
+      counters: { sinceNew: { minutes: null, cycles: null } },
+      place: { kind: 'none' },
+    });
+    expect(component.life).toMatchObject({ kind: 'unsubstantiated', remainingCycles: null });
+  });
+
+  it('finds components by a piece of their serial or part number, page by page, each once', async () => {
+    const found = async (query: string) =>
+      done(await office.administrator.get<Page<{ serialNumber: string }>>(`/api/components?${query}`));
+    const all = (await found('search=zz-e&limit=200')).rows.map(({ serialNumber }) => serialNumber);
+    expect(all).toHaveLength(20);
+
+    const paged: string[] = [];
+    for (let after: string | null = ''; after !== null; ) {
+      const page: Page<{ serialNumber: string }> = await found(
+        `search=zz-e&limit=7${after === '' ? '' : `&after=${after}`}`,
+      );
+      paged.push(...page.rows.map(({ serialNumber }) => serialNumber));
+      after = page.next;
+    }
+
+    expect(paged).toEqual(all);
+    expect((await found('kind=engine')).rows).toHaveLength(5);
+    expect((await found('search=K-HUB')).rows).toHaveLength(5);
+  });
+
+  it('refuses one that is registered already, an engine without a model, and a place of the list that is none', async () => {
+    const engine = {
+      kind: 'engine',
+      maker: 'Karneth Turbines',
+      partNumber: 'PN-engine',
+      description: 'D',
+      owner: 'O',
+      serialNumber: 'ZZ-E1',
+    };
+
+    expect(await refusalOf('/api/components', { ...engine, engineModelId: fleet.modelId })).toMatchObject({
+      status: 409,
+      code: 'ALREADY_EXISTS',
+      fields: [{ field: 'serialNumber' }],
+    });
+    expect(await fieldsOf('/api/components', { ...engine, serialNumber: 'ZZ-E99' })).toEqual([
+      'engineModelId',
+    ]);
+    expect(problemOf(await office.administrator.get('/api/components?after=nowhere')).fields).toMatchObject([
+      { field: 'after' },
+    ]);
+  });
+
+  it('refuses text that cannot be told from other text', async () => {
+    const part = { kind: 'part', maker: 'M', partNumber: 'P', description: 'D', owner: 'O' };
+
+    for (const serialNumber of [' S1', 'S1 ', 'S\u0000', 'S\u200b1', '', '   '])
+      expect(await fieldsOf('/api/components', { ...part, serialNumber })).toEqual(['serialNumber']);
+  });
+
+  it('lists every place a component was', async () => {
+    const [hub] = fleet.engines[0]?.partIds ?? [];
+
+    const places = done(await office.administrator.get<object[]>(`/api/components/${hub}/places`));
+
+    expect(places).toMatchObject([
+      { kind: 'slot', label: 'Hub in Test module ZZ-E1-M', to: null, fromPrecision: 'minute', voided: false },
+    ]);
+  });
+});
+
+describe('who may enter the register', () => {
+  it('refuses the technician, who may read it', async () => {
+    const technician = await employ(office, {
+      signInName: 'tec',
+      fullName: 'Tec Nician',
+      roles: ['technician'],
+    });
+
+    expect((await technician.get('/api/airframes')).status).toBe(200);
+    expect(
+      problemOf(await technician.post('/api/locations', { name: 'Elsewhere', kind: 'store' })),
+    ).toMatchObject({ status: 403, code: 'NOT_ALLOWED' });
+  });
+});
