@@ -1,4 +1,4 @@
-import { calendarDate, instantOf, utcDate, utcMoment } from './utc-date.js';
+import { calendarDate, instantOf, isoOf, utcDate, utcMoment } from './utc-date.js';
 
 export type Precision = 'minute' | 'page' | 'day';
 
@@ -14,10 +14,10 @@ export function dayText(wire: string): string {
   return instant === null ? wire : utcDate(instant);
 }
 
-/** An instant, said no more exactly than it is known: 'after the flight that landed …' for a log page, the day alone for a date. */
+/** Since when, said no more exactly than it is known: '2 Mar 2025 09:40Z', '3 Nov 2026, known to the day'. */
 export function sinceText(wire: string, precision: Precision | null): string {
-  if (precision === 'day') return `about ${dayText(wire)}, known to the day`;
-  if (precision === 'page') return `${momentText(wire)}, from a log page`;
+  if (precision === 'day') return `${momentText(wire)}, known to the day only`;
+  if (precision === 'page') return `${momentText(wire)}, known from a log page`;
   return momentText(wire);
 }
 
@@ -31,4 +31,13 @@ export function boundaryText(
     return { main: momentText(wire), exactly: null };
   if (precision === 'page') return { main: `After log page ${typed}`, exactly: momentText(wire) };
   return { main: calendarDate(typed), exactly: `taken as ${momentText(wire)}` };
+}
+
+/** Minutes since 1970-01-01T00:00Z as the wire has them: '2026-11-11T14:05Z'. */
+export const wireMinute = (instant: number): string => `${isoOf(instant).slice(0, 16)}Z`;
+
+/** An instant of the wire as a person types it: '2026-11-11 14:05'; nothing for what is no instant. */
+export function typedMoment(wire: string | undefined): string {
+  const instant = wire === undefined ? null : instantOf(wire);
+  return instant === null ? '' : isoOf(instant).slice(0, 16).replace('T', ' ');
 }

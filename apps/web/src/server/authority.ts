@@ -21,6 +21,7 @@ const HOLDERS = {
   release: ['certifying-staff'],
   'keep-records': ['records', 'administrator'],
   'manage-people': ['administrator'],
+  'see-people': ['auditor', 'administrator'],
 } as const satisfies Record<string, readonly string[]>;
 
 export type Authority = keyof typeof HOLDERS;

@@ -23,3 +23,20 @@ export function summaryOf(error: unknown, ids: Readonly<Record<string, string>> 
     return [{ fieldId: null, message: error.problem.detail ?? error.problem.title }];
   return error.fields.map((entry) => ({ fieldId: ids[entry.field] ?? null, message: sentence(entry) }));
 }
+
+export interface PathMessage {
+  /** The field's path with dots alone, 'flights.3.landingAt'; null when it is about the whole. */
+  readonly path: string | null;
+  readonly message: string;
+}
+
+/** 'flights[3].landingAt' -> 'flights.3.landingAt' */
+const dotted = (field: string): string => field.replaceAll(/\[(\d+)\]/g, '.$1');
+
+/** The server's refusal line by line, with the path of each field. Empty when there is none. */
+export function fieldMessages(error: unknown): PathMessage[] {
+  return summaryOf(error).map(({ message }, place) => {
+    const field = error instanceof ProblemError ? (error.fields[place]?.field ?? '') : '';
+    return { path: field === '' ? null : dotted(field), message };
+  });
+}

@@ -4,8 +4,8 @@ import './status.css';
 interface CounterProps {
   /** Whole minutes; null when no trusted record says. Left out when the thing has no hours. */
   readonly minutes?: number | null | undefined;
-  /** Whole cycles; null when no trusted record says. Left out when the thing has no cycles. */
-  readonly cycles?: number | null | undefined;
+  /** Whole cycles, or their exact text; null when no trusted record says. Left out when the thing has no cycles. */
+  readonly cycles?: number | string | null | undefined;
   readonly style?: HoursStyle | undefined;
   /** Before the two words: 'Since visit' gives 'Since visit, hours'. */
   readonly since?: string | undefined;
@@ -29,7 +29,7 @@ export function Counter({ minutes, cycles, style = 'minutes', since }: CounterPr
         <Amount term={term('Hours')} value={minutes === null ? null : hours(minutes, style)} />
       )}
       {cycles !== undefined && (
-        <Amount term={term('Cycles')} value={cycles === null ? null : thousands(cycles)} />
+        <Amount term={term('Cycles')} value={typeof cycles === 'number' ? thousands(cycles) : cycles} />
       )}
     </dl>
   );

@@ -1,0 +1,171 @@
+import type { ReactNode } from 'react';
+import { exactCycles } from '../../format/cycles.js';
+import { calendarDate } from '../../format/utc-date.js';
+import { momentText, sinceText } from '../../format/when.js';
+import type { ComponentView, Counters } from '../../server/wire.js';
+import { RouteLink } from '../../ui/actions/route-link.js';
+import { Counter } from '../../ui/status/counter.js';
+import { LifeShare } from '../../ui/status/life-share.js';
+import { markOfLife } from '../../ui/status/life-status.js';
+import { SerialText } from '../../ui/status/serial-text.js';
+import { StatusMark } from '../../ui/status/status-mark.js';
+import { placeHref, placeWords } from './component-words.js';
+import { howWeGotIt, leftText, limitSource, usedText } from './life-words.js';
+
+/** Where it is, and since when, no more exactly than that is known. */
+export function WhereItIs({ component }: { readonly component: ComponentView }) {
+  const { place } = component;
+  const href = placeHref(place);
+  if (place.kind === 'none') return <p>No place on record</p>;
+  return (
+    <p>
+      {href === null ? placeWords(place) : <RouteLink href={href}>{placeWords(place)}</RouteLink>}
+      {place.since !== null && ` since ${sinceText(place.since, place.precision)}`}
+    </p>
+  );
+}
+
+function Fact({ term, children }: { readonly term: string; readonly children: ReactNode }) {
+  return (
+    <div>
+      <dt>{term}</dt>
+      <dd>{children}</dd>
+    </div>
+  );
+}
+
+/** What it is, and whose. */
+export function Identity({ component }: { readonly component: ComponentView }) {
+  const {
+    maker,
+    partNumber,
+    description,
+    engineModel,
+    kind,
+    ratingCode,
+    owner,
+    lessor,
+    manufacturedOn,
+    podClock,
+  } = component;
+  return (
+    <dl className="facts">
+      <Fact term="Description">{description}</Fact>
+      <Fact term="Part number">
+        <SerialText>{partNumber}</SerialText>
+      </Fact>
+      <Fact term="Maker">{maker}</Fact>
+      {engineModel !== null && (
+        <Fact term={kind === 'engine' ? 'Model' : 'For the model'}>{engineModel}</Fact>
+      )}
+      {kind === 'engine' && <Fact term="Rating">{ratingCode ?? 'Not recorded'}</Fact>}
+      {podClock !== null && (
+        <Fact term="Counts">
+          {podClock === 'airframe' ? 'The airframe’s use' : 'The use of its position'}
+        </Fact>
+      )}
+      <Fact term="Owner">{owner}</Fact>
+      {lessor !== null && <Fact term="Lessor">{lessor}</Fact>}
+      <Fact term="Made on">{manufacturedOn === null ? 'Not recorded' : calendarDate(manufacturedOn)}</Fact>
+    </dl>
+  );
+}
+
+function Since({ since, counters }: { readonly since: string; readonly counters: Counters | null }) {
+  if (counters === null) return null;
+  return (
+    <div className="since">
+      <h3>{since}</h3>
+      <Counter
+        minutes={counters.minutes}
+        cycles={counters.cycles === null ? null : exactCycles(counters.cycles)}
+      />
+    </div>
+  );
+}
+
+/** Hours and cycles since each beginning that is on record. */
+export function CountersSince({ component }: { readonly component: ComponentView }) {
+  const { sinceNew, sinceOverhaul, sinceShopVisit, sinceInstalled } = component.counters;
+  return (
+    <section className="stack" aria-labelledby="counters">
+      <h2 id="counters" className="section-heading">
+        Hours and cycles
+      </h2>
+      <div className="sinces">
+        <Since since="Since new" counters={sinceNew} />
+        <Since since="Since overhaul" counters={sinceOverhaul} />
+        <Since since="Since shop visit" counters={sinceShopVisit} />
+        <Since since="Since installation" counters={sinceInstalled} />
+      </div>
+      {!component.verified && (
+        <p>
+          <StatusMark
+            status="not-verified"
+            word="Not verified: something these numbers rest on is not known"
+          />
+        </p>
+      )}
+    </section>
+  );
+}
+
+/** The life of the component itself, with its arithmetic. */
+export function OwnLife({ component: { life } }: { readonly component: ComponentView }) {
+  if (life === null || life.kind === 'not-limited') return null;
+  const lines = howWeGotIt(life);
+  return (
+    <section className="stack" aria-labelledby="life">
+      <h2 id="life" className="section-heading">
+        Life
+      </h2>
+      <LifeShare status={markOfLife(life)} used={life.used} words={usedText(life)} left={leftText(life)} />
+      {life.reasons.map(({ code, text }) => (
+        <p key={`${code} ${text}`}>{text}</p>
+      ))}
+      {life.kind === 'not-authorised' && (
+        <p>Its part number is not authorised at the rating of the engine it is in.</p>
+      )}
+      <p className="quiet">
+        {limitSource(life) ?? 'No document is recorded for the limit'}
+        {life.ratingCode !== null && `, at rating ${life.ratingCode}`}
+      </p>
+      {lines.length > 0 && (
+        <details>
+          <summary>How we got this</summary>
+          <ol className="how">
+            {lines.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ol>
+        </details>
+      )}
+    </section>
+  );
+}
+
+/** Spans that no record covers, and whether someone accepted the worst case. */
+export function Gaps({ component: { gaps } }: { readonly component: ComponentView }) {
+  if (gaps.length === 0) return null;
+  return (
+    <section className="stack" aria-labelledby="gaps">
+      <h2 id="gaps" className="section-heading">
+        Gaps in its records
+      </h2>
+      <ul className="gaps" role="list">
+        {gaps.map(({ id, from, to, note, accepted }) => (
+          <li key={id}>
+            <StatusMark
+              status={accepted ? 'closed' : 'not-verified'}
+              word={accepted ? 'Accepted at its worst case' : 'Not accepted'}
+            />
+            <span>
+              {momentText(from)} to {momentText(to)}
+            </span>
+            <span>{note}</span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,154 @@
+import { useQuery } from '@tanstack/react-query';
+import { useNavigate, useParams, useSearch } from '@tanstack/react-router';
+import type { ReactNode } from 'react';
+import { remainingCycles, remainingMinutes } from '../../format/remaining.js';
+import { useMay } from '../../server/authority.js';
+import type { ComponentView } from '../../server/wire.js';
+import { ActionLink } from '../../ui/actions/action-link.js';
+import { Button } from '../../ui/actions/button.js';
+import { RouteLink } from '../../ui/actions/route-link.js';
+import { AsOfBar } from '../../ui/asof/as-of-bar.js';
+import { Answered } from '../../ui/messages/answered.js';
+import { Tabs } from '../../ui/overlay/tabs.js';
+import { PageHeading } from '../../ui/page/page-heading.js';
+import { SerialText } from '../../ui/status/serial-text.js';
+import { CountersSince, Gaps, Identity, OwnLife, WhereItIs } from './component-facts.js';
+import { componentAtQuery } from './component-queries.js';
+import { kindWord } from './component-words.js';
+import { limitedPlaces } from './limited-parts.js';
+import { LimitsTable } from './limits-table.js';
+import { PartsTree } from './parts-tree.js';
+import { PlacesTable } from './places-table.js';
+import './component.css';
+
+function Tightest({ limiter }: Pick<ComponentView, 'limiter'>) {
+  if (limiter === null) return null;
+  const {
+    componentId,
+    description,
+    serialNumber,
+    remainingCycles: cycles,
+    remainingMinutes: minutes,
+    reason,
+  } = limiter;
+  const left =
+    cycles !== null ? remainingCycles(cycles) : minutes !== null ? remainingMinutes(minutes) : 'Not verified';
+  return (
+    <p>
+      Tightest: <strong>{left}</strong>, {description}{' '}
+      <RouteLink href={`/components/${componentId}`}>
+        <SerialText>{serialNumber}</SerialText>
+      </RouteLink>
+      {reason !== null && <span className="quiet"> {reason}</span>}
+    </p>
+  );
+}
+
+function changeHref({ kind, place, serialNumber }: ComponentView): string | null {
+  const slot = kind === 'engine' || kind === 'pod' || kind === 'apu' ? kind : null;
+  if (slot === null || place.airframeId === null || place.positionNumber === null) return null;
+  return `/changes/new?airframe=${place.airframeId}&position=${place.positionNumber}&slot=${slot}&off=${encodeURIComponent(serialNumber)}`;
+}
+
+function Actions({ component, now }: { readonly component: ComponentView; readonly now: boolean }) {
+  const may = useMay('log-a-change');
+  const href = changeHref(component);
+  return (
+    <>
+      {may && now && href !== null && <ActionLink href={href}>Log its removal</ActionLink>}
+      <ActionLink href={`/history/components/${component.id}`}>History</ActionLink>
+      <Button onClick={() => window.print()}>Print</Button>
+    </>
+  );
+}
+
+interface PartsProps {
+  readonly component: ComponentView;
+  readonly named: string;
+}
+
+function Sections({ component, named }: PartsProps) {
+  const { tab } = useSearch({ from: '/signed-in/components/$componentId' });
+  const navigate = useNavigate({ from: '/components/$componentId' });
+  const hasSlots = component.slots.length > 0;
+  const parts: { id: string; title: string; count?: number; content: ReactNode }[] = [
+    ...(hasSlots
+      ? [
+          {
+            id: 'limits',
+            title: 'Limits',
+            count: limitedPlaces(component.slots).length,
+            content: <LimitsTable label={`Limits of ${named}`} slots={component.slots} />,
+          },
+          {
+            id: 'parts',
+            title: 'Parts',
+            content: <PartsTree label={`Parts of ${named}`} slots={component.slots} />,
+          },
+        ]
+      : []),
+    {
+      id: 'places',
+      title: 'Places',
+      content: <PlacesTable id={component.id} label={`Where ${named} was`} />,
+    },
+  ];
+  const selected = parts.some(({ id }) => id === tab) ? (tab ?? '') : (parts[0]?.id ?? 'places');
+  return (
+    <Tabs
+      label={named}
+      parts={parts}
+      selected={selected}
+      onSelect={(id) =>
+        void navigate({ search: (before) => ({ ...before, tab: id }), replace: true, resetScroll: false })
+      }
+    />
+  );
+}
+
+/** One engine, module, part, pod or APU: what it is, where, how much it has run, and what is left. */
+export function ComponentPage() {
+  const { componentId } = useParams({ from: '/signed-in/components/$componentId' });
+  const { at } = useSearch({ from: '/signed-in/components/$componentId' });
+  const navigate = useNavigate({ from: '/components/$componentId' });
+  const query = useQuery(componentAtQuery(componentId, at));
+  const component = query.data;
+  const title = component === undefined ? 'Component' : kindWord(component.kind);
+  return (
+    <div className="stack component-page" key={componentId}>
+      <PageHeading
+        title={title}
+        serial={component?.serialNumber}
+        below={
+          component && (
+            <>
+              <WhereItIs component={component} />
+              <Tightest limiter={component.limiter} />
+            </>
+          )
+        }
+        actions={component && <Actions component={component} now={at === undefined} />}
+      />
+      <AsOfBar
+        key={at ?? 'now'}
+        at={at}
+        onAt={(next) =>
+          void navigate({
+            search: ({ at: _, ...rest }) => (next === undefined ? rest : { ...rest, at: next }),
+          })
+        }
+      />
+      <Answered query={query} doing="Reading the component" lines={8}>
+        {(found) => (
+          <>
+            <Identity component={found} />
+            <CountersSince component={found} />
+            <OwnLife component={found} />
+            <Gaps component={found} />
+            <Sections component={found} named={`${title.toLowerCase()} ${found.serialNumber}`} />
+          </>
+        )}
+      </Answered>
+    </div>
+  );
+}

@@ -1,0 +1,33 @@
+import { exactCycles } from '../../format/cycles.js';
+import { hoursMinutes } from '../../format/hours.js';
+import type { ComponentKind, Counters, Place } from '../../server/wire.js';
+
+const KINDS: Readonly<Record<ComponentKind, string>> = {
+  engine: 'Engine',
+  module: 'Module',
+  part: 'Part',
+  pod: 'Pod',
+  apu: 'APU',
+};
+
+/** 'Engine' */
+export const kindWord = (kind: ComponentKind): string => KINDS[kind];
+
+/** Where it is, with a bare position number said as a position: 'Position 1 on ZZ-417'. */
+export function placeWords({ label, positionNumber, parentId }: Place): string {
+  if (positionNumber === null || parentId !== null) return label;
+  const match = /^(.*), (\d+)( \(pod\))?$/.exec(label);
+  return match === null ? label : `Position ${match[2]} on ${match[1]}`;
+}
+
+/** The page that shows the place; null for a store, or nowhere. */
+export function placeHref({ airframeId, parentId }: Place): string | null {
+  if (parentId !== null) return `/components/${parentId}`;
+  return airframeId === null ? null : `/positions/${airframeId}`;
+}
+
+/** '18,204:06 h, 7,981 cycles' */
+export function countersText({ minutes, cycles }: Counters): string {
+  const hours = minutes === null ? 'hours not known' : `${hoursMinutes(minutes)} h`;
+  return `${hours}, ${cycles === null ? 'cycles not known' : `${exactCycles(cycles)} cycles`}`;
+}

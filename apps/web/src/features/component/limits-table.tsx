@@ -1,0 +1,112 @@
+import { exactCycles, sharePercent } from '../../format/cycles.js';
+import { hoursMinutes, thousands } from '../../format/hours.js';
+import type { Life, Slot } from '../../server/wire.js';
+import { RouteLink } from '../../ui/actions/route-link.js';
+import { EmptyState } from '../../ui/messages/empty-state.js';
+import { markOfLife } from '../../ui/status/life-status.js';
+import { SerialText } from '../../ui/status/serial-text.js';
+import { StatusMark } from '../../ui/status/status-mark.js';
+import type { Column } from '../../ui/table/column.js';
+import { DataTable } from '../../ui/table/data-table.js';
+import { leftText, limitSource } from './life-words.js';
+import { type LimitedPlace, limitedPlaces } from './limited-parts.js';
+
+function limitText(life: Life | null): string {
+  if (life === null) return 'Not known';
+  const told = [
+    ...(life.cycleLimit === null ? [] : [`${thousands(life.cycleLimit)} c`]),
+    ...(life.minuteLimit === null ? [] : [`${hoursMinutes(life.minuteLimit)} h`]),
+  ];
+  return told.length === 0 ? 'Not known' : told.join(', ');
+}
+
+const remaining = (life: Life | null | undefined): number | null =>
+  life?.kind === 'limited' ? (life.remainingCycles ?? (life.remainingMinutes ?? 0) / 60) : null;
+
+const reasons = (life: Life | null): string => life?.reasons.map(({ text }) => text).join(' ') ?? '';
+
+const COLUMNS: readonly Column<LimitedPlace>[] = [
+  {
+    id: 'part',
+    header: 'Part',
+    namesRow: true,
+    cell: ({ slot, part }) => (
+      <>
+        {part?.description ?? slot.name}
+        {part !== null && (
+          <span className="small quiet limit-number">
+            P/N <SerialText>{part.partNumber}</SerialText>
+          </span>
+        )}
+      </>
+    ),
+    sortBy: ({ slot, part }) => part?.description ?? slot.name,
+  },
+  {
+    id: 'serial',
+    header: 'Serial',
+    cell: ({ part }) =>
+      part === null ? (
+        'None recorded'
+      ) : (
+        <RouteLink href={`/components/${part.id}`}>
+          <SerialText>{part.serialNumber}</SerialText>
+        </RouteLink>
+      ),
+    sortBy: ({ part }) => part?.serialNumber ?? null,
+  },
+  {
+    id: 'cycles',
+    header: 'Cycles since new',
+    align: 'figures',
+    cell: ({ part }) => {
+      const cycles = part?.counters.sinceNew.cycles ?? null;
+      return cycles === null ? 'Not known' : exactCycles(cycles);
+    },
+  },
+  {
+    id: 'used',
+    header: 'Used',
+    align: 'figures',
+    cell: ({ part }) => (part?.life?.used == null ? 'Not known' : sharePercent(part.life.used)),
+  },
+  {
+    id: 'left',
+    header: 'Left',
+    cell: ({ part }) => (
+      <>
+        <strong>{leftText(part?.life ?? null)}</strong>
+        {part?.life != null && part.life.reasons.length > 0 && (
+          <span className="small limit-number">{reasons(part.life)}</span>
+        )}
+      </>
+    ),
+    sortBy: ({ part }) => remaining(part?.life),
+  },
+  {
+    id: 'limit',
+    header: 'Limit',
+    cell: ({ part }) => (
+      <>
+        {limitText(part?.life ?? null)}
+        <span className="small quiet limit-number">
+          {part?.life == null ? '' : (limitSource(part.life) ?? 'No document recorded')}
+          {part?.life?.ratingCode == null ? '' : `, rating ${part.life.ratingCode}`}
+        </span>
+      </>
+    ),
+  },
+  {
+    id: 'status',
+    header: 'Status',
+    cell: ({ part }) => <StatusMark status={markOfLife(part?.life ?? null)} />,
+  },
+];
+
+/** Every life in a component, the most urgent first. */
+export function LimitsTable({ label, slots }: { readonly label: string; readonly slots: readonly Slot[] }) {
+  const places = limitedPlaces(slots);
+  if (places.length === 0)
+    return <EmptyState>No life-limited part is recorded in it, so no limit can be told.</EmptyState>;
+  return <DataTable caption={label} columns={COLUMNS} rows={places} rowKey={({ key }) => key} />;
+}

@@ -1,0 +1,95 @@
+import { exactCycles } from '../../format/cycles.js';
+import { hoursMinutes } from '../../format/hours.js';
+import { dayText, sinceText } from '../../format/when.js';
+import type { Counters, InstalledEngine, PositionView } from '../../server/wire.js';
+import { RouteLink } from '../../ui/actions/route-link.js';
+import type { CardPosition } from '../../ui/aircraft/position-card.js';
+import { markOf } from '../../ui/status/near.js';
+import { SerialText } from '../../ui/status/serial-text.js';
+import { positionLabel, tightestAmount } from './position-words.js';
+
+/** '5,693:49 h, 848 cycles' */
+function countersText({ minutes, cycles }: Counters): string {
+  const hours = minutes === null ? 'hours not known' : `${hoursMinutes(minutes)} h`;
+  return `${hours}, ${cycles === null ? 'cycles not known' : `${exactCycles(cycles)} cycles`}`;
+}
+
+function EngineDetails({ engine }: { readonly engine: InstalledEngine }) {
+  return (
+    <>
+      <p>
+        {engine.model ?? 'Model not recorded'}
+        {engine.ratingCode === null ? ', rating not recorded' : `, rating ${engine.ratingCode}`}
+      </p>
+      <p>
+        Since installation {countersText(engine.sinceInstalled)}
+        <br />
+        <span className="quiet">Installed {sinceText(engine.installedAt, engine.precision)}</span>
+      </p>
+      {engine.tightest !== null && (
+        <p>
+          Tightest part{' '}
+          <RouteLink href={`/components/${engine.tightest.componentId}`}>
+            <SerialText>{engine.tightest.serialNumber}</SerialText>
+          </RouteLink>
+          {engine.tightest.reason !== null && <span className="quiet"> {engine.tightest.reason}</span>}
+        </p>
+      )}
+    </>
+  );
+}
+
+function Details({ position: { engine, pod, kind } }: { readonly position: PositionView }) {
+  return (
+    <>
+      {engine !== null && <EngineDetails engine={engine} />}
+      {pod !== null && (
+        <p>
+          Pod{' '}
+          <RouteLink href={`/components/${pod.id}`}>
+            <SerialText>{pod.serialNumber}</SerialText>
+          </RouteLink>
+        </p>
+      )}
+      {pod === null && kind === 'engine' && <p className="quiet">No pod recorded</p>}
+    </>
+  );
+}
+
+interface CardOptions {
+  /** The instant shown, carried on into the engine's page. */
+  readonly at: string | undefined;
+  /** Opens the act that fills an empty position; null for those who may not. */
+  readonly fillHref: ((position: PositionView) => string) | null;
+}
+
+/** A position as the board shows it. */
+export function cardOf(position: PositionView, { at, fillHref }: CardOptions): CardPosition {
+  const { engine, number, kind, mount, emptySince } = position;
+  const base = {
+    number,
+    kind,
+    mount,
+    label: positionLabel(position),
+    details: <Details position={position} />,
+  };
+  if (engine === null)
+    return {
+      ...base,
+      serial: null,
+      status: 'not-applicable',
+      href: fillHref?.(position) ?? null,
+      emptySince: emptySince === null ? null : dayText(emptySince),
+    };
+  const { tightest, sinceNew } = engine;
+  return {
+    ...base,
+    serial: engine.serialNumber,
+    status: markOf(engine.status),
+    href: `/components/${engine.id}${at === undefined ? '' : `?at=${encodeURIComponent(at)}`}`,
+    minutes: sinceNew.minutes,
+    cycles: sinceNew.cycles === null ? null : exactCycles(sinceNew.cycles),
+    tightest: tightest === null ? null : { amount: tightestAmount(tightest), part: tightest.description },
+    note: tightest === null ? 'No life-limited part recorded in it' : null,
+  };
+}
