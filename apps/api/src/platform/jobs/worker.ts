@@ -76,10 +76,15 @@ export class Worker implements BeforeApplicationShutdown {
     for (const { id: operatorId } of await this.database.headline<{ id: number }>(
       'SELECT * FROM operators_for_sign_in()',
     )) {
-      const running = await this.database.inOperator({ operatorId }, (tx) =>
-        tx.job.findMany({ where: { operatorId, state: 'running' }, select: { id: true } }),
+      // Queued ones too: a process may have died between taking a job and beginning it. One that only waits is
+      // put again in its own place.
+      const open = await this.database.inOperator({ operatorId }, (tx) =>
+        tx.job.findMany({
+          where: { operatorId, state: { in: ['queued', 'running'] } },
+          select: { id: true },
+        }),
       );
-      for (const { id } of running) await this.beginAgainIfLost(pool, operatorId, id);
+      for (const { id } of open) await this.beginAgainIfLost(pool, operatorId, id);
     }
   }
 
