@@ -4,6 +4,9 @@ import { instantAt } from './instants.js';
 /** A flight in minutes since 2025-01-01; whatever is left out is nothing. */
 export interface FlightToLog {
   readonly page: string;
+  /** Stations; from VDL to KRN unless told. */
+  readonly from?: string;
+  readonly to?: string;
   readonly takeOff: number;
   readonly landing: number;
   readonly touchAndGoes?: number;
@@ -25,6 +28,8 @@ export interface LoggedFlights {
 /** A flight as the API takes it. */
 export function onTheWire({
   page,
+  from = 'VDL',
+  to = 'KRN',
   takeOff,
   landing,
   touchAndGoes = 0,
@@ -34,8 +39,8 @@ export function onTheWire({
 }: FlightToLog) {
   return {
     logPage: page,
-    fromStation: 'VDL',
-    toStation: 'KRN',
+    fromStation: from,
+    toStation: to,
     takeOffAt: instantAt(takeOff),
     landingAt: instantAt(landing),
     touchAndGoes,

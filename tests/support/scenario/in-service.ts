@@ -41,6 +41,7 @@ export async function putInService(client: HttpClient, { mark = 'ZZ', days = 3 }
 export function daily(days: number, { from = 0 } = {}) {
   return Array.from({ length: days }, (_, index) => ({
     page: `P${String(1000 + from + index)}`,
+    ...((from + index) % 2 === 0 ? { from: 'VDL', to: 'KRN' } : { from: 'KRN', to: 'VDL' }),
     takeOff: (from + index) * DAY + 600,
     landing: (from + index) * DAY + 720,
   }));
