@@ -6,15 +6,15 @@ import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fa
 import type { FastifyInstance } from 'fastify';
 import { AppModule } from './app.module.js';
 import { Config } from './platform/config/config.js';
-import { acceptCsv, BODY_LIMIT_BYTES } from './platform/http/csv-body.js';
-import { serveDocumentation } from './platform/http/documentation.js';
-import { drainOnClose } from './platform/http/draining.js';
-import { acceptJson } from './platform/http/json-body.js';
-import { openApiDocument } from './platform/http/open-api.js';
-import { answerClientError, answerFrameworkError, makeProblems } from './platform/http/raw-problems.js';
+import { acceptCsv, BODY_LIMIT_BYTES } from './platform/server/csv-body.js';
+import { serveDocumentation } from './platform/server/documentation.js';
+import { drainOnClose } from './platform/server/draining.js';
+import { acceptJson } from './platform/server/json-body.js';
+import { openApiDocument } from './platform/server/open-api.js';
+import { answerClientError, answerFrameworkError, makeProblems } from './platform/server/raw-problems.js';
 import './platform/http/request.js';
-import { addSecurityHeaders } from './platform/http/security-headers.js';
-import { serveWebClient } from './platform/http/web-client.js';
+import { addSecurityHeaders } from './platform/server/security-headers.js';
+import { serveWebClient } from './platform/server/web-client.js';
 
 export interface BuiltApp {
   readonly app: NestFastifyApplication;

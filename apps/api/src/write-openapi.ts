@@ -3,7 +3,7 @@ import fs from 'node:fs';
 import path from 'node:path';
 import { buildApp } from './app.js';
 import { POLICY } from './platform/access/policy.js';
-import { openApiDocument } from './platform/http/open-api.js';
+import { openApiDocument } from './platform/server/open-api.js';
 
 // node write-openapi.js [file]      writes the contract; without a file, the one the client is built from
 // node write-openapi.js --routes    prints the routes as served, as described and as authorised, each sorted
