@@ -100,7 +100,7 @@ DECLARE
   v_flight flight;
 BEGIN
   IF v_airframe IS NULL THEN RETURN; END IF;
-  PERFORM 1 FROM carrier WHERE operator_id = p_operator AND id = v_airframe FOR UPDATE;
+  PERFORM 1 FROM carrier WHERE operator_id = p_operator AND id = v_airframe FOR NO KEY UPDATE;
   UPDATE carrier SET last_boundary_at = p_at
    WHERE operator_id = p_operator AND id = v_airframe AND (last_boundary_at IS NULL OR last_boundary_at < p_at);
   SELECT * INTO v_flight FROM flight

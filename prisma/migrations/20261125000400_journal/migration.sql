@@ -21,11 +21,11 @@ DECLARE
   v_at timestamptz;
   v_hash bytea;
 BEGIN
-  SELECT * INTO v_head FROM journal_stream WHERE operator_id = p_operator AND stream = p_stream FOR UPDATE;
+  SELECT * INTO v_head FROM journal_stream WHERE operator_id = p_operator AND stream = p_stream FOR NO KEY UPDATE;
   IF NOT FOUND THEN
     INSERT INTO journal_stream (operator_id, stream, seq, hash)
     VALUES (p_operator, p_stream, 0, decode(repeat('00', 32), 'hex')) ON CONFLICT DO NOTHING;
-    SELECT * INTO v_head FROM journal_stream WHERE operator_id = p_operator AND stream = p_stream FOR UPDATE;
+    SELECT * INTO v_head FROM journal_stream WHERE operator_id = p_operator AND stream = p_stream FOR NO KEY UPDATE;
   END IF;
   v_at := clock_timestamp();
   v_hash := journal_hash(p_operator, p_stream, v_head.seq + 1, p_number, v_at, v_head.hash, p_body);

@@ -112,7 +112,7 @@ DECLARE
   v_opening timestamptz;
 BEGIN
   PERFORM set_config('app.operator_id', p_operator::text, true);
-  SELECT * INTO v_head FROM carrier WHERE operator_id = p_operator AND id = v_airframe AND kind = 'airframe' FOR UPDATE;
+  SELECT * INTO v_head FROM carrier WHERE operator_id = p_operator AND id = v_airframe AND kind = 'airframe' FOR NO KEY UPDATE;
   IF NOT FOUND THEN RETURN jsonb_build_object('refusal', jsonb_build_object('code', 'NOT_FOUND')); END IF;
   IF p_key IS NOT NULL THEN
     SELECT * INTO v_act FROM act WHERE operator_id = p_operator AND person_id = p_person AND key = p_key;

@@ -83,8 +83,8 @@ export class ReleaseService {
   private async lock(tx: Tx, operatorId: number, { packageId, version }: SignRelease): Promise<void> {
     const found = await tx.workPackage.findUnique({ where: { operatorId_id: { operatorId, id: packageId } }, select: { airframeId: true } });
     const { airframeId } = orNotFound(found, 'package');
-    await tx.$queryRaw`SELECT id FROM carrier WHERE operator_id = ${operatorId}::int AND id = ${airframeId}::uuid FOR UPDATE`;
-    await tx.$queryRaw`SELECT id FROM work_package WHERE operator_id = ${operatorId}::int AND id = ${packageId}::uuid FOR UPDATE`;
+    await tx.$queryRaw`SELECT id FROM carrier WHERE operator_id = ${operatorId}::int AND id = ${airframeId}::uuid FOR NO KEY UPDATE`;
+    await tx.$queryRaw`SELECT id FROM work_package WHERE operator_id = ${operatorId}::int AND id = ${packageId}::uuid FOR NO KEY UPDATE`;
     const release = await tx.release.findUnique({ where: { operatorId_packageId: { operatorId, packageId } }, select: { number: true } });
     if (release !== null) refuse({ code: 'ALREADY_RELEASED', number: release.number });
     const locked = await tx.workPackage.findUniqueOrThrow({ where: { operatorId_id: { operatorId, id: packageId } }, select: { version: true } });

@@ -104,7 +104,7 @@ export async function lockForStays(
   locks: { airframeIds: readonly string[]; componentIds: readonly string[] },
 ): Promise<void> {
   await tx.$queryRaw`SELECT 1 FROM carrier WHERE operator_id = ${operatorId}::int AND id = ANY (${[...locks.airframeIds]}::uuid[])
-    ORDER BY id FOR UPDATE`;
+    ORDER BY id FOR NO KEY UPDATE`;
   await tx.$queryRaw`SELECT 1 FROM component WHERE operator_id = ${operatorId}::int AND id = ANY (${[...locks.componentIds]}::uuid[])
-    ORDER BY id FOR UPDATE`;
+    ORDER BY id FOR NO KEY UPDATE`;
 }
