@@ -30,10 +30,10 @@ async function checkAirframe(client, expected, airframe) {
 
 function checkEngine(expected, found) {
   const name = expected.serialNumber;
-  const { denominator } = expected.cycles;
+  const { denominator } = expected;
   const { sinceNew, sinceInstalled } = found.counters;
   same(`${name} minutes`, sinceNew.minutes, expected.minutes);
-  same(`${name} cycles`, inUnits(sinceNew.cycles, denominator), expected.cycles.units);
+  same(`${name} cycles`, inUnits(sinceNew.cycles, denominator), expected.cycles?.units);
   same(`${name} rating`, found.ratingCode, expected.ratingCode);
   same(`${name} verified`, found.verified, expected.verified);
   same(`${name} minutes since installed`, sinceInstalled?.minutes, expected.sinceInstalled?.minutes);

@@ -88,10 +88,12 @@ function expectedEngine({ serial, model, opening, ran, ratingNow, modules }) {
     serialNumber: serial,
     model,
     ratingCode: ratingNow,
+    denominator,
     verified: !lost,
     place: placeOf(serial),
-    minutes: total.minutes,
-    cycles: { units: total.units, denominator },
+    // Behind a gap that nobody accepted no total stands.
+    minutes: lost ? null : total.minutes,
+    cycles: lost ? null : { units: total.units, denominator },
     sinceInstalled:
       since === null ? null : { minutes: since.minutes, cycles: { units: since.units, denominator } },
     tightest: {
@@ -112,8 +114,11 @@ function expectedPart(
   if (opening === null) return { ...named, minutes: null, cycles: null, life: 'unsubstantiated', ...nothing };
   const used = add(opening, ran);
   const total = sum(used);
-  const counters = { minutes: total.minutes, cycles: { units: total.units, denominator } };
+  // An accepted gap counts at its worst.
   const worst = acceptedGap.engine === serial && acceptedGap.part === name ? acceptedGap : null;
+  const minutes = total.minutes + (worst?.minutes ?? 0);
+  const units = total.units + (worst?.cycles ?? 0) * denominator;
+  const counters = lost ? { minutes: null, cycles: null } : { minutes, cycles: { units, denominator } };
   const remaining = remainingOf(model, partNumber, { used, ratingNow, worst });
   if (typeof remaining === 'string') return { ...named, ...counters, life: remaining, ...nothing };
   if (lost) return { ...named, ...counters, life: 'unsubstantiated', ...nothing };

@@ -44,6 +44,11 @@ const apus = [...airframes.map(({ apu }) => apu), spareApu].map((serial) => {
 });
 
 const component = (row) => ({
+  kind: '',
+  maker: '',
+  part_number: '',
+  serial_number: '',
+  description: '',
   engine_model: '',
   life_limited: 'no',
   pod_clock: '',

@@ -23,7 +23,7 @@ export function table(path) {
 }
 
 function cells(line) {
-  return [...line.matchAll(/(?:^|,)(?:"((?:[^"]|"")*)"|([^,]*))/g)].map(([, quoted, plain]) =>
+  return [...`,${line}`.matchAll(/,(?:"((?:[^"]|"")*)"|([^,]*))/g)].map(([, quoted, plain]) =>
     quoted === undefined ? plain : quoted.replaceAll('""', '"'),
   );
 }

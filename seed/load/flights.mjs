@@ -24,12 +24,13 @@ export async function importFile(client, fileName) {
     fileName,
     content: text(`flights/${fileName}`),
   });
-  const checked = await settled(client, id, ['checking']);
+  const checked = await settled(client, id);
   if (checked.state === 'applied') return `${fileName}: imported before`;
   if (checked.failed > 0)
     throw new Error(`${fileName} has ${checked.failed} bad rows:\n${wrongRows(checked)}`);
-  await client.post(`/api/imports/${id}/apply`, {});
-  const applied = await settled(client, id, ['checking', 'checked', 'ready', 'applying']);
+  const { tag } = await client.getTagged(`/api/imports/${id}`);
+  await client.post(`/api/imports/${id}/apply`, {}, { ifMatch: tag });
+  const applied = await settled(client, id);
   if (applied.state !== 'applied')
     throw new Error(`${fileName} ended as ${applied.state}:\n${wrongRows(applied)}`);
   return `${fileName}: ${checked.rows} rows, ${checked.ready} new`;
@@ -39,17 +40,19 @@ export function flightFiles() {
   return filesIn('flights');
 }
 
-async function settled(client, id, passing) {
+/** The file once no work on it is under way. */
+async function settled(client, id) {
   const until = Date.now() + LONGEST_WAIT_MS;
   for (;;) {
     const state = await client.get(`/api/imports/${id}`);
-    if (!passing.includes(state.state)) return state;
+    if (state.state !== 'checking' && state.state !== 'applying') return state;
     if (Date.now() > until) throw new Error(`the import is still ${state.state} after two minutes`);
     await new Promise((resolve) => setTimeout(resolve, POLL_MS));
   }
 }
 
-function wrongRows({ errors = [] }) {
+function wrongRows({ errors = [], job }) {
+  if (job?.failure) return `  ${job.failure}`;
   return errors
     .slice(0, 10)
     .map(
