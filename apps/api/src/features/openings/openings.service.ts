@@ -140,7 +140,7 @@ export async function readOpenings(
   const rows = await tx.opening.findMany({
     where: { operatorId, ...subject },
     include: { rating: { select: { code: true } } },
-    orderBy: [{ recordedSeq: 'desc' }, { id: 'asc' }],
+    orderBy: [{ recordedSeq: 'desc' }, { rating: { code: 'asc' } }],
   });
   return openingsToWire(rows);
 }

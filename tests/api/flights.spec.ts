@@ -1,0 +1,558 @@
+import { randomUUID } from 'node:crypto';
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from '@jest/globals';
+import { withClient } from '../support/database.js';
+import { type FlightToLog, logFlights, onTheWire } from '../support/scenario/acts.js';
+import { type BuiltEngine, buildEngine, type Fleet, makeFleet, slotOf } from '../support/scenario/fleet.js';
+import { instantAt } from '../support/scenario/instants.js';
+import { type Office, openOffice } from '../support/scenario/office.js';
+import { done, problemOf } from '../support/scenario/problem.js';
+import { Register, type RegisteredAirframe } from '../support/scenario/register.js';
+
+interface Flight {
+  readonly id: string;
+  readonly logPage: string;
+  readonly minutes: number;
+  readonly voided: boolean;
+  readonly replacesId: string | null;
+}
+
+interface Answer {
+  readonly flights: readonly Flight[];
+  readonly airframe: { readonly minutes: number; readonly flights: number };
+  readonly late: boolean;
+  readonly newlyOver: readonly {
+    readonly serialNumber: string;
+    readonly engineSerial: string;
+    readonly dimension: string;
+    readonly remaining: number;
+  }[];
+}
+
+interface Page {
+  readonly rows: readonly Flight[];
+  readonly next: string | null;
+}
+
+let office: Office;
+let register: Register;
+let fleet: Fleet;
+let airframe: RegisteredAirframe;
+let marks = 0;
+
+beforeAll(async () => {
+  office = await openOffice();
+  register = new Register(office.administrator);
+  fleet = await makeFleet(register, { engines: 0, airframes: 1 });
+}, 60_000);
+
+afterAll(() => office?.close(), 30_000);
+
+// An airframe of its own for each test, 10 000:00 hours and 5 000 flights old.
+beforeEach(async () => {
+  marks += 1;
+  airframe = await register.airframe(`ZZ-F${marks}`, fleet.typeId);
+  await register.opening({ airframeId: airframe.id }, [
+    { ratingCode: null, minutes: 600_000, cycles: 5_000 },
+  ]);
+});
+
+const log = async (...flights: FlightToLog[]) =>
+  done(await logFlights(office.administrator, airframe.id, flights)) as unknown as Answer;
+const refusalOf = async (...flights: FlightToLog[]) =>
+  problemOf(await logFlights(office.administrator, airframe.id, flights));
+const flightsOf = async (query = '') =>
+  done(await office.administrator.get<Page>(`/api/airframes/${airframe.id}/flights${query}`));
+const componentOf = async (id: string) =>
+  done(
+    await office.administrator.get<{ counters: { sinceNew: object; sinceInstalled: object } }>(
+      `/api/components/${id}`,
+    ),
+  );
+
+async function onWing(at = 50): Promise<BuiltEngine> {
+  const engine = await buildEngine(register, fleet.modelId, `ZZ-FE${marks}-${at}`);
+  await register.place(engine.id, { slotId: slotOf(airframe, 1, 'engine') }, at);
+  return engine;
+}
+
+describe('logging flights', () => {
+  it('answers the flight, what the airframe has flown with its opening, and that it is not late', async () => {
+    const answer = await log({ page: 'P1', takeOff: 100, landing: 175, touchAndGoes: 2 });
+
+    expect(answer).toMatchObject({
+      flights: [
+        {
+          logPage: 'P1',
+          minutes: 75,
+          touchAndGoes: 2,
+          starts: 0,
+          abortedTakeOffs: 0,
+          voided: false,
+          source: 'entered',
+        },
+      ],
+      airframe: { minutes: 600_075, flights: 5_001 },
+      late: false,
+      newlyOver: [],
+    });
+  });
+
+  it('takes fifty at once, in any order', async () => {
+    const flights = Array.from({ length: 50 }, (_, index) => ({
+      page: `P${index}`,
+      takeOff: (50 - index) * 100,
+      landing: (50 - index) * 100 + 60,
+    }));
+
+    expect(await log(...flights)).toMatchObject({ airframe: { minutes: 603_000, flights: 5_050 } });
+  });
+
+  it('takes all or none', async () => {
+    const problem = await refusalOf(
+      { page: 'P1', takeOff: 100, landing: 160 },
+      { page: 'P2', takeOff: 159, landing: 200 },
+    );
+
+    expect(problem).toMatchObject({
+      status: 409,
+      code: 'FLIGHTS_OVERLAP',
+      fields: [{ field: 'flights[1].takeOffAt' }],
+    });
+    expect(problem.detail).toContain('log page P1');
+    expect((await flightsOf('?voided=true')).rows).toEqual([]);
+  });
+
+  it('lets a flight begin in the minute in which the one before ended', async () => {
+    await log({ page: 'P1', takeOff: 100, landing: 160 });
+
+    expect(await log({ page: 'P2', takeOff: 160, landing: 200 })).toMatchObject({ late: false });
+    expect(await log({ page: 'P0', takeOff: 50, landing: 100 })).toMatchObject({
+      airframe: { flights: 5_003 },
+    });
+  });
+
+  it.each<[string, FlightToLog, string, string]>([
+    ['a flight over another', { page: 'P2', takeOff: 150, landing: 155 }, 'FLIGHTS_OVERLAP', 'takeOffAt'],
+    ['a flight around another', { page: 'P2', takeOff: 50, landing: 300 }, 'FLIGHTS_OVERLAP', 'takeOffAt'],
+    ['a used log page', { page: 'P1', takeOff: 500, landing: 560 }, 'LOG_PAGE_USED', 'logPage'],
+    ['a flight before the opening', { page: 'P2', takeOff: -1, landing: 60 }, 'BEFORE_OPENING', 'takeOffAt'],
+    [
+      'a landing before the take-off',
+      { page: 'P2', takeOff: 500, landing: 499 },
+      'LANDING_NOT_AFTER_TAKE_OFF',
+      'landingAt',
+    ],
+    [
+      'a landing at the take-off',
+      { page: 'P2', takeOff: 500, landing: 500 },
+      'LANDING_NOT_AFTER_TAKE_OFF',
+      'landingAt',
+    ],
+    [
+      'a flight of more than 24 hours',
+      { page: 'P2', takeOff: 500, landing: 1_941 },
+      'FLIGHT_TOO_LONG',
+      'landingAt',
+    ],
+    [
+      'a flight in the future',
+      { page: 'P2', takeOff: 50_000_000, landing: 50_000_060 },
+      'IN_THE_FUTURE',
+      'landingAt',
+    ],
+  ])('refuses %s, names the field, and writes nothing', async (_, flight, code, field) => {
+    await log({ page: 'P1', takeOff: 100, landing: 160 });
+    const ok = { page: 'P9', takeOff: 300, landing: 310 };
+
+    expect(await refusalOf(flight)).toMatchObject({ code, fields: [{ field: `flights[0].${field}` }] });
+    if (flight.takeOff !== 50)
+      expect(await refusalOf(ok, flight)).toMatchObject({ code, fields: [{ field: `flights[1].${field}` }] });
+    expect((await flightsOf('?voided=true')).rows).toHaveLength(1);
+  });
+
+  it('takes a flight of exactly 24 hours', async () => {
+    expect(await log({ page: 'P1', takeOff: 500, landing: 1_940 })).toMatchObject({
+      flights: [{ minutes: 1_440 }],
+    });
+  });
+
+  it('refuses an airframe nobody has', async () => {
+    expect(
+      problemOf(
+        await logFlights(office.administrator, randomUUID(), [{ page: 'P1', takeOff: 1, landing: 2 }]),
+      ),
+    ).toMatchObject({ status: 404, code: 'NOT_FOUND' });
+  });
+
+  it.each(['2025-01-01T10:00:00Z', '2025-01-01T10:00+01:00', '2025-01-01 10:00Z', '2025-02-30T10:00Z', ''])(
+    'refuses the take-off "%s"',
+    async (takeOffAt) => {
+      const flight = { ...onTheWire({ page: 'P1', takeOff: 1, landing: 2 }), takeOffAt };
+
+      const problem = problemOf(
+        await office.administrator.post(`/api/airframes/${airframe.id}/flights`, { flights: [flight] }),
+      );
+
+      expect(problem).toMatchObject({ status: 400, fields: [{ field: 'flights[0].takeOffAt' }] });
+    },
+  );
+
+  it('keeps what was typed, as canonical JSON', async () => {
+    const { flights } = await log({ page: 'P1', takeOff: 100, landing: 160 });
+
+    const [row] = await withClient(
+      office.database.adminUrl,
+      async (client) =>
+        (await client.query<{ typed: string }>('SELECT typed FROM flight WHERE id = $1', [flights[0]?.id]))
+          .rows,
+    );
+    expect(row?.typed).toMatch(/^{"abortedTakeOffs":0,"exceptions":\[\],"fromStation":"VDL",/);
+  });
+});
+
+describe('the same act twice', () => {
+  it.each([
+    ['a flight', [{ page: 'P1', takeOff: 100, landing: 160 }]],
+    [
+      'two flights',
+      [
+        { page: 'P1', takeOff: 100, landing: 160 },
+        { page: 'P2', takeOff: 200, landing: 260 },
+      ],
+    ],
+  ])('logs %s once, and answers the same', async (_, flights) => {
+    const options = { idempotencyKey: randomUUID() };
+
+    const answers = await Promise.all(
+      [1, 2, 3].map(() => logFlights(office.administrator, airframe.id, flights, options)),
+    );
+    answers.push(await logFlights(office.administrator, airframe.id, flights, options));
+
+    expect(new Set(answers.map(({ status, body }) => JSON.stringify([status, body]))).size).toBe(1);
+    expect(answers[0]?.status).toBe(201);
+    expect((await flightsOf()).rows).toHaveLength(flights.length);
+  });
+
+  it('is refused when the key belongs to another flight', async () => {
+    const options = { idempotencyKey: randomUUID() };
+    done(
+      await logFlights(
+        office.administrator,
+        airframe.id,
+        [{ page: 'P1', takeOff: 100, landing: 160 }],
+        options,
+      ),
+    );
+
+    const problem = problemOf(
+      await logFlights(
+        office.administrator,
+        airframe.id,
+        [{ page: 'P2', takeOff: 200, landing: 260 }],
+        options,
+      ),
+    );
+
+    expect(problem).toMatchObject({ status: 422, code: 'KEY_REUSED' });
+  });
+
+  it('answers the same for a late flight too', async () => {
+    await onWing(1_000);
+    const options = { idempotencyKey: randomUUID() };
+    const flights = [{ page: 'P1', takeOff: 100, landing: 160 }];
+
+    const first = done(await logFlights(office.administrator, airframe.id, flights, options));
+
+    expect(first).toMatchObject({ late: true });
+    expect(done(await logFlights(office.administrator, airframe.id, flights, options))).toEqual(first);
+  });
+});
+
+describe('the list', () => {
+  it('gives the newest first, page by page, each once', async () => {
+    await log(
+      ...Array.from({ length: 7 }, (_, index) => ({
+        page: `P${index}`,
+        takeOff: 100 * index,
+        landing: 100 * index + 50,
+      })),
+    );
+
+    const first = await flightsOf('?limit=4');
+    const second = await flightsOf(`?limit=4&after=${first.next}`);
+
+    expect([...first.rows, ...second.rows].map(({ logPage }) => logPage)).toEqual([
+      'P6',
+      'P5',
+      'P4',
+      'P3',
+      'P2',
+      'P1',
+      'P0',
+    ]);
+    expect(second.next).toBeNull();
+  });
+
+  it('refuses more than 200 a page, and a place that is none', async () => {
+    const problem = async (query: string) =>
+      problemOf(await office.administrator.get(`/api/airframes/${airframe.id}/flights?${query}`));
+
+    expect(await problem('limit=201')).toMatchObject({ status: 400, fields: [{ field: 'limit' }] });
+    expect(await problem('after=zzz')).toMatchObject({ status: 400, fields: [{ field: 'after' }] });
+  });
+});
+
+describe('engines on the airframe', () => {
+  it('count what it flies from their installation, whichever was entered first', async () => {
+    await log({ page: 'P1', takeOff: 100, landing: 160 });
+    const engine = await onWing(200);
+    await log({ page: 'P2', takeOff: 300, landing: 360 });
+
+    const late = await log(
+      { page: 'P3', takeOff: 200, landing: 250 },
+      { page: 'P0', takeOff: 10, landing: 20 },
+    );
+
+    expect(late.late).toBe(true);
+    expect((await componentOf(engine.id)).counters).toMatchObject({
+      sinceNew: { minutes: 60_110, cycles: { units: 1_002 } },
+      sinceInstalled: { minutes: 110, cycles: { units: 2 } },
+    });
+  });
+
+  it('count less what their position did not run', async () => {
+    const engine = await onWing();
+
+    const answer = await log(
+      {
+        page: 'P1',
+        takeOff: 100,
+        landing: 160,
+        exceptions: [{ positionNumber: 1, kind: 'shut-down', minutes: 20 }],
+      },
+      { page: 'P2', takeOff: 200, landing: 260, exceptions: [{ positionNumber: 1, kind: 'not-running' }] },
+    );
+
+    expect(answer.airframe).toEqual({ minutes: 600_120, flights: 5_002 });
+    expect((await componentOf(engine.id)).counters.sinceInstalled).toEqual({
+      minutes: 40,
+      cycles: { units: 1, denominator: 1 },
+    });
+    expect((await flightsOf()).rows).toMatchObject([
+      { exceptions: [{ positionNumber: 1, kind: 'not-running', minutes: 60, flights: 1 }] },
+      { exceptions: [{ minutes: 20, flights: 0 }] },
+    ]);
+  });
+
+  it('refuse an exception beyond the flight, twice for one position, or at a position that is none', async () => {
+    const flight = (...exceptions: NonNullable<FlightToLog['exceptions']>) => ({
+      page: 'P1',
+      takeOff: 100,
+      landing: 160,
+      exceptions,
+    });
+
+    expect(await refusalOf(flight({ positionNumber: 1, kind: 'shut-down', minutes: 61 }))).toMatchObject({
+      code: 'EXCEPTION_BEYOND_FLIGHT',
+      fields: [{ field: 'flights[0].exceptions' }],
+    });
+    expect(
+      await refusalOf(
+        flight({ positionNumber: 1, kind: 'not-running' }, { positionNumber: 1, kind: 'not-running' }),
+      ),
+    ).toMatchObject({ code: 'EXCEPTION_TWICE' });
+    expect(await refusalOf(flight({ positionNumber: 9, kind: 'not-running' }))).toMatchObject({
+      status: 404,
+      fields: [{ field: 'flights[0].exceptions[0].positionNumber' }],
+    });
+  });
+
+  it('refuse a flight that would contain their installation, naming them and the moment', async () => {
+    const engine = await onWing(150);
+
+    for (const problem of [
+      await refusalOf({ page: 'P1', takeOff: 100, landing: 160 }),
+      await refusalOf({ page: 'P0', takeOff: 10, landing: 20 }, { page: 'P1', takeOff: 149, landing: 151 }),
+    ]) {
+      expect(problem).toMatchObject({ status: 409, code: 'FLIGHT_CONTAINS_BOUNDARY' });
+      expect(problem.detail).toContain(engine.serialNumber);
+      expect(problem.detail).toContain(instantAt(150));
+      expect(problem.fields?.[0]?.field).toMatch(/^flights\[\d\]\.landingAt$/);
+    }
+    await log({ page: 'P1', takeOff: 100, landing: 150 }, { page: 'P2', takeOff: 150, landing: 160 });
+  });
+
+  it('tell which limits a flight newly reaches and passes, and no limit twice', async () => {
+    const engine = await onWing();
+    const disk = `${engine.serialNumber}-D`;
+    await register.post('/api/life-limits', {
+      partNumber: 'K-DISK',
+      engineModelId: fleet.modelId,
+      ratingCode: 'A',
+      authorisation: 'limited',
+      cycles: 1_002,
+      document: 'Manual, chapter 05',
+      revision: `tight ${marks}`,
+      effectiveOn: '2024-06-01',
+    });
+
+    expect((await log({ page: 'P1', takeOff: 100, landing: 160 })).newlyOver).toEqual([]);
+    expect((await log({ page: 'P2', takeOff: 200, landing: 260 })).newlyOver).toMatchObject([
+      { serialNumber: disk, engineSerial: engine.serialNumber, dimension: 'cycles', remaining: 0 },
+    ]);
+    expect((await log({ page: 'P3', takeOff: 300, landing: 360 })).newlyOver).toEqual([]);
+  });
+
+  it('tell it of late flights and of several at once too', async () => {
+    const engine = await onWing();
+    await register.post('/api/life-limits', {
+      partNumber: 'K-DISK',
+      engineModelId: fleet.modelId,
+      ratingCode: 'A',
+      authorisation: 'limited',
+      cycles: 1_002,
+      document: 'Manual, chapter 05',
+      revision: `tighter ${marks}`,
+      effectiveOn: '2024-07-01',
+    });
+
+    const answer = await log(
+      ...[1, 2, 3].map((page) => ({ page: `P${page}`, takeOff: page * 100, landing: page * 100 + 60 })),
+    );
+
+    expect(answer.newlyOver).toMatchObject([{ serialNumber: `${engine.serialNumber}-D`, remaining: -1 }]);
+  });
+});
+
+describe('a flight logged wrongly', () => {
+  const voided = (id: string | undefined, reason = 'Twice') =>
+    office.administrator.post<Answer>(`/api/flights/${id}/void`, { reason });
+  const corrected = (id: string | undefined, flight: FlightToLog) =>
+    office.administrator.post<Answer>(`/api/flights/${id}/correct`, {
+      reason: 'Read wrongly',
+      flight: onTheWire(flight),
+    });
+
+  it('goes from every counter when it is voided, and stays in the list that asks for it', async () => {
+    const engine = await onWing();
+    const { flights } = await log(
+      { page: 'P1', takeOff: 100, landing: 160 },
+      { page: 'P2', takeOff: 200, landing: 260 },
+    );
+
+    const answer = done(await voided(flights[1]?.id));
+
+    expect(answer).toMatchObject({
+      airframe: { minutes: 600_060, flights: 5_001 },
+      flights: [{ voided: true, voidReason: 'Twice' }],
+    });
+    expect((await componentOf(engine.id)).counters.sinceInstalled).toEqual({
+      minutes: 60,
+      cycles: { units: 1, denominator: 1 },
+    });
+    expect((await flightsOf()).rows.map(({ logPage }) => logPage)).toEqual(['P1']);
+    expect((await flightsOf('?voided=true')).rows).toMatchObject([
+      { logPage: 'P2', voided: true },
+      { logPage: 'P1' },
+    ]);
+    expect(problemOf(await voided(flights[1]?.id))).toMatchObject({ status: 409, code: 'ALREADY_VOIDED' });
+    expect(problemOf(await voided(randomUUID()))).toMatchObject({ status: 404 });
+    expect(problemOf(await voided(flights[0]?.id, ' '))).toMatchObject({
+      status: 400,
+      fields: [{ field: 'reason' }],
+    });
+  });
+
+  it('is entered again by a correction, and the counters are as if it had always been so', async () => {
+    const engine = await onWing();
+    const { flights } = await log({ page: 'P1', takeOff: 100, landing: 160, touchAndGoes: 1 });
+
+    const answer = done(await corrected(flights[0]?.id, { page: 'P1', takeOff: 100, landing: 190 }));
+
+    expect(answer).toMatchObject({
+      airframe: { minutes: 600_090, flights: 5_001 },
+      flights: [{ replacesId: flights[0]?.id, minutes: 90 }],
+    });
+    expect((await componentOf(engine.id)).counters.sinceInstalled).toEqual({
+      minutes: 90,
+      cycles: { units: 1, denominator: 1 },
+    });
+  });
+
+  it('is left as it was when the correction is refused', async () => {
+    const { flights } = await log(
+      { page: 'P1', takeOff: 100, landing: 160 },
+      { page: 'P2', takeOff: 200, landing: 260 },
+    );
+
+    const problem = problemOf(await corrected(flights[0]?.id, { page: 'P1', takeOff: 100, landing: 201 }));
+
+    expect(problem).toMatchObject({ code: 'FLIGHTS_OVERLAP', fields: [{ field: 'flight.takeOffAt' }] });
+    expect((await flightsOf('?voided=true')).rows).toMatchObject([{ voided: false }, { voided: false }]);
+  });
+
+  it('takes along what came by its log page, and may not be voided under it', async () => {
+    const { flights } = await log({ page: 'P1', takeOff: 100, landing: 160 });
+    const engine = await buildEngine(register, fleet.modelId, `ZZ-PAGE${marks}`);
+    const boundary = { kind: 'after-page', page: 'P1', airframeId: airframe.id };
+    await register.post('/api/placements', {
+      componentId: engine.id,
+      slotId: slotOf(airframe, 1, 'engine'),
+      boundary,
+    });
+    await log({ page: 'P2', takeOff: 300, landing: 360 });
+    const places = async () =>
+      done(await office.administrator.get<object[]>(`/api/components/${engine.id}/places`));
+    expect((await places())[0]).toMatchObject({
+      from: instantAt(160),
+      fromPrecision: 'page',
+      fromText: 'P1',
+    });
+
+    const refusal = problemOf(await voided(flights[0]?.id));
+    expect(refusal).toMatchObject({ status: 422, code: 'REFUSED_BY_FACTS' });
+    expect(refusal.detail).toContain(engine.serialNumber);
+
+    const later = done(await corrected(flights[0]?.id, { page: 'P1-A', takeOff: 100, landing: 190 }));
+    expect((await places()).slice(0, 1)).toMatchObject([
+      { from: instantAt(190), fromText: 'P1-A', voided: false },
+    ]);
+    done(await corrected(later.flights[0]?.id, { page: 'P1-A', takeOff: 100, landing: 130 }));
+
+    expect((await places()).filter((place) => !(place as { voided: boolean }).voided)[0]).toMatchObject({
+      from: instantAt(130),
+      fromText: 'P1-A',
+    });
+    expect((await componentOf(engine.id)).counters.sinceInstalled).toEqual({
+      minutes: 60,
+      cycles: { units: 1, denominator: 1 },
+    });
+  });
+});
+
+describe('two at once', () => {
+  it('log only one of two flights that overlap', async () => {
+    const answers = await Promise.all(
+      Array.from({ length: 6 }, (_, index) =>
+        logFlights(office.administrator, airframe.id, [
+          { page: `P${index}`, takeOff: 100 + index, landing: 200 + index },
+        ]),
+      ),
+    );
+
+    expect(answers.map(({ status }) => status).sort()).toEqual([201, 409, 409, 409, 409, 409]);
+  });
+
+  it('void a flight once', async () => {
+    const { flights } = await log({ page: 'P1', takeOff: 100, landing: 160 });
+
+    const answers = await Promise.all(
+      [1, 2, 3].map(() =>
+        office.administrator.post(`/api/flights/${flights[0]?.id}/void`, { reason: 'Twice' }),
+      ),
+    );
+
+    expect(answers.map(({ status }) => status).sort()).toEqual([200, 409, 409]);
+    expect((await flightsOf('?voided=true')).rows).toHaveLength(1);
+  });
+});
