@@ -1,0 +1,97 @@
+import { hoursMinutes } from '../../format/hours.js';
+import { instantOf, utcDate, utcTime } from '../../format/utc-date.js';
+import { Button } from '../../ui/actions/button.js';
+import type { Column } from '../../ui/table/column.js';
+import type { LoggedFlight } from './flights-data.js';
+
+interface FlightActs {
+  readonly onCorrect: (flight: LoggedFlight) => void;
+  readonly onVoid: (flight: LoggedFlight) => void;
+}
+
+const EXCEPTION_WORDS = { 'shut-down': 'shut down', 'not-running': 'not running' } as const;
+
+/** The date once; the landing's own only when it is another day. */
+function times({ takeOffAt, landingAt }: LoggedFlight) {
+  const from = instantOf(takeOffAt);
+  const to = instantOf(landingAt);
+  if (from === null || to === null) return { date: takeOffAt, takeOff: '', landing: landingAt };
+  const nextDay = utcDate(from) === utcDate(to) ? '' : ' +1';
+  return { date: utcDate(from), takeOff: utcTime(from), landing: `${utcTime(to)}${nextDay}` };
+}
+
+/** 'Position 3 shut down for 2:21 h' */
+export function exceptionText({ positionNumber, kind, minutes }: LoggedFlight['exceptions'][number]): string {
+  const time = kind === 'shut-down' ? ` for ${hoursMinutes(minutes)} h` : '';
+  return `Position ${positionNumber} ${EXCEPTION_WORDS[kind]}${time}`;
+}
+
+function Remarks({ flight, replaced }: { readonly flight: LoggedFlight; readonly replaced: boolean }) {
+  const events = [
+    flight.touchAndGoes > 0 ? `${flight.touchAndGoes} touch-and-go` : '',
+    flight.starts === 1 ? '' : `${flight.starts} starts`,
+    flight.abortedTakeOffs > 0 ? `${flight.abortedTakeOffs} aborted take-off` : '',
+    ...flight.exceptions.map(exceptionText),
+    flight.replacesId === null ? '' : 'Corrects an earlier entry',
+  ].filter(Boolean);
+  return (
+    <>
+      {flight.voided && (
+        <strong className="flight-voided">
+          {replaced ? 'Corrected' : 'Voided'}: “{flight.voidReason ?? 'no reason recorded'}”
+        </strong>
+      )}
+      {events.join('; ')}
+    </>
+  );
+}
+
+function Acts({ flight, onCorrect, onVoid }: FlightActs & { readonly flight: LoggedFlight }) {
+  if (flight.voided) return null;
+  return (
+    <span className="flight-acts">
+      <Button
+        kind="quiet"
+        aria-label={`Correct log page ${flight.logPage}`}
+        onClick={() => onCorrect(flight)}
+      >
+        Correct
+      </Button>
+      <Button kind="quiet" aria-label={`Void log page ${flight.logPage}`} onClick={() => onVoid(flight)}>
+        Void
+      </Button>
+    </span>
+  );
+}
+
+/** The columns of the list; acts only for those who may. */
+export function flightColumns(
+  acts: FlightActs | null,
+  replacedIds: ReadonlySet<string>,
+): readonly Column<LoggedFlight>[] {
+  const own: readonly Column<LoggedFlight>[] = [
+    {
+      id: 'page',
+      header: 'Log page',
+      cell: (flight) => <span className="serial">{flight.logPage}</span>,
+      namesRow: true,
+    },
+    {
+      id: 'date',
+      header: 'Date',
+      cell: (flight) => <span className="flight-when">{times(flight).date}</span>,
+    },
+    { id: 'from', header: 'From', cell: (flight) => <span className="serial">{flight.fromStation}</span> },
+    { id: 'to', header: 'To', cell: (flight) => <span className="serial">{flight.toStation}</span> },
+    { id: 'takeOff', header: 'Take-off', align: 'figures', cell: (flight) => times(flight).takeOff },
+    { id: 'landing', header: 'Landing', align: 'figures', cell: (flight) => times(flight).landing },
+    { id: 'time', header: 'Time', align: 'figures', cell: (flight) => hoursMinutes(flight.minutes) },
+    {
+      id: 'remarks',
+      header: 'Remarks',
+      cell: (flight) => <Remarks flight={flight} replaced={replacedIds.has(flight.id)} />,
+    },
+  ];
+  if (acts === null) return own;
+  return [...own, { id: 'acts', header: 'Acts', cell: (flight) => <Acts flight={flight} {...acts} /> }];
+}

@@ -1,0 +1,132 @@
+import { exactCycles } from '../../format/cycles.js';
+import { hoursMinutes, thousands } from '../../format/hours.js';
+import { momentText } from '../../format/when.js';
+import type { HistoryLine } from './history-data.js';
+import { byYear } from './line-filter.js';
+import '../../ui/table/data-table.css';
+import './history.css';
+
+interface LineTableProps {
+  readonly caption: string;
+  readonly lines: readonly HistoryLine[];
+  /** 'flights' of an airframe, 'cycles' of a component. */
+  readonly unit: 'Flights' | 'Cycles';
+}
+
+const UNKNOWN = 'Not known';
+const COLUMNS = 6;
+
+function Added({
+  adds,
+  unit,
+}: {
+  readonly adds: HistoryLine['adds'];
+  readonly unit: LineTableProps['unit'];
+}) {
+  if (adds === null) return null;
+  const { minutes, cycles } = adds;
+  return (
+    <>
+      <div>{minutes === null ? `${UNKNOWN}, hours` : `+${hoursMinutes(minutes)} h`}</div>
+      <div>{cycles === null ? `${UNKNOWN}, ${unit.toLowerCase()}` : `+${exactCycles(cycles)}`}</div>
+    </>
+  );
+}
+
+function Struck({ struck }: { readonly struck: HistoryLine['struck'] }) {
+  if (struck === null) return null;
+  return (
+    <p className="line-struck">
+      <strong>Voided</strong> {momentText(struck.recordedAt)} by {struck.by}: “{struck.reason}”. It does not
+      count.
+    </p>
+  );
+}
+
+function Line({ line, unit }: { readonly line: HistoryLine; readonly unit: LineTableProps['unit'] }) {
+  const { struck, totals, entry } = line;
+  return (
+    <tr data-voided={struck === null ? undefined : true}>
+      <td className="line-when">
+        {momentText(line.at)}
+        {line.placed !== null && <div className="quiet small">{line.placed}</div>}
+      </td>
+      <th scope="row" className="line-what">
+        {struck === null ? (
+          <>
+            <strong>{line.title}</strong> {line.detail}
+          </>
+        ) : (
+          <del>
+            <strong>{line.title}</strong> {line.detail}
+          </del>
+        )}
+        <Struck struck={struck} />
+      </th>
+      <td className="cell-figures">
+        {struck === null ? (
+          <Added adds={line.adds} unit={unit} />
+        ) : (
+          <del>
+            <Added adds={line.adds} unit={unit} />
+          </del>
+        )}
+      </td>
+      <td className="cell-figures">{totals.minutes === null ? UNKNOWN : hoursMinutes(totals.minutes)}</td>
+      <td className="cell-figures">{totals.cycles === null ? UNKNOWN : thousands(totals.cycles)}</td>
+      <td className="line-entry">
+        {entry.by}
+        <div className="quiet small">
+          {entry.number === null ? 'Not in the journal' : `Entry ${thousands(entry.number)}`},{' '}
+          {momentText(entry.recordedAt)}
+        </div>
+      </td>
+    </tr>
+  );
+}
+
+/** What happened, line by line under its year, with the totals after each. */
+export function LineTable({ caption, lines, unit }: LineTableProps) {
+  return (
+    <section
+      className="table-scroll"
+      aria-label={caption}
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable by keyboard
+      tabIndex={0}
+    >
+      <table className="data-table line-table">
+        <caption>{caption}</caption>
+        <thead>
+          <tr>
+            <th scope="col">When, UTC</th>
+            <th scope="col">What</th>
+            <th scope="col" className="cell-end">
+              Adds
+            </th>
+            <th scope="col" className="cell-end">
+              Hours then
+            </th>
+            <th scope="col" className="cell-end">
+              {unit} then
+            </th>
+            <th scope="col">Recorded by</th>
+          </tr>
+        </thead>
+        {byYear(lines).map((part) => (
+          <tbody key={`${part.year} ${part.lines[0]?.at ?? ''}`}>
+            <tr className="line-year">
+              <th scope="rowgroup" colSpan={COLUMNS}>
+                {part.year}
+              </th>
+            </tr>
+            {part.lines.map((line, place) => (
+              // Lines have no name of their own; they never change places within one answer.
+              // biome-ignore lint/suspicious/noArrayIndexKey: fixed order
+              <Line key={`${line.entry.number ?? ''} ${line.at} ${place}`} line={line} unit={unit} />
+            ))}
+          </tbody>
+        ))}
+      </table>
+    </section>
+  );
+}

@@ -1,0 +1,100 @@
+import { useQuery, useQueryClient } from '@tanstack/react-query';
+import { useEffect, useState } from 'react';
+import { counted } from '../../format/counts.js';
+import { momentText } from '../../format/when.js';
+import { useAct } from '../../server/act.js';
+import { useOfflineSince } from '../../server/connection.js';
+import { cancelJob, isRunning, jobQuery } from '../../server/jobs.js';
+import { Button } from '../../ui/actions/button.js';
+import { announce } from '../../ui/messages/announcements.js';
+import { JobProgress } from '../../ui/messages/job-progress.js';
+import { OFF_WHILE_OFFLINE } from '../../ui/messages/offline-bar.js';
+import { ProblemPanel } from '../../ui/messages/problem-panel.js';
+import { documentsQuery, prepareReport, type Subject } from './history-data.js';
+
+interface PrintReportProps {
+  readonly subject: Subject;
+  readonly label: string;
+}
+
+function Prepared({ subject }: Pick<PrintReportProps, 'subject'>) {
+  const documents = useQuery(documentsQuery(subject.id)).data ?? [];
+  if (documents.length === 0) return null;
+  return (
+    <details open>
+      <summary>{counted(documents.length, 'report')} prepared</summary>
+      <ul>
+        {documents.map(({ id, fileName, pages, createdAt, by }) => (
+          <li key={id}>
+            {/* The server's own file, not a page. */}
+            <a href={`/api/documents/${id}`} download={fileName}>
+              {fileName}
+            </a>
+            , {counted(pages, 'page')}, {momentText(createdAt)}, by {by}
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}
+
+/** Has the history prepared as a printable document, and leads to it. */
+export function PrintReport({ subject, label }: PrintReportProps) {
+  const offline = useOfflineSince() !== null;
+  const queries = useQueryClient();
+  const [jobId, setJobId] = useState<string | null>(null);
+  const preparing = useAct({ perform: prepareReport, onDone: (begun) => setJobId(begun.jobId) });
+  const stopping = useAct({ perform: cancelJob, refresh: [['job', jobId]] });
+  const job = useQuery(jobQuery(jobId));
+  const state = job.data?.state;
+  const documentId = job.data?.result?.documentId;
+  useEffect(() => {
+    if (documentId === undefined) return;
+    announce(`The report of ${label} is ready.`);
+    void queries.invalidateQueries({ queryKey: ['documents', subject.id] });
+  }, [documentId, label, subject.id, queries]);
+  const working = jobId !== null && (state === undefined || isRunning(state));
+  return (
+    <section className="stack no-print" aria-label="Printed report">
+      <div className="row">
+        <Button
+          busy={preparing.isPending || working}
+          offBecause={offline ? OFF_WHILE_OFFLINE : null}
+          onClick={() => preparing.mutate(subject)}
+        >
+          Print report
+        </Button>
+        {documentId !== undefined && (
+          <a className="button button-primary" href={`/api/documents/${documentId}`} download>
+            Open the report (PDF)
+          </a>
+        )}
+      </div>
+      {preparing.error !== null && <ProblemPanel error={preparing.error} doing="Preparing the report" />}
+      {job.error !== null && (
+        <ProblemPanel
+          error={job.error}
+          doing="Asking how far the report is"
+          onRetry={() => void job.refetch()}
+        />
+      )}
+      {working && job.error === null && (
+        <JobProgress
+          what="Preparing the report"
+          done={job.data?.done ?? 0}
+          total={job.data?.total ?? null}
+          unit="lines"
+          cancelling={stopping.isPending}
+          onCancel={() => stopping.mutate(jobId)}
+        />
+      )}
+      {state === 'failed' && (
+        <p role="alert">
+          The report could not be prepared: {job.data?.failure ?? 'no reason was told'}. The records are safe.
+        </p>
+      )}
+      {state === 'cancelled' && <p role="status">The report was not prepared: it was stopped.</p>}
+      <Prepared subject={subject} />
+    </section>
+  );
+}

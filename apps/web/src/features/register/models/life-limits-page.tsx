@@ -1,0 +1,147 @@
+import { useQuery } from '@tanstack/react-query';
+import { useNavigate, useSearch } from '@tanstack/react-router';
+import { useDeferredValue, useState } from 'react';
+import { counted } from '../../../format/counts.js';
+import { hoursMinutes, thousands } from '../../../format/hours.js';
+import { calendarDate } from '../../../format/utc-date.js';
+import { useMay } from '../../../server/authority.js';
+import { engineModelsQuery, type LifeLimit, lifeLimitsQuery } from '../../../server/fleet.js';
+import { ActionLink } from '../../../ui/actions/action-link.js';
+import { TextField } from '../../../ui/fields/text-field.js';
+import { announce } from '../../../ui/messages/announcements.js';
+import { EmptyState } from '../../../ui/messages/empty-state.js';
+import type { Column } from '../../../ui/table/column.js';
+import { DataTable } from '../../../ui/table/data-table.js';
+import { readState } from '../../../ui/table/read-state.js';
+import { RegisterFrame } from '../register-frame.js';
+import { AUTHORISATIONS, LifeLimitForm } from './life-limit-form.js';
+
+function limitText({ authorisation, cycles, minutes }: LifeLimit): string {
+  if (authorisation !== 'limited')
+    return AUTHORISATIONS.find(({ value }) => value === authorisation)?.label ?? authorisation;
+  return [
+    cycles === null ? '' : `${thousands(cycles)} cycles`,
+    minutes === null ? '' : `${hoursMinutes(minutes)} h`,
+  ]
+    .filter(Boolean)
+    .join(', ');
+}
+
+const COLUMNS: readonly Column<LifeLimit>[] = [
+  {
+    id: 'part',
+    header: 'Part number',
+    cell: ({ partNumber, voided, voidReason }) => (
+      <>
+        <span className="serial">{partNumber}</span>
+        {voided && <strong> Voided: “{voidReason ?? 'no reason recorded'}”</strong>}
+      </>
+    ),
+    sortBy: ({ partNumber }) => partNumber,
+    namesRow: true,
+  },
+  {
+    id: 'model',
+    header: 'Engine model',
+    cell: ({ engineModel }) => engineModel,
+    sortBy: ({ engineModel }) => engineModel,
+  },
+  {
+    id: 'rating',
+    header: 'Rating',
+    cell: ({ ratingCode }) => (ratingCode === null ? 'Any' : <span className="serial">{ratingCode}</span>),
+    sortBy: ({ ratingCode }) => ratingCode,
+  },
+  { id: 'limit', header: 'Limit', cell: limitText, sortBy: ({ cycles }) => cycles },
+  {
+    id: 'document',
+    header: 'Document',
+    cell: ({ document }) => document,
+    sortBy: ({ document }) => document,
+  },
+  {
+    id: 'revision',
+    header: 'Revision',
+    cell: ({ revision }) => revision,
+    sortBy: ({ revision }) => revision,
+  },
+  {
+    id: 'effective',
+    header: 'Effective on',
+    cell: ({ effectiveOn }) => calendarDate(effectiveOn),
+    sortBy: ({ effectiveOn }) => effectiveOn,
+  },
+];
+
+const holds = (limit: LifeLimit, wanted: string): boolean =>
+  [limit.partNumber, limit.engineModel, limit.ratingCode ?? '', limit.document].some((text) =>
+    text.toLowerCase().includes(wanted),
+  );
+
+/** Life limits by part number, model and rating. */
+export function LifeLimitsPage() {
+  const limits = useQuery(lifeLimitsQuery);
+  const models = useQuery(engineModelsQuery);
+  const may = useMay('keep-records');
+  const { find } = useSearch({ from: '/signed-in/register/life-limits' });
+  const [typed, setTyped] = useState(find ?? '');
+  const wanted = useDeferredValue(typed.trim().toLowerCase());
+  const navigate = useNavigate();
+  const rows = (limits.data ?? []).filter((limit) => wanted === '' || holds(limit, wanted));
+  const noModel = models.data?.length === 0;
+  const look = (next: string) => {
+    setTyped(next);
+    void navigate({ to: '/register/life-limits', search: next === '' ? {} : { find: next }, replace: true });
+  };
+  return (
+    <RegisterFrame
+      title="Life limits"
+      add={{
+        word: 'Add a life limit',
+        offBecause: noModel ? 'Off: a limit belongs to an engine model. Enter an engine model first.' : null,
+        form: (close) => (
+          <LifeLimitForm
+            onAdded={({ partNumber }) => {
+              announce(`The limit of ${partNumber} was added. Lives were computed again.`);
+              close();
+            }}
+          />
+        ),
+      }}
+    >
+      <search className="row">
+        <TextField
+          label="Find"
+          hint="Part number, model, rating or document"
+          type="search"
+          value={typed}
+          onChange={(event) => look(event.target.value)}
+        />
+        {limits.data !== undefined && <p role="status">{counted(rows.length, 'limit')}</p>}
+      </search>
+      <DataTable
+        caption="Life limits"
+        captionHidden
+        columns={COLUMNS}
+        rows={rows}
+        rowKey={({ id }) => id}
+        order={{ column: 'part', descending: false }}
+        struck={({ voided }) => voided}
+        state={readState(limits)}
+        empty={
+          noModel ? (
+            <EmptyState action={<ActionLink href="/register/engine-models">Go to Engine models</ActionLink>}>
+              No life limit is recorded. A limit belongs to an engine model: enter an engine model first.
+            </EmptyState>
+          ) : (
+            <EmptyState>
+              {(limits.data ?? []).length > 0
+                ? `No limit matches “${typed}”.`
+                : `No life limit is recorded${may ? '. Add one above.' : '.'}`}
+            </EmptyState>
+          )
+        }
+      />
+    </RegisterFrame>
+  );
+}
