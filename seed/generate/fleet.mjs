@@ -1,4 +1,4 @@
-// Airframes, engines, pods and auxiliary power units as the record begins. All invented.
+// The operator, its people, airframes, engines, pods and auxiliary power units as the record begins. All invented.
 
 export const OPERATOR = { code: 'ZQD', name: 'Dravenholm Air (demonstration)' };
 export const OWNER = 'Dravenholm Air';
@@ -199,3 +199,23 @@ export const special = {
 };
 /** All other parts of an engine have at least this many cycles left. */
 export const atLeast = { 'KT-442': 2020, 'KT-518': 1000, 'KT-377': 700 };
+
+// One person for each role, and a second who may release. Names are invented; the password is for the demonstration only.
+const PASSWORD = 'strut-and-log-page-2026';
+
+export const people = [
+  ['ottoline.winterlea', 'Ottoline Winterlea', 'administrator', null],
+  ['tove.braskel', 'Tove Braskel', 'technician', 'ZQ.66.0318'],
+  ['ilo.fenwarth', 'Ilo Fenwarth', 'inspector', 'ZQ.66.0224'],
+  ['cora.lindqvane', 'Cora Lindqvane', 'certifying-staff', 'ZQ.66.0107'],
+  ['joss.merriwold', 'Joss Merriwold', 'certifying-staff', 'ZQ.66.0142'],
+  ['pim.haldorey', 'Pim Haldorey', 'planner', null],
+  ['rena.oskwold', 'Rena Oskwold', 'records', null],
+  ['odd.thornebeck', 'Odd Thornebeck', 'auditor', null],
+].map(([signInName, fullName, role, licence]) => ({
+  signInName,
+  password: PASSWORD,
+  fullName,
+  roles: [role],
+  licence,
+}));

@@ -2,10 +2,9 @@
 import { events, firstRatings, flightsByHand, isByHand } from './events.mjs';
 import { expected } from './expected.mjs';
 import { writeCsv, writeJson } from './files.mjs';
-import { airframes, OPERATOR, OWNER } from './fleet.mjs';
+import { airframes, OPERATOR, OWNER, people } from './fleet.mjs';
 import { inCsv } from './instants.mjs';
 import { airframeTypes, apuModel, models } from './models.mjs';
-import { people } from './people.mjs';
 import { components, gapAcceptances, lifeLimits, openings, placements, traceGaps } from './tables.mjs';
 import { flights } from './timeline.mjs';
 
