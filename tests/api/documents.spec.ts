@@ -13,15 +13,30 @@ interface Line {
   readonly title: string;
   readonly detail: string;
   readonly struck: { readonly recordedAt: string; readonly by: string; readonly reason: string } | null;
-  readonly adds: { readonly minutes: number | null; readonly cycles: { readonly units: number; readonly denominator: number } | null } | null;
+  readonly adds: {
+    readonly minutes: number | null;
+    readonly cycles: { readonly units: number; readonly denominator: number } | null;
+  } | null;
   readonly totals: { readonly minutes: number | null; readonly cycles: number | null };
-  readonly entry: { readonly number: number | null; readonly recordedAt: string; readonly by: string; readonly hash: string | null };
+  readonly entry: {
+    readonly number: number | null;
+    readonly recordedAt: string;
+    readonly by: string;
+    readonly hash: string | null;
+  };
 }
 
 interface History {
-  readonly subject: { readonly label: string; readonly identity: readonly { readonly name: string; readonly value: string }[] };
+  readonly subject: {
+    readonly label: string;
+    readonly identity: readonly { readonly name: string; readonly value: string }[];
+  };
   readonly lines: readonly Line[];
-  readonly totals: { readonly lines: number; readonly minutes: number | null; readonly cycles: number | null };
+  readonly totals: {
+    readonly lines: number;
+    readonly minutes: number | null;
+    readonly cycles: number | null;
+  };
 }
 
 interface JobAnswer {
@@ -49,8 +64,16 @@ beforeAll(async () => {
 afterAll(() => office?.close(), 30_000);
 
 /** Begins a document and waits for its job to end. */
-async function prepared(subjectKind: string, subjectId: string, client = office.administrator): Promise<JobAnswer> {
-  const begun = await client.post<{ jobId: string }>('/api/documents', { kind: 'history', subjectKind, subjectId });
+async function prepared(
+  subjectKind: string,
+  subjectId: string,
+  client = office.administrator,
+): Promise<JobAnswer> {
+  const begun = await client.post<{ jobId: string }>('/api/documents', {
+    kind: 'history',
+    subjectKind,
+    subjectId,
+  });
   expect(begun.status).toBe(202);
   for (const deadline = Date.now() + 30_000; Date.now() < deadline; await sleep(100)) {
     const job = done(await client.get<JobAnswer>(`/api/jobs/${begun.body.jobId}`));
@@ -60,7 +83,8 @@ async function prepared(subjectKind: string, subjectId: string, client = office.
 }
 
 const instant = (at: string): string => at.replace('T', ' ');
-const hours = (minutes: number): string => `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, '0')} h`;
+const hours = (minutes: number): string =>
+  `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, '0')} h`;
 
 /** A line's members in words, in their order: what has to stand in the document, and nothing else. */
 function inWords({ at, placed, title, detail, struck, adds, totals, entry }: Line): string {
@@ -74,7 +98,9 @@ function inWords({ at, placed, title, detail, struck, adds, totals, entry }: Lin
       ? []
       : [
           adds.minutes === null ? 'hours not known' : `+${hours(adds.minutes)}`,
-          adds.cycles === null ? 'cycles not known' : `+${adds.cycles.units}${adds.cycles.denominator === 1 ? '' : `/${adds.cycles.denominator}`} cyc`,
+          adds.cycles === null
+            ? 'cycles not known'
+            : `+${adds.cycles.units}${adds.cycles.denominator === 1 ? '' : `/${adds.cycles.denominator}`} cyc`,
         ]),
     totals.minutes === null ? 'hours not known' : hours(totals.minutes),
     totals.cycles === null ? 'cycles not known' : `${totals.cycles} cyc`,
@@ -105,14 +131,18 @@ describe('the printed history', () => {
 
     expect(body.startsWith(expected)).toBe(true);
     expect(body.slice(expected.length)).toBe(
-      squeezed(`At the end: ${hours(history.totals.minutes ?? 0)}, ${history.totals.cycles} cyc. ${history.totals.lines} lines. End of the history.`),
+      squeezed(
+        `At the end: ${hours(history.totals.minutes ?? 0)}, ${history.totals.cycles} cyc. ${history.totals.lines} lines. End of the history.`,
+      ),
     );
     expect(job.done).toBe(history.lines.length);
   });
 
   it('names its subject and its page on every sheet, and says what it is', async () => {
     const job = await prepared('airframe', fleet.airframe.id);
-    const pdf = await readPdf((await office.administrator.get(`/api/documents/${job.result?.documentId}`)).bytes);
+    const pdf = await readPdf(
+      (await office.administrator.get(`/api/documents/${job.result?.documentId}`)).bytes,
+    );
 
     expect(pdf.pages.length).toBeGreaterThan(1);
     pdf.pages.forEach(({ text }, index) => {
@@ -120,19 +150,25 @@ describe('the printed history', () => {
       expect(text).toContain(`Page ${index + 1} of ${pdf.pages.length}`);
       expect(text).toMatch(/Prepared by Ada Minister, \d{4}-\d\d-\d\d \d\d:\d\dZ/);
     });
-    expect(pdf.pages[0]?.text).toContain('This print is an aid. Approved data and the records required by the rules govern.');
+    expect(pdf.pages[0]?.text).toContain(
+      'This print is an aid. Approved data and the records required by the rules govern.',
+    );
     expect(pdf.pages[0]?.text).toContain('Registration ZZ-101');
   });
 
   it('is tagged: a title, a language, a heading, and a table with its heads on every sheet', async () => {
     const job = await prepared('component', engineId);
-    const pdf = await readPdf((await office.administrator.get(`/api/documents/${job.result?.documentId}`)).bytes);
+    const pdf = await readPdf(
+      (await office.administrator.get(`/api/documents/${job.result?.documentId}`)).bytes,
+    );
 
     expect(pdf).toMatchObject({ tagged: true, title: 'History of Engine ZZ-E1', language: 'en-GB' });
     expect(pdf.pages[0]?.roles).toContain('H1');
     for (const { roles } of pdf.pages) {
       expect(roles.filter((role) => role === 'TH')).toHaveLength(5);
-      expect(roles.filter((role) => role === 'TD').length).toBe((roles.filter((role) => role === 'TR').length - 1) * 5);
+      expect(roles.filter((role) => role === 'TD').length).toBe(
+        (roles.filter((role) => role === 'TR').length - 1) * 5,
+      );
     }
   });
 
@@ -141,13 +177,20 @@ describe('the printed history', () => {
     const id = job.result?.documentId ?? '';
     const file = await office.administrator.get(`/api/documents/${id}`);
     const listed = done(
-      await office.administrator.get<{ id: string; sha256: string; pages: number; fileName: string; by: string }[]>(`/api/documents?subjectId=${engineId}`),
+      await office.administrator.get<
+        { id: string; sha256: string; pages: number; fileName: string; by: string }[]
+      >(`/api/documents?subjectId=${engineId}`),
     );
 
     expect(file.headers.get('content-type')).toBe('application/pdf');
-    expect(file.headers.get('content-disposition')).toMatch(/^attachment; filename="history-Engine-ZZ-E1-\d{4}-\d\d-\d\d\.pdf"$/);
+    expect(file.headers.get('content-disposition')).toMatch(
+      /^attachment; filename="history-Engine-ZZ-E1-\d{4}-\d\d-\d\d\.pdf"$/,
+    );
     const found = listed.find((document) => document.id === id);
-    expect(found).toMatchObject({ sha256: createHash('sha256').update(file.bytes).digest('hex'), by: 'Ada Minister' });
+    expect(found).toMatchObject({
+      sha256: createHash('sha256').update(file.bytes).digest('hex'),
+      by: 'Ada Minister',
+    });
     expect(found?.pages).toBe((await readPdf(file.bytes)).pages.length);
   });
 
@@ -157,7 +200,11 @@ describe('the printed history', () => {
     const stranger = await signedIn(office.api, await foundAnother(office, 'OTHER'));
 
     const file = await stranger.get(`/api/documents/${job.result?.documentId}`);
-    const begun = await stranger.post('/api/documents', { kind: 'history', subjectKind: 'component', subjectId: engineId });
+    const begun = await stranger.post('/api/documents', {
+      kind: 'history',
+      subjectKind: 'component',
+      subjectId: engineId,
+    });
 
     expect([file.status, problemOf(file).code]).toEqual([404, 'NOT_FOUND']);
     expect([begun.status, problemOf(begun).code]).toEqual([404, 'NOT_FOUND']);

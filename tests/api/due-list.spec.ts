@@ -29,6 +29,9 @@ const HOUR = 60;
 /** Flights of one hour, every two hours, within the last 90 days. */
 const RECENT = 90;
 
+/** The whole minute so many minutes ago, counted as the scenarios do. */
+const minuteAgo = (minutes: number): number => Math.floor(minutesOf(new Date(Date.now() - minutes * 60_000)));
+
 let office: Office;
 let fleet: InService;
 
@@ -39,7 +42,12 @@ async function withLimit(partNumber: string, cycles: number): Promise<void> {
 }
 
 /** An engine in the register whose disk has this part number, put on the second airframe. */
-async function engineWith(serial: string, partNumber: string, opened: number | null, position: number | null): Promise<void> {
+async function engineWith(
+  serial: string,
+  partNumber: string,
+  opened: number | null,
+  position: number | null,
+): Promise<void> {
   const { register, modelId } = fleet;
   const engine = await register.component({
     kind: 'engine',
@@ -49,10 +57,18 @@ async function engineWith(serial: string, partNumber: string, opened: number | n
   });
   await register.opening({ componentId: engine.id }, [{ ratingCode: 'A', minutes: 0, cycles: 0 }]);
   await register.rating(engine.id, 'A');
-  const part = await register.component({ kind: 'part', partNumber, serialNumber: `${serial}-D`, engineModelId: modelId, lifeLimited: true });
+  const part = await register.component({
+    kind: 'part',
+    partNumber,
+    serialNumber: `${serial}-D`,
+    engineModelId: modelId,
+    lifeLimited: true,
+  });
   await register.opening({ componentId: part.id }, [{ ratingCode: 'A', minutes: 0, cycles: opened }]);
   await register.place(part.id, { slotId: engine.slots[0]?.id ?? '' });
-  const target = fleet.airframes[1]?.positions.find((each) => each.number === position)?.slots.find((slot) => slot.kind === 'engine');
+  const target = fleet.airframes[1]?.positions
+    .find((each) => each.number === position)
+    ?.slots.find((slot) => slot.kind === 'engine');
   await register.place(engine.id, target === undefined ? { locationName: 'Store' } : { slotId: target.id });
 }
 
@@ -67,7 +83,7 @@ beforeAll(async () => {
   const second = fleet.airframes[1];
   if (second === undefined) throw new Error('no second airframe');
   // Ten flights on the second airframe and thirty on the first, all within the last ninety days.
-  const start = minutesOf(new Date(Date.now() - 20 * 1440 * 60_000).toISOString().slice(0, 16) + 'Z');
+  const start = minuteAgo(20 * 1440);
   const hourly = (count: number, mark: string) =>
     Array.from({ length: count }, (_, index) => ({
       page: `${mark}${1000 + index}`,
@@ -80,16 +96,36 @@ beforeAll(async () => {
 
 afterAll(() => office?.close(), 30_000);
 
-const page = async (query = ''): Promise<Page> => done(await office.administrator.get<Page>(`/api/due-points${query}`));
+const page = async (query = ''): Promise<Page> =>
+  done(await office.administrator.get<Page>(`/api/due-points${query}`));
 
 describe('the due list', () => {
   it('puts what is over on top, then what is not verified, then what is nearest in time', async () => {
     const { rows } = await page();
 
-    expect(rows[0]).toMatchObject({ serialNumber: 'ZZ-OVER-D', status: 'over', remainingCycles: -5, limit: 1000, basis: 'Past its limit', projectedOn: null });
-    expect(rows[1]).toMatchObject({ serialNumber: 'ZZ-UNKNOWN-D', status: 'not-verified', remainingCycles: null, airframe: null });
+    expect(rows[0]).toMatchObject({
+      serialNumber: 'ZZ-OVER-D',
+      status: 'over',
+      remainingCycles: -5,
+      limit: 1000,
+      basis: 'Past its limit',
+      projectedOn: null,
+    });
+    expect(rows[1]).toMatchObject({
+      serialNumber: 'ZZ-UNKNOWN-D',
+      status: 'not-verified',
+      remainingCycles: null,
+      airframe: null,
+    });
     expect(rows[1]?.reason).toBe('Its cycles are not known');
-    expect(rows[2]).toMatchObject({ serialNumber: 'ZZ-NEAR-D', engineSerial: 'ZZ-NEAR', airframe: 'ZZ-102', positionNumber: 1, status: 'soon', remainingCycles: 190 });
+    expect(rows[2]).toMatchObject({
+      serialNumber: 'ZZ-NEAR-D',
+      engineSerial: 'ZZ-NEAR',
+      airframe: 'ZZ-102',
+      positionNumber: 1,
+      status: 'soon',
+      remainingCycles: 190,
+    });
   });
 
   it('projects a date from the average use of the last 90 days and says so', async () => {
@@ -97,8 +133,14 @@ describe('the due list', () => {
     const near = rows.find((row) => row.serialNumber === 'ZZ-NEAR-D');
 
     // 190 cycles at 10 in 90 days are 1710 days.
-    const expected = new Date(Date.now() + Math.floor((190 * RECENT) / 10) * 86_400_000).toISOString().slice(0, 10);
-    expect(near).toMatchObject({ projectedOn: expected, basis: 'Average use of the last 90 days', document: 'Manual, chapter 05' });
+    const expected = new Date(Date.now() + Math.floor((190 * RECENT) / 10) * 86_400_000)
+      .toISOString()
+      .slice(0, 10);
+    expect(near).toMatchObject({
+      projectedOn: expected,
+      basis: 'Average use of the last 90 days',
+      document: 'Manual, chapter 05',
+    });
   });
 
   it('ranks more cycles left on an airframe that flies more before fewer on one that flies less', async () => {
@@ -112,7 +154,12 @@ describe('the due list', () => {
   it('says that the clock of a part off the wing stands still', async () => {
     const spare = (await page()).rows.find((row) => row.serialNumber === 'ZZ-E3-D');
 
-    expect(spare).toMatchObject({ airframe: null, remainingCycles: 19_000, projectedOn: null, basis: 'On no airframe: its clock stands still' });
+    expect(spare).toMatchObject({
+      airframe: null,
+      remainingCycles: 19_000,
+      projectedOn: null,
+      basis: 'On no airframe: its clock stands still',
+    });
   });
 
   it.each([1, 2, 3, 5])('gives the same rows in the same order by pages of %i', async (limit) => {
@@ -147,8 +194,12 @@ describe('the due list', () => {
 
   it('follows the flights: one more and one fewer is left', async () => {
     const second = fleet.airframes[1];
-    const at = minutesOf(new Date(Date.now() - 6 * HOUR * 60_000).toISOString().slice(0, 16) + 'Z');
-    done(await logFlights(office.administrator, second?.id ?? '', [{ page: 'S2000', takeOff: at, landing: at + HOUR }]));
+    const at = minuteAgo(6 * HOUR);
+    done(
+      await logFlights(office.administrator, second?.id ?? '', [
+        { page: 'S2000', takeOff: at, landing: at + HOUR },
+      ]),
+    );
 
     expect((await page()).rows.find((row) => row.serialNumber === 'ZZ-NEAR-D')?.remainingCycles).toBe(189);
   });

@@ -11,7 +11,10 @@ interface Line {
   readonly title: string;
   readonly detail: string;
   readonly struck: { readonly by: string; readonly reason: string } | null;
-  readonly adds: { readonly minutes: number | null; readonly cycles: { readonly units: number; readonly denominator: number } | null } | null;
+  readonly adds: {
+    readonly minutes: number | null;
+    readonly cycles: { readonly units: number; readonly denominator: number } | null;
+  } | null;
   readonly totals: { readonly minutes: number | null; readonly cycles: number | null };
   readonly entry: { readonly number: number; readonly by: string; readonly hash: string };
 }
@@ -19,7 +22,11 @@ interface Line {
 interface History {
   readonly subject: { readonly label: string };
   readonly lines: readonly Line[];
-  readonly totals: { readonly lines: number; readonly minutes: number | null; readonly cycles: number | null };
+  readonly totals: {
+    readonly lines: number;
+    readonly minutes: number | null;
+    readonly cycles: number | null;
+  };
 }
 
 let office: Office;
@@ -46,8 +53,14 @@ beforeAll(async () => {
   const logged = done(await logFlights(administrator, fleet.airframe.id, [wrong]));
   struckId = logged.flights[0]?.id ?? '';
   const flight = onTheWire({ ...wrong, landing: wrong.landing + 15 });
-  done(await administrator.post(`/api/flights/${struckId}/correct`, { reason: 'Landing time misread', flight }));
-  done(await logFlights(administrator, fleet.airframe.id, [{ ...shut, exceptions: [{ positionNumber: 2, kind: 'shut-down', minutes: 30 }] }]));
+  done(
+    await administrator.post(`/api/flights/${struckId}/correct`, { reason: 'Landing time misread', flight }),
+  );
+  done(
+    await logFlights(administrator, fleet.airframe.id, [
+      { ...shut, exceptions: [{ positionNumber: 2, kind: 'shut-down', minutes: 30 }] },
+    ]),
+  );
 }, 120_000);
 
 afterAll(() => office?.close(), 30_000);
@@ -60,7 +73,8 @@ const engineHistory = (serial: string): Promise<History> => {
   return historyOf('components', engine?.id ?? '');
 };
 
-const ofTitle = (history: History, title: string): Line[] => history.lines.filter((line) => line.title === title);
+const ofTitle = (history: History, title: string): Line[] =>
+  history.lines.filter((line) => line.title === title);
 
 describe('the history of an engine', () => {
   it('runs from its opening balance through every flight it was on, in order', async () => {
@@ -68,8 +82,15 @@ describe('the history of an engine', () => {
 
     const times = lines.map((line) => line.at);
     expect(times).toEqual([...times].sort());
-    expect(ofTitle({ lines } as History, 'Opening balance')[0]).toMatchObject({ adds: { minutes: 60_000 }, totals: { minutes: 60_000, cycles: 1000 } });
-    expect(lines.filter((line) => line.title === 'Flight').map((line) => [line.at, line.totals.minutes, line.totals.cycles])).toEqual([
+    expect(ofTitle({ lines } as History, 'Opening balance')[0]).toMatchObject({
+      adds: { minutes: 60_000 },
+      totals: { minutes: 60_000, cycles: 1000 },
+    });
+    expect(
+      lines
+        .filter((line) => line.title === 'Flight')
+        .map((line) => [line.at, line.totals.minutes, line.totals.cycles]),
+    ).toEqual([
       [instantAt(720), 60_120, 1001],
       [instantAt(DAY + 720), 60_240, 1002],
       [instantAt(2 * DAY + 720), 60_360, 1003],
@@ -80,11 +101,15 @@ describe('the history of an engine', () => {
     for (const engine of fleet.engines) {
       const { totals } = await historyOf('components', engine.id);
       const shown = done(
-        await office.administrator.get<{ counters: { sinceNew: { minutes: number; cycles: { units: number; denominator: number } } } }>(
-          `/api/components/${engine.id}`,
-        ),
+        await office.administrator.get<{
+          counters: { sinceNew: { minutes: number; cycles: { units: number; denominator: number } } };
+        }>(`/api/components/${engine.id}`),
       ).counters.sinceNew;
-      expect([engine.serialNumber, totals.minutes, totals.cycles]).toEqual([engine.serialNumber, shown.minutes, shown.cycles.units / shown.cycles.denominator]);
+      expect([engine.serialNumber, totals.minutes, totals.cycles]).toEqual([
+        engine.serialNumber,
+        shown.minutes,
+        shown.cycles.units / shown.cycles.denominator,
+      ]);
     }
   });
 
@@ -108,11 +133,16 @@ describe('the history of an engine', () => {
   });
 
   it('keeps a voided flight struck, with its reason, and counts the one that corrects it', async () => {
-    const flights = ofTitle(await engineHistory('ZZ-E3'), 'Flight').filter((line) => line.detail.includes('P1003'));
+    const flights = ofTitle(await engineHistory('ZZ-E3'), 'Flight').filter((line) =>
+      line.detail.includes('P1003'),
+    );
 
     const struck = flights.find((line) => line.struck !== null);
     const corrected = flights.find((line) => line.struck === null);
-    expect(struck).toMatchObject({ struck: { reason: 'Landing time misread', by: office.founded.fullName }, totals: { minutes: 60_000, cycles: 1000 } });
+    expect(struck).toMatchObject({
+      struck: { reason: 'Landing time misread', by: office.founded.fullName },
+      totals: { minutes: 60_000, cycles: 1000 },
+    });
     expect(corrected).toMatchObject({ adds: { minutes: 135 }, totals: { minutes: 60_135, cycles: 1001 } });
     expect(corrected?.detail).toMatch(/corrects an entry struck before/);
   });
@@ -120,7 +150,9 @@ describe('the history of an engine', () => {
   it('names the entry of the journal behind each line, with its hash', async () => {
     const { lines } = await engineHistory('ZZ-E3');
     const entries = done(
-      await office.administrator.get<{ rows: { number: number; hash: string; by: string }[] }>(`/api/journal?limit=500`),
+      await office.administrator.get<{ rows: { number: number; hash: string; by: string }[] }>(
+        `/api/journal?limit=500`,
+      ),
     ).rows;
     const known = new Map(entries.map((entry) => [entry.number, entry]));
 
@@ -171,7 +203,9 @@ describe('the history of an airframe', () => {
 
   it('refuses a subject nobody has', async () => {
     for (const kind of ['airframes', 'components']) {
-      const answer = await office.administrator.get(`/api/${kind}/01900000-0000-7000-8000-000000000000/history`);
+      const answer = await office.administrator.get(
+        `/api/${kind}/01900000-0000-7000-8000-000000000000/history`,
+      );
       expect([answer.status, problemOf(answer).code]).toEqual([404, 'NOT_FOUND']);
     }
   });
@@ -180,18 +214,24 @@ describe('the history of an airframe', () => {
 describe('the journal about a subject', () => {
   it('is read by pages, in the order of its entries', async () => {
     const path = `/api/journal?subject=${fleet.airframe.id}`;
-    const whole = done(await office.administrator.get<{ rows: { number: number; kind: string }[] }>(path)).rows;
+    const whole = done(
+      await office.administrator.get<{ rows: { number: number; kind: string }[] }>(path),
+    ).rows;
     const paged: number[] = [];
     for (let next: string | null = '0'; next !== null; ) {
       const page: { rows: { number: number }[]; next: string | null } = done(
-        await office.administrator.get<{ rows: { number: number }[]; next: string | null }>(`${path}&limit=2&after=${next}`),
+        await office.administrator.get<{ rows: { number: number }[]; next: string | null }>(
+          `${path}&limit=2&after=${next}`,
+        ),
       );
       paged.push(...page.rows.map((row) => row.number));
       next = page.next;
     }
 
     expect(paged).toEqual(whole.map((entry) => entry.number));
-    expect(whole.map((entry) => entry.kind)).toEqual(expect.arrayContaining(['airframe-added', 'flight-logged', 'engine-changed']));
+    expect(whole.map((entry) => entry.kind)).toEqual(
+      expect.arrayContaining(['airframe-added', 'flight-logged', 'engine-changed']),
+    );
     expect(paged).toEqual([...paged].sort((a, b) => a - b));
   });
 });

@@ -23,13 +23,21 @@ interface Card {
     readonly sinceNew: Counters;
     readonly sinceInstalled: Counters;
     readonly status: string;
-    readonly tightest: { readonly serialNumber: string; readonly remainingCycles: number | null; readonly reason: string | null } | null;
+    readonly tightest: {
+      readonly serialNumber: string;
+      readonly remainingCycles: number | null;
+      readonly reason: string | null;
+    } | null;
   } | null;
 }
 
 interface Positions {
   readonly at: string | null;
-  readonly airframe: { readonly registration: string; readonly lastLogPage: string | null; readonly counters: Counters };
+  readonly airframe: {
+    readonly registration: string;
+    readonly lastLogPage: string | null;
+    readonly counters: Counters;
+  };
   readonly positions: readonly Card[];
 }
 
@@ -102,8 +110,22 @@ describe('the positions of an airframe', () => {
     const other = fleet.airframes[1];
     if (other === undefined) throw new Error('no second airframe');
     const install = { airframeId: other.id, positionNumber: 2, slot: 'engine' as const };
-    done(await recordChange(office.administrator, { ...install, outgoingSerial: null, incomingSerial: 'ZZ-E5', boundary: atMinute(10 * DAY) }));
-    done(await recordChange(office.administrator, { ...install, outgoingSerial: 'ZZ-E5', incomingSerial: null, boundary: atMinute(12 * DAY) }));
+    done(
+      await recordChange(office.administrator, {
+        ...install,
+        outgoingSerial: null,
+        incomingSerial: 'ZZ-E5',
+        boundary: atMinute(10 * DAY),
+      }),
+    );
+    done(
+      await recordChange(office.administrator, {
+        ...install,
+        outgoingSerial: 'ZZ-E5',
+        incomingSerial: null,
+        boundary: atMinute(12 * DAY),
+      }),
+    );
 
     const answer = done(await office.administrator.get<Positions>(`/api/airframes/${other.id}/positions`));
 
@@ -116,7 +138,11 @@ describe('the positions of an airframe', () => {
     const disk = engine?.partIds[1];
     if (disk === undefined) throw new Error('no disk');
     const places = done(await office.administrator.get<{ id: string }[]>(`/api/components/${disk}/places`));
-    done(await office.administrator.post(`/api/placements/${places[0]?.id}/void`, { reason: 'It is another part' }));
+    done(
+      await office.administrator.post(`/api/placements/${places[0]?.id}/void`, {
+        reason: 'It is another part',
+      }),
+    );
 
     expect(card(await positions(), 2).engine).toMatchObject({
       status: 'not-verified',
@@ -127,7 +153,9 @@ describe('the positions of an airframe', () => {
   it('refuses an airframe nobody has, and a moment that is none', async () => {
     const nobody = '01900000-0000-7000-8000-000000000000';
     const missing = await office.administrator.get(`/api/airframes/${nobody}/positions`);
-    const malformed = await office.administrator.get(`/api/airframes/${fleet.airframe.id}/positions?at=yesterday`);
+    const malformed = await office.administrator.get(
+      `/api/airframes/${fleet.airframe.id}/positions?at=yesterday`,
+    );
 
     expect([missing.status, problemOf(missing).code]).toEqual([404, 'NOT_FOUND']);
     expect([malformed.status, problemOf(malformed).fields?.[0]?.field]).toEqual([400, 'at']);
@@ -137,11 +165,20 @@ describe('the positions of an airframe', () => {
 describe('the board', () => {
   it('shows every airframe with the same positions, and what it has flown', async () => {
     const board = done(
-      await office.administrator.get<{ airframe: { registration: string; minutes: number; flights: number; lastFlightAt: string | null }; positions: Card[] }[]>('/api/board'),
+      await office.administrator.get<
+        {
+          airframe: { registration: string; minutes: number; flights: number; lastFlightAt: string | null };
+          positions: Card[];
+        }[]
+      >('/api/board'),
     );
 
     expect(board.map((row) => row.airframe.registration)).toEqual(['ZZ-101', 'ZZ-102']);
-    expect(board[0]?.airframe).toMatchObject({ minutes: 600_000 + 600, flights: 5005, lastFlightAt: instantAt(4 * DAY + 720) });
+    expect(board[0]?.airframe).toMatchObject({
+      minutes: 600_000 + 600,
+      flights: 5005,
+      lastFlightAt: instantAt(4 * DAY + 720),
+    });
     expect(board[0]?.positions).toEqual((await positions()).positions);
   });
 });

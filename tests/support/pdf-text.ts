@@ -28,7 +28,10 @@ export async function readPdf(bytes: Uint8Array): Promise<PdfText> {
     const page = await document.getPage(number);
     const { items } = await page.getTextContent();
     const words = items.map((item) => ('str' in item ? item.str : '')).join(' ');
-    pages.push({ text: words.replace(/\s+/g, ' ').trim(), roles: rolesOf((await page.getStructTree()) as TagNode | null) });
+    pages.push({
+      text: words.replace(/\s+/g, ' ').trim(),
+      roles: rolesOf((await page.getStructTree()) as TagNode | null),
+    });
   }
   const { info } = await document.getMetadata();
   const told = info as { Title?: string; Language?: string };

@@ -25,20 +25,34 @@ const duePoints = new DuePoints(new Lives(use, new Structure(), new Clock()), us
  */
 await eachOperator(async (tx, { id, code }) => {
   console.log(`Projections of ${code}`);
-  const verdicts = [await verifyClocks(tx, id), ...(await verifyComponents(tx, id)), await verifyChains(tx, id)];
+  const verdicts = [
+    await verifyClocks(tx, id),
+    ...(await verifyComponents(tx, id)),
+    await verifyChains(tx, id),
+  ];
   for (const { name, looked, differences } of verdicts) {
-    console.log(`  ${name}: ${looked} looked at, ${differences.length === 0 ? 'all as the facts say' : `${differences.length} differ`}`);
-    for (const { what, id: of, kept, fromFacts } of differences.slice(0, SHOWN)) console.log(`    ${what} of ${of}: kept ${kept}, from the facts ${fromFacts}`);
+    console.log(
+      `  ${name}: ${looked} looked at, ${differences.length === 0 ? 'all as the facts say' : `${differences.length} differ`}`,
+    );
+    for (const { what, id: of, kept, fromFacts } of differences.slice(0, SHOWN))
+      console.log(`    ${what} of ${of}: kept ${kept}, from the facts ${fromFacts}`);
   }
   return verdicts.every((verdict) => verdict.differences.length === 0);
 });
 
 async function verifyComponents(tx: Tx, operatorId: number): Promise<Verdict[]> {
-  const components = await tx.component.findMany({ where: { operatorId }, select: { id: true }, orderBy: { id: 'asc' } });
+  const components = await tx.component.findMany({
+    where: { operatorId },
+    select: { id: true },
+    orderBy: { id: 'asc' },
+  });
   const totals = new Map<string, Verdict>();
   for (let from = 0; from < components.length; from += COMPONENTS_AT_ONCE) {
     const ids = components.slice(from, from + COMPONENTS_AT_ONCE).map((component) => component.id);
-    for (const verdict of [await verifyExposures(tx, operatorId, exposures, ids), await verifyDuePoints(tx, operatorId, duePoints, ids)]) {
+    for (const verdict of [
+      await verifyExposures(tx, operatorId, exposures, ids),
+      await verifyDuePoints(tx, operatorId, duePoints, ids),
+    ]) {
       const before = totals.get(verdict.name);
       totals.set(verdict.name, {
         name: verdict.name,

@@ -14,7 +14,11 @@ export class DocumentsController {
 
   /** Begins to prepare a printed document; the job's result names it. */
   @Post()
-  begin(@CurrentActor() actor: Actor, @ActKey() act: ActRequest, @Body() asked: NewDocumentDto): Promise<DocumentBegunDto> {
+  begin(
+    @CurrentActor() actor: Actor,
+    @ActKey() act: ActRequest,
+    @Body() asked: NewDocumentDto,
+  ): Promise<DocumentBegunDto> {
     return this.documents.begin(actor, act, asked);
   }
 
@@ -26,7 +30,10 @@ export class DocumentsController {
 
   /** The file of a document. */
   @Get(':id')
-  @ApiOkResponse({ description: 'The file.', content: { 'application/pdf': { schema: { type: 'string', format: 'binary' } } } })
+  @ApiOkResponse({
+    description: 'The file.',
+    content: { 'application/pdf': { schema: { type: 'string', format: 'binary' } } },
+  })
   async file(@CurrentActor() actor: Actor, @Id() id: string): Promise<StreamableFile> {
     const { fileName, bytes } = await this.documents.file(actor, id);
     return new StreamableFile(bytes, {

@@ -27,10 +27,18 @@ export class DocumentsService {
   ) {}
 
   /** Begins to prepare a document. Refuses: NOT_FOUND. */
-  begin(actor: Actor, act: ActRequest, { subjectKind, subjectId }: NewDocumentDto): Promise<DocumentBegunDto> {
+  begin(
+    actor: Actor,
+    act: ActRequest,
+    { subjectKind, subjectId }: NewDocumentDto,
+  ): Promise<DocumentBegunDto> {
     return this.acts.perform(actor, act, async (tx) => {
       await this.history.subject(tx, actor.operatorId, { kind: subjectKind, id: subjectId });
-      const jobId = await this.jobs.start(tx, actor, { kind: HISTORY_JOB, subjectId, input: { subjectKind } });
+      const jobId = await this.jobs.start(tx, actor, {
+        kind: HISTORY_JOB,
+        subjectId,
+        input: { subjectKind },
+      });
       return { status: 202, body: { jobId }, resource: `/api/jobs/${jobId}` };
     });
   }
@@ -40,7 +48,16 @@ export class DocumentsService {
     return this.database.inOperator(actor, async (tx) => {
       const rows = await tx.document.findMany({
         where: { operatorId: actor.operatorId, subjectId },
-        select: { id: true, kind: true, subjectId: true, fileName: true, pages: true, sha256: true, createdAt: true, createdBy: true },
+        select: {
+          id: true,
+          kind: true,
+          subjectId: true,
+          fileName: true,
+          pages: true,
+          sha256: true,
+          createdAt: true,
+          createdBy: true,
+        },
         orderBy: { id: 'desc' },
         take: 200,
       });
@@ -61,7 +78,10 @@ export class DocumentsService {
   file(actor: Actor, id: string): Promise<DocumentFile> {
     return this.database.inOperator(actor, async (tx) => {
       const where = { operatorId_id: { operatorId: actor.operatorId, id } };
-      return orNotFound(await tx.document.findUnique({ where, select: { fileName: true, bytes: true } }), 'document');
+      return orNotFound(
+        await tx.document.findUnique({ where, select: { fileName: true, bytes: true } }),
+        'document',
+      );
     });
   }
 }

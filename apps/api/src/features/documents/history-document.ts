@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import { Injectable, type OnModuleInit } from '@nestjs/common';
 import type { Tx } from '../../platform/database/database.js';
 import { toWire } from '../../platform/http/instants.js';
@@ -8,6 +7,7 @@ import { Clock } from '../../platform/time/clock.js';
 import { History, type HistoryAsk } from '../../records/history/history.js';
 import type { ToldLine, ToldSubject, ToldTotals } from '../../records/history/told-line.js';
 import { fileNameOf } from './file-name.js';
+import { keepDocument } from './keep-document.js';
 import type { PrintedDocument } from './pdf/history-pdf.js';
 import { PdfThread } from './pdf/pdf-thread.js';
 
@@ -32,7 +32,10 @@ export class HistoryDocument implements OnModuleInit {
 
   private async print(context: JobContext): Promise<{ documentId: string } | null> {
     const { actor, job } = context;
-    const ask: HistoryAsk = { kind: job.input['subjectKind'] === 'airframe' ? 'airframe' : 'component', id: job.subjectId ?? '' };
+    const ask: HistoryAsk = {
+      kind: job.input['subjectKind'] === 'airframe' ? 'airframe' : 'component',
+      id: job.subjectId ?? '',
+    };
     const { operatorId } = actor;
     // The document has the job's id: a job that was begun again finds what it made before.
     const where = { operatorId_id: { operatorId, id: job.id } };
@@ -43,7 +46,12 @@ export class HistoryDocument implements OnModuleInit {
       subject: await this.history.subject(tx, operatorId, ask),
       operatorName: (await tx.operator.findUniqueOrThrow({ where: { id: operatorId } })).name,
     }));
-    const thread = new PdfThread({ subject, operatorName, preparedBy: actor.fullName, preparedAt: toWire(preparedAt) });
+    const thread = new PdfThread({
+      subject,
+      operatorName,
+      preparedBy: actor.fullName,
+      preparedAt: toWire(preparedAt),
+    });
     try {
       const limits = { wholeMs: LONGEST_MS, statementMs: LONGEST_MS };
       const totals = await context.inOperator((tx) => this.write(tx, context, { ask, thread }), limits);
@@ -77,26 +85,25 @@ export class HistoryDocument implements OnModuleInit {
     }
   }
 
-  private keep(
+  private async keep(
     { actor, job: { id }, inOperator }: JobContext,
-    { subject, document, preparedAt }: { readonly subject: ToldSubject; readonly document: PrintedDocument; readonly preparedAt: Date },
+    {
+      subject,
+      document,
+      preparedAt,
+    }: { readonly subject: ToldSubject; readonly document: PrintedDocument; readonly preparedAt: Date },
   ): Promise<string> {
-    return inOperator(async (tx) => {
-      await tx.document.create({
-        data: {
-          operatorId: actor.operatorId,
-          id,
-          kind: 'history',
-          subjectId: subject.id,
-          fileName: fileNameOf(`history-${subject.label}-${toWire(preparedAt).slice(0, 10)}`),
-          bytes: new Uint8Array(document.bytes),
-          sha256: new Uint8Array(createHash('sha256').update(document.bytes).digest()),
-          pages: document.pages,
-          createdById: actor.personId,
-          createdAt: preparedAt,
-        },
-      });
-      return id;
-    });
+    const fileName = fileNameOf(`history-${subject.label}-${toWire(preparedAt).slice(0, 10)}`);
+    const made = {
+      ...document,
+      id,
+      kind: 'history',
+      subjectId: subject.id,
+      fileName,
+      createdById: actor.personId,
+      createdAt: preparedAt,
+    };
+    await inOperator((tx) => keepDocument(tx, actor.operatorId, made), { wholeMs: LONGEST_MS });
+    return id;
   }
 }

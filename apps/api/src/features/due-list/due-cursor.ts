@@ -17,14 +17,32 @@ export function writeCursor({ now, rank, urgency, dueAt, id }: DueCursor): strin
 /** The cursor that was sent back. Refuses: INVALID_FIELDS. */
 export function readCursor(text: string): DueCursor {
   try {
-    const [now, rank, urgency, dueAt, id] = JSON.parse(Buffer.from(text, 'base64url').toString()) as unknown[];
-    if ([now, rank, urgency, dueAt].every(Number.isSafeInteger) && typeof id === 'string' && /^[0-9a-f-]{36}$/.test(id))
-      return { now: new Date(now as number), rank: rank as number, urgency: urgency as number, dueAt: dueAt as number, id };
+    const [now, rank, urgency, dueAt, id] = JSON.parse(
+      Buffer.from(text, 'base64url').toString(),
+    ) as unknown[];
+    if (
+      [now, rank, urgency, dueAt].every(Number.isSafeInteger) &&
+      typeof id === 'string' &&
+      /^[0-9a-f-]{36}$/.test(id)
+    )
+      return {
+        now: new Date(now as number),
+        rank: rank as number,
+        urgency: urgency as number,
+        dueAt: dueAt as number,
+        id,
+      };
   } catch {
     // not one of ours: refused below
   }
   return refuse({
     code: 'INVALID_FIELDS',
-    fields: [{ field: 'after', reason: 'This names no place in the list.', fix: "Send back the 'next' of the page before." }],
+    fields: [
+      {
+        field: 'after',
+        reason: 'This names no place in the list.',
+        fix: "Send back the 'next' of the page before.",
+      },
+    ],
   });
 }

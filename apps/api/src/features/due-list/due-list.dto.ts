@@ -36,7 +36,15 @@ export class DueRowDto {
   /** The registration; null for what is on no airframe. */
   airframe!: string | null;
   positionNumber!: number | null;
-  status!: 'over' | 'in-tolerance' | 'soon' | 'planned' | 'later' | 'not-verified' | 'not-applicable' | 'closed';
+  status!:
+    | 'over'
+    | 'in-tolerance'
+    | 'soon'
+    | 'planned'
+    | 'later'
+    | 'not-verified'
+    | 'not-applicable'
+    | 'closed';
   /** What is counted: cycles, minutes, or neither where nothing can be told. */
   dimension!: 'cycles' | 'minutes' | 'none';
   /** Whole cycles left, rounded down; below zero they are past. */

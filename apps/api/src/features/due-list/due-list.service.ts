@@ -26,14 +26,25 @@ export class DueListService {
     const now = cursor?.now ?? this.clock.now();
     return this.database.inOperator(actor, async (tx) => {
       if (airframeId !== undefined)
-        orNotFound(await tx.airframe.findUnique({ where: { operatorId_id: { operatorId, id: airframeId } }, select: { id: true } }), 'airframe');
-      const rows = await tx.$queryRawUnsafe<DuePageRow[]>(DUE_PAGE_SQL, ...duePageValues({ operatorId, now, limit: limit + 1, airframeId, cursor }));
+        orNotFound(
+          await tx.airframe.findUnique({
+            where: { operatorId_id: { operatorId, id: airframeId } },
+            select: { id: true },
+          }),
+          'airframe',
+        );
+      const rows = await tx.$queryRawUnsafe<DuePageRow[]>(
+        DUE_PAGE_SQL,
+        ...duePageValues({ operatorId, now, limit: limit + 1, airframeId, cursor }),
+      );
       const shown = rows.slice(0, limit);
       const last = shown.at(-1);
       const more = rows.length > limit && last !== undefined;
       return {
         rows: shown.map((row) => dueRow(row, dayToWire(this.clock.now()))),
-        next: more ? writeCursor({ now, rank: last.rank, urgency: last.urgency, dueAt: last.dueAt, id: last.id }) : null,
+        next: more
+          ? writeCursor({ now, rank: last.rank, urgency: last.urgency, dueAt: last.dueAt, id: last.id })
+          : null,
       };
     });
   }
@@ -48,5 +59,14 @@ export function duePageValues(ask: {
   readonly cursor: DueCursor | null;
 }): unknown[] {
   const { operatorId, now, limit, airframeId, cursor } = ask;
-  return [operatorId, now, limit, airframeId ?? null, cursor?.rank ?? null, cursor?.urgency ?? null, cursor?.dueAt ?? null, cursor?.id ?? null];
+  return [
+    operatorId,
+    now,
+    limit,
+    airframeId ?? null,
+    cursor?.rank ?? null,
+    cursor?.urgency ?? null,
+    cursor?.dueAt ?? null,
+    cursor?.id ?? null,
+  ];
 }

@@ -15,7 +15,10 @@ const onClock = (clock: string, condition: string, limit: string): string =>
     `${clock}.carrier_id IS NULL AND p.carrier_id IS NULL AND p.cycle_rule_id IS NULL`,
   ]
     .map(
-      (branch, index) => `SELECT * FROM (SELECT p.* FROM due_point p WHERE p.operator_id = $1::int AND ${branch}
+      (
+        branch,
+        index,
+      ) => `SELECT * FROM (SELECT p.* FROM due_point p WHERE p.operator_id = $1::int AND ${branch}
         AND p.dimension = ${clock}.dimension AND p.due_at IS NOT NULL AND ${condition}
       ORDER BY p.due_at, p.id LIMIT ${limit}) AS branch_${index}`,
     )

@@ -40,5 +40,7 @@ function basisOf({ verdict, rank, airframeId }: DuePageRow, days: number | null)
   if (rank === 0) return 'Past its limit';
   if (airframeId === null) return 'On no airframe: its clock stands still';
   if (rank === 3) return 'Its clock did not run in the last 90 days';
-  return days === null ? 'More than a hundred years at the average use of the last 90 days' : 'Average use of the last 90 days';
+  return days === null
+    ? 'More than a hundred years at the average use of the last 90 days'
+    : 'Average use of the last 90 days';
 }

@@ -17,13 +17,17 @@ export class HistoryController {
   @Get('airframes/:id/history')
   @ApiOkResponse({ type: HistoryDto })
   async ofAirframe(@CurrentActor() actor: Actor, @Id() id: string): Promise<StreamableFile> {
-    return new StreamableFile(await this.history.stream(actor, { kind: 'airframe', id }), { type: JSON_TYPE });
+    return new StreamableFile(await this.history.stream(actor, { kind: 'airframe', id }), {
+      type: JSON_TYPE,
+    });
   }
 
   /** Everything that happened to an engine, a module or a part, in order. */
   @Get('components/:id/history')
   @ApiOkResponse({ type: HistoryDto })
   async ofComponent(@CurrentActor() actor: Actor, @Id() id: string): Promise<StreamableFile> {
-    return new StreamableFile(await this.history.stream(actor, { kind: 'component', id }), { type: JSON_TYPE });
+    return new StreamableFile(await this.history.stream(actor, { kind: 'component', id }), {
+      type: JSON_TYPE,
+    });
   }
 }

@@ -19,10 +19,15 @@ export class HistoryService {
 
   /** The history as JSON text. Refuses: NOT_FOUND, before anything is sent. */
   async stream(actor: Actor, ask: HistoryAsk): Promise<Readable> {
-    const subject = await this.database.inOperator(actor, (tx) => this.history.subject(tx, actor.operatorId, ask));
+    const subject = await this.database.inOperator(actor, (tx) =>
+      this.history.subject(tx, actor.operatorId, ask),
+    );
     const out = new PassThrough({ highWaterMark: CHUNK });
     this.database
-      .inOperator(actor, (tx) => this.write(tx, actor.operatorId, { ask, subject, out }), { wholeMs: LONGEST_MS, statementMs: LONGEST_MS })
+      .inOperator(actor, (tx) => this.write(tx, actor.operatorId, { ask, subject, out }), {
+        wholeMs: LONGEST_MS,
+        statementMs: LONGEST_MS,
+      })
       // What has been sent can't be taken back: the answer breaks off, and no reader takes it for whole.
       .catch((error: unknown) => out.destroy(error instanceof Error ? error : new Error(String(error))));
     return out;
@@ -31,7 +36,11 @@ export class HistoryService {
   private async write(
     tx: Tx,
     operatorId: number,
-    { ask, subject, out }: { readonly ask: HistoryAsk; readonly subject: ToldSubject; readonly out: PassThrough },
+    {
+      ask,
+      subject,
+      out,
+    }: { readonly ask: HistoryAsk; readonly subject: ToldSubject; readonly out: PassThrough },
   ): Promise<void> {
     const lines = this.history.tell(tx, operatorId, ask);
     let chunk = `{"subject":${JSON.stringify(subject)},"lines":[`;

@@ -1,17 +1,23 @@
+import type { Prisma } from '../../platform/database/generated/client.js';
 import type { CountersDto } from '../../platform/http/counters.dto.js';
 import { toWire } from '../../platform/http/instants.js';
-import type { Prisma } from '../../platform/database/generated/client.js';
 import type { MovedComponentDto, PackageChangeDto, PackageDto, PackageRowDto } from './packages.dto.js';
 
 /** What a package is read with. */
 export const WITH_CHANGES = {
   airframe: true,
-  packageChangeByPackage: { include: { slot: true, position: true, outgoing: true, incoming: true }, orderBy: { recordedSeq: 'asc' } },
+  packageChangeByPackage: {
+    include: { slot: true, position: true, outgoing: true, incoming: true },
+    orderBy: { recordedSeq: 'asc' },
+  },
   releaseByPackage: { include: { signature: true } },
 } as const satisfies Prisma.WorkPackageInclude;
 
 /** What a row of the list is read with. */
-export const FOR_ROW = { airframe: true, releaseByPackage: { select: { number: true } } } as const satisfies Prisma.WorkPackageInclude;
+export const FOR_ROW = {
+  airframe: true,
+  releaseByPackage: { select: { number: true } },
+} as const satisfies Prisma.WorkPackageInclude;
 
 type WholePackage = Prisma.WorkPackageGetPayload<{ include: typeof WITH_CHANGES }>;
 type ListedPackage = Prisma.WorkPackageGetPayload<{ include: typeof FOR_ROW }>;
@@ -56,13 +62,20 @@ function headOf(row: Omit<ListedPackage, 'releaseByPackage'>) {
 
 /** Counters as the change kept them. */
 interface KeptCounters {
-  readonly outgoing?: { readonly sinceNew?: CountersDto; readonly sinceInstalled?: CountersDto | null } | null;
-  readonly incoming?: { readonly sinceNew?: CountersDto; readonly sinceInstalled?: CountersDto | null } | null;
+  readonly outgoing?: {
+    readonly sinceNew?: CountersDto;
+    readonly sinceInstalled?: CountersDto | null;
+  } | null;
+  readonly incoming?: {
+    readonly sinceNew?: CountersDto;
+    readonly sinceInstalled?: CountersDto | null;
+  } | null;
 }
 
 function changeToWire(change: Change): PackageChangeDto {
   const kept = JSON.parse(change.counters) as KeptCounters;
-  const precision = change.boundaryKind === 'instant' ? 'minute' : change.boundaryKind === 'after-page' ? 'page' : 'day';
+  const precision =
+    change.boundaryKind === 'instant' ? 'minute' : change.boundaryKind === 'after-page' ? 'page' : 'day';
   return {
     position: { id: change.position.id, number: change.position.number, label: change.position.label },
     slot: change.slot.kind,
@@ -78,5 +91,11 @@ function changeToWire(change: Change): PackageChangeDto {
 function moved(component: Change['outgoing'], kept: KeptCounters['outgoing']): MovedComponentDto | null {
   if (component === null) return null;
   const { id, serialNumber, partNumber } = component;
-  return { id, serialNumber, partNumber, sinceNew: kept?.sinceNew ?? null, sinceInstalled: kept?.sinceInstalled ?? null };
+  return {
+    id,
+    serialNumber,
+    partNumber,
+    sinceNew: kept?.sinceNew ?? null,
+    sinceInstalled: kept?.sinceInstalled ?? null,
+  };
 }

@@ -13,7 +13,10 @@ export class PackagesService {
   constructor(private readonly database: Database) {}
 
   /** A page of packages, the newest first: their ids rise with time. */
-  page(actor: Actor, { airframeId, status, after, limit = ROWS }: PackagesQueryDto): Promise<PackagesPageDto> {
+  page(
+    actor: Actor,
+    { airframeId, status, after, limit = ROWS }: PackagesQueryDto,
+  ): Promise<PackagesPageDto> {
     return this.database.inOperator(actor, async (tx) => {
       const rows = await tx.workPackage.findMany({
         where: {
@@ -26,7 +29,10 @@ export class PackagesService {
         orderBy: { id: 'desc' },
         take: limit + 1,
       });
-      return { rows: rows.slice(0, limit).map(packageRow), next: rows.length > limit ? (rows[limit - 1]?.id ?? null) : null };
+      return {
+        rows: rows.slice(0, limit).map(packageRow),
+        next: rows.length > limit ? (rows[limit - 1]?.id ?? null) : null,
+      };
     });
   }
 
@@ -34,7 +40,9 @@ export class PackagesService {
   get(actor: Actor, id: string): Promise<PackageDto> {
     return this.database.inOperator(actor, async (tx) => {
       const where = { operatorId_id: { operatorId: actor.operatorId, id } };
-      return packageToWire(orNotFound(await tx.workPackage.findUnique({ where, include: WITH_CHANGES }), 'package'));
+      return packageToWire(
+        orNotFound(await tx.workPackage.findUnique({ where, include: WITH_CHANGES }), 'package'),
+      );
     });
   }
 }

@@ -51,7 +51,11 @@ export function positionCards(facts: CardFacts): ReadonlyMap<string, PositionCar
   return cards;
 }
 
-function engineOf(slot: PositionSlot, facts: CardFacts, limiting: ReadonlyMap<string, readonly Limiting[]>): InstalledEngineDto | null {
+function engineOf(
+  slot: PositionSlot,
+  facts: CardFacts,
+  limiting: ReadonlyMap<string, readonly Limiting[]>,
+): InstalledEngineDto | null {
   const component = slot.componentId === null ? undefined : facts.components.get(slot.componentId);
   if (component === undefined || slot.fromAt === null) return null;
   const counters = facts.counters.get(component.id);
@@ -71,7 +75,14 @@ function engineOf(slot: PositionSlot, facts: CardFacts, limiting: ReadonlyMap<st
   };
 }
 
-function partOf({ componentId, description, serialNumber, dimension, remaining, reason }: Limiting): TightestPartDto {
+function partOf({
+  componentId,
+  description,
+  serialNumber,
+  dimension,
+  remaining,
+  reason,
+}: Limiting): TightestPartDto {
   return {
     componentId,
     description,
@@ -84,7 +95,9 @@ function partOf({ componentId, description, serialNumber, dimension, remaining, 
 
 function podOf(slot: PositionSlot | undefined, { components }: CardFacts): PositionCardDto['pod'] {
   const pod = slot?.componentId == null ? undefined : components.get(slot.componentId);
-  return pod === undefined || slot?.fromAt == null ? null : { id: pod.id, serialNumber: pod.serialNumber, installedAt: toWire(slot.fromAt) };
+  return pod === undefined || slot?.fromAt == null
+    ? null
+    : { id: pod.id, serialNumber: pod.serialNumber, installedAt: toWire(slot.fromAt) };
 }
 
 function grouped<T>(rows: readonly T[], keyOf: (row: T) => string): Map<string, T[]> {

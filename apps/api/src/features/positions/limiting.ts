@@ -67,8 +67,13 @@ export function limitingNow(tx: Tx, operatorId: number, engineIds: readonly stri
 }
 
 /** What limited these engines at an instant, from their snapshots then. Total. */
-export function limitingThen(snapshots: readonly EngineSnapshot[], descriptions: ReadonlyMap<string, string>): Limiting[] {
-  return snapshots.flatMap((engine) => engine.limitedParts.flatMap((slot) => limitingSlot(engine, slot, descriptions)));
+export function limitingThen(
+  snapshots: readonly EngineSnapshot[],
+  descriptions: ReadonlyMap<string, string>,
+): Limiting[] {
+  return snapshots.flatMap((engine) =>
+    engine.limitedParts.flatMap((slot) => limitingSlot(engine, slot, descriptions)),
+  );
 }
 
 function limitingSlot(
@@ -78,9 +83,22 @@ function limitingSlot(
 ): Limiting[] {
   const unverified = { engineId, verdict: 'not-verified', dimension: 'none', remaining: null };
   if (part === null)
-    return [{ ...unverified, componentId: engineId, description: slotName, serialNumber: '', reason: 'LIMITED_PART_MISSING' }];
+    return [
+      {
+        ...unverified,
+        componentId: engineId,
+        description: slotName,
+        serialNumber: '',
+        reason: 'LIMITED_PART_MISSING',
+      },
+    ];
   const { life } = part;
-  const base = { ...unverified, componentId: part.componentId, description: descriptions.get(part.componentId) ?? slotName, serialNumber: part.serial };
+  const base = {
+    ...unverified,
+    componentId: part.componentId,
+    description: descriptions.get(part.componentId) ?? slotName,
+    serialNumber: part.serial,
+  };
   switch (life.kind) {
     case 'not-limited':
       return [];
@@ -90,10 +108,20 @@ function limitingSlot(
       return [{ ...base, reason: life.reasons.map((reason) => reason.code).join(' ') }];
     case 'limited':
       return [
-        ...(life.remaining === null ? [] : [{ ...base, verdict: 'limited', dimension: 'cycles', remaining: life.remaining, reason: null }]),
+        ...(life.remaining === null
+          ? []
+          : [{ ...base, verdict: 'limited', dimension: 'cycles', remaining: life.remaining, reason: null }]),
         ...(life.remainingMinutes === null
           ? []
-          : [{ ...base, verdict: 'limited', dimension: 'minutes', remaining: life.remainingMinutes, reason: null }]),
+          : [
+              {
+                ...base,
+                verdict: 'limited',
+                dimension: 'minutes',
+                remaining: life.remainingMinutes,
+                reason: null,
+              },
+            ]),
       ];
   }
 }

@@ -19,7 +19,11 @@ export class PositionsController {
 
   /** What is, or was, at the positions of one airframe. */
   @Get('airframes/:id/positions')
-  ofAirframe(@CurrentActor() actor: Actor, @Id() id: string, @Query() { at }: PositionsQueryDto): Promise<PositionsDto> {
+  ofAirframe(
+    @CurrentActor() actor: Actor,
+    @Id() id: string,
+    @Query() { at }: PositionsQueryDto,
+  ): Promise<PositionsDto> {
     return this.positions.ofAirframe(actor, id, at);
   }
 }

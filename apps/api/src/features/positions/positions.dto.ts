@@ -35,7 +35,15 @@ export class InstalledEngineDto {
   precision!: 'minute' | 'page' | 'day';
   sinceNew!: CountersDto;
   sinceInstalled!: CountersDto;
-  status!: 'over' | 'in-tolerance' | 'soon' | 'planned' | 'later' | 'not-verified' | 'not-applicable' | 'closed';
+  status!:
+    | 'over'
+    | 'in-tolerance'
+    | 'soon'
+    | 'planned'
+    | 'later'
+    | 'not-verified'
+    | 'not-applicable'
+    | 'closed';
   tightest!: TightestPartDto | null;
 }
 

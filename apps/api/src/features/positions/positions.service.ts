@@ -29,11 +29,18 @@ export class PositionsService {
   board(actor: Actor): Promise<BoardRowDto[]> {
     return this.database.inOperator(actor, async (tx) => {
       const { operatorId } = actor;
-      const airframes = await tx.airframe.findMany({ where: { operatorId }, include: { airframeType: true }, orderBy: { registration: 'asc' } });
+      const airframes = await tx.airframe.findMany({
+        where: { operatorId },
+        include: { airframeType: true },
+        orderBy: { registration: 'asc' },
+      });
       const ids = airframes.map((airframe) => airframe.id);
       const cards = await this.cards(tx, operatorId, null, null);
       const flown = await airframeCounters(tx, operatorId, ids, null);
-      const heads = await tx.carrier.findMany({ where: { operatorId, kind: 'airframe' }, select: { id: true, lastLandingAt: true } });
+      const heads = await tx.carrier.findMany({
+        where: { operatorId, kind: 'airframe' },
+        select: { id: true, lastLandingAt: true },
+      });
       const landed = new Map(heads.map((head) => [head.id, head.lastLandingAt]));
       return airframes.map(({ id, registration, airframeType }) => {
         const counters = flown.get(id);
@@ -58,12 +65,20 @@ export class PositionsService {
     const at = wire === undefined ? null : fromWire(wire);
     return this.database.inOperator(actor, async (tx) => {
       const { operatorId } = actor;
-      const found = await tx.airframe.findUnique({ where: { operatorId_id: { operatorId, id } }, include: { airframeType: true } });
+      const found = await tx.airframe.findUnique({
+        where: { operatorId_id: { operatorId, id } },
+        include: { airframeType: true },
+      });
       const airframe = orNotFound(found, 'airframe');
       const cards = await this.cards(tx, operatorId, id, at);
       const counters = (await airframeCounters(tx, operatorId, [id], at)).get(id);
       const last = await tx.flight.findFirst({
-        where: { operatorId, airframeId: id, voidedSeq: null, ...(at === null ? {} : { landingAt: { lte: at } }) },
+        where: {
+          operatorId,
+          airframeId: id,
+          voidedSeq: null,
+          ...(at === null ? {} : { landingAt: { lte: at } }),
+        },
         orderBy: { landingAt: 'desc' },
         select: { landingAt: true, logPage: true },
       });
@@ -84,10 +99,23 @@ export class PositionsService {
     });
   }
 
-  private async cards(tx: Tx, operatorId: number, airframeId: string | null, at: Date | null): Promise<ReadonlyMap<string, PositionCardDto[]>> {
-    const slots = await this.structure.onAirframes(tx, operatorId, airframeId === null ? null : [airframeId], at);
+  private async cards(
+    tx: Tx,
+    operatorId: number,
+    airframeId: string | null,
+    at: Date | null,
+  ): Promise<ReadonlyMap<string, PositionCardDto[]>> {
+    const slots = await this.structure.onAirframes(
+      tx,
+      operatorId,
+      airframeId === null ? null : [airframeId],
+      at,
+    );
     const ids = slots.flatMap((slot) => slot.componentId ?? []);
-    const rows = await tx.component.findMany({ where: { operatorId, id: { in: ids } }, include: { engineModel: true } });
+    const rows = await tx.component.findMany({
+      where: { operatorId, id: { in: ids } },
+      include: { engineModel: true },
+    });
     const engineIds = rows.filter((row) => row.kind !== 'pod').map((row) => row.id);
     const ratingOf = await ratingsAt(tx, operatorId, engineIds, at);
     const ratings = await tx.rating.findMany({ where: { operatorId, id: { in: [...ratingOf.values()] } } });
@@ -97,22 +125,42 @@ export class PositionsService {
       components: new Map(
         rows.map(({ id, serialNumber, partNumber, engineModel }): [string, ShownComponent] => [
           id,
-          { id, serialNumber, partNumber, model: engineModel === null ? null : `${engineModel.maker} ${engineModel.designation}` },
+          {
+            id,
+            serialNumber,
+            partNumber,
+            model: engineModel === null ? null : `${engineModel.maker} ${engineModel.designation}`,
+          },
         ]),
       ),
       counters: await this.counters.of(tx, operatorId, engineIds, at),
-      ratingCodes: new Map([...ratingOf].flatMap(([engineId, ratingId]) => {
-        const code = codes.get(ratingId);
-        return code === undefined ? [] : [[engineId, code] as const];
-      })),
-      limiting: at === null ? await limitingNow(tx, operatorId, engineIds) : await this.limitingThen(tx, operatorId, engineIds, at),
+      ratingCodes: new Map(
+        [...ratingOf].flatMap(([engineId, ratingId]) => {
+          const code = codes.get(ratingId);
+          return code === undefined ? [] : [[engineId, code] as const];
+        }),
+      ),
+      limiting:
+        at === null
+          ? await limitingNow(tx, operatorId, engineIds)
+          : await this.limitingThen(tx, operatorId, engineIds, at),
     });
   }
 
-  private async limitingThen(tx: Tx, operatorId: number, engineIds: readonly string[], at: Date): Promise<Limiting[]> {
+  private async limitingThen(
+    tx: Tx,
+    operatorId: number,
+    engineIds: readonly string[],
+    at: Date,
+  ): Promise<Limiting[]> {
     const snapshots = [...(await this.engines.of(tx, operatorId, engineIds, at)).values()];
-    const partIds = snapshots.flatMap((engine) => engine.limitedParts.flatMap((slot) => slot.part?.componentId ?? []));
-    const parts = await tx.component.findMany({ where: { operatorId, id: { in: partIds } }, select: { id: true, description: true } });
+    const partIds = snapshots.flatMap((engine) =>
+      engine.limitedParts.flatMap((slot) => slot.part?.componentId ?? []),
+    );
+    const parts = await tx.component.findMany({
+      where: { operatorId, id: { in: partIds } },
+      select: { id: true, description: true },
+    });
     return limitingThen(snapshots, new Map(parts.map((part) => [part.id, part.description])));
   }
 }

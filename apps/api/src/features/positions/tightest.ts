@@ -17,12 +17,17 @@ export interface Limiting {
  * planning window left, so that cycles and hours can be held beside each other. Null of none. Total.
  */
 export function tightestOf(limiting: readonly Limiting[]): Limiting | null {
-  return limiting.reduce<Limiting | null>((found, next) => (found === null || isTighter(next, found) ? next : found), null);
+  return limiting.reduce<Limiting | null>(
+    (found, next) => (found === null || isTighter(next, found) ? next : found),
+    null,
+  );
 }
 
 /** The status of an engine: that of its tightest part. One in which nothing limited is recorded is not verified. Total. */
 export function statusOfEngine(tightest: Limiting | null) {
-  return tightest === null ? 'not-verified' : statusOfDue(tightest.verdict, tightest.dimension, tightest.remaining);
+  return tightest === null
+    ? 'not-verified'
+    : statusOfDue(tightest.verdict, tightest.dimension, tightest.remaining);
 }
 
 function isTighter(a: Limiting, b: Limiting): boolean {

@@ -39,21 +39,47 @@ export class ReleaseCheck {
   async make(tx: Tx, operatorId: number, packageId: string): Promise<MadeCheck> {
     const work = await loadWork(tx, operatorId, packageId);
     const at = toInstant(this.clock.now());
-    const ruleSet = orNotFound(ruleSetOn(work.airframe.ruleSet, dateOf(at)), `rule set ${work.airframe.ruleSet}`);
+    const ruleSet = orNotFound(
+      ruleSetOn(work.airframe.ruleSet, dateOf(at)),
+      `rule set ${work.airframe.ruleSet}`,
+    );
     const snapshot: ReleaseSnapshot = {
-      package: { id: work.id, kind: work.kind, airframeId: work.airframe.id, registration: work.airframe.registration, ruleSet: ruleSet.code },
+      package: {
+        id: work.id,
+        kind: work.kind,
+        airframeId: work.airframe.id,
+        registration: work.airframe.registration,
+        ruleSet: ruleSet.code,
+      },
       at,
       positions: await this.positions(tx, operatorId, work.airframe.id),
       flights: await lastFlights(tx, operatorId, work.airframe.id),
       steps: [],
       plannedStayCycles: null,
     };
-    return { work, snapshot, ruleSet, objections: checkRelease(snapshot), digest: digestOf(snapshot, work, ruleSet) };
+    return {
+      work,
+      snapshot,
+      ruleSet,
+      objections: checkRelease(snapshot),
+      digest: digestOf(snapshot, work, ruleSet),
+    };
   }
 
-  private async positions(tx: Tx, operatorId: number, airframeId: string): Promise<ReleaseSnapshot['positions']> {
-    const slots = (await this.structure.onAirframes(tx, operatorId, [airframeId], null)).filter((slot) => slot.slotKind === 'engine');
-    const snapshots = await this.engines.of(tx, operatorId, slots.flatMap((slot) => slot.componentId ?? []), null);
+  private async positions(
+    tx: Tx,
+    operatorId: number,
+    airframeId: string,
+  ): Promise<ReleaseSnapshot['positions']> {
+    const slots = (await this.structure.onAirframes(tx, operatorId, [airframeId], null)).filter(
+      (slot) => slot.slotKind === 'engine',
+    );
+    const snapshots = await this.engines.of(
+      tx,
+      operatorId,
+      slots.flatMap((slot) => slot.componentId ?? []),
+      null,
+    );
     return slots.map(({ positionId, number, componentId }) => ({
       positionId,
       number,
@@ -62,7 +88,11 @@ export class ReleaseCheck {
   }
 }
 
-async function lastFlights(tx: Tx, operatorId: number, airframeId: string): Promise<ReleaseSnapshot['flights']> {
+async function lastFlights(
+  tx: Tx,
+  operatorId: number,
+  airframeId: string,
+): Promise<ReleaseSnapshot['flights']> {
   const rows = await tx.flight.findMany({
     where: { operatorId, airframeId, voidedSeq: null },
     orderBy: { landingAt: 'desc' },
@@ -81,7 +111,9 @@ async function lastFlights(tx: Tx, operatorId: number, airframeId: string): Prom
 
 /** What was looked at as plain JSON: exact fractions as text, all else as it is. Total. */
 export function plainContent(value: unknown): Json {
-  return JSON.parse(JSON.stringify(value, (_, member: unknown) => (typeof member === 'bigint' ? member.toString() : member))) as Json;
+  return JSON.parse(
+    JSON.stringify(value, (_, member: unknown) => (typeof member === 'bigint' ? member.toString() : member)),
+  ) as Json;
 }
 
 /**
@@ -90,6 +122,10 @@ export function plainContent(value: unknown): Json {
  */
 function digestOf(snapshot: ReleaseSnapshot, work: WorkToRelease, ruleSet: RuleSet): string {
   const { at: _, ...looked } = snapshot;
-  const content = plainContent({ looked, work: { number: work.number, version: work.version, changes: work.changes }, statement: ruleSet.releaseStatement });
+  const content = plainContent({
+    looked,
+    work: { number: work.number, version: work.version, changes: work.changes },
+    statement: ruleSet.releaseStatement,
+  });
   return createHash('sha256').update(canonical(content)).digest('hex');
 }

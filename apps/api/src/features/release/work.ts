@@ -30,7 +30,10 @@ export async function loadWork(tx: Tx, operatorId: number, packageId: string): P
     where: { operatorId_id: { operatorId, id: packageId } },
     include: {
       airframe: true,
-      packageChangeByPackage: { include: { slot: true, position: true, outgoing: true, incoming: true }, orderBy: { recordedSeq: 'asc' } },
+      packageChangeByPackage: {
+        include: { slot: true, position: true, outgoing: true, incoming: true },
+        orderBy: { recordedSeq: 'asc' },
+      },
     },
   });
   const { id, number, kind, status, version, airframe, packageChangeByPackage } = orNotFound(row, 'package');
@@ -56,10 +59,16 @@ export async function loadWork(tx: Tx, operatorId: number, packageId: string): P
 /** What was done, in one sentence, with when it was finished. Total. */
 export function workSummary({ number, kind, airframe, changes }: WorkToRelease): string {
   const done = changes.map(({ position, slot, off, on }) => {
-    const moved = [off === null ? null : `serial ${off} removed`, on === null ? null : `serial ${on} installed`].filter((part) => part !== null);
+    const moved = [
+      off === null ? null : `serial ${off} removed`,
+      on === null ? null : `serial ${on} installed`,
+    ].filter((part) => part !== null);
     return `${slot} at position ${position}: ${moved.join(', ')}`;
   });
-  const finished = changes.map((change) => change.at).sort().at(-1);
+  const finished = changes
+    .map((change) => change.at)
+    .sort()
+    .at(-1);
   const what = kind === 'pod-swap' ? 'pod swap' : 'engine change';
   return `Package ${number}, ${what} on ${airframe.registration}. ${done.join('; ')}. Completed ${finished === undefined ? 'at a time not told' : printed(finished)}.`;
 }

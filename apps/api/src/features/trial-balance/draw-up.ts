@@ -13,7 +13,19 @@ export async function drawUpBalance(tx: Tx, operatorId: number, now: Date): Prom
     const row = balance[index];
     if (row === undefined) return [];
     const { flown, onEngines, empty, notRunning, difference } = row;
-    return [{ airframeId, registration, positionId, positionNumber: number, flown, onEngines, empty, notRunning, difference }];
+    return [
+      {
+        airframeId,
+        registration,
+        positionId,
+        positionNumber: number,
+        flown,
+        onEngines,
+        empty,
+        notRunning,
+        difference,
+      },
+    ];
   });
   return { asOf: toWire(now), balanced: rows.every((row) => equalCounts(row.difference, zeroCounts)), rows };
 }

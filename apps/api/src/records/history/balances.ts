@@ -16,38 +16,56 @@ export async function openings(tx: Tx, operatorId: number, { kind, id }: Subject
     where: { operatorId, ...(kind === 'airframe' ? { airframeId: id } : { componentId: id }) },
     include: { rating: true },
   });
-  return rows.map((row) => {
-    const minutes = row.minutes === null ? null : Number(row.minutes);
-    const cycles = row.cycles === null ? null : Number(row.cycles);
-    const atRating = row.rating === null ? '' : ` at rating ${row.rating.code}`;
-    const base = { ...recorded(row), at: row.at };
-    if (row.basis === 'new')
-      return {
-        ...base,
-        title: 'Opening balance',
-        detail: `Since new${atRating}; source: ${row.source}`,
-        event: {
-          kind: 'opening',
-          source: row.source,
-          minutes,
-          cycles,
-          cycleDenominator: row.cycleDenominator,
-        },
-      };
-    const over = row.cycleDenominator === 1 ? '' : `/${row.cycleDenominator}`;
-    const figures = `${minutes === null ? 'hours not known' : `${formatHours(minutes)} h`}, ${cycles === null ? 'cycles not known' : `${cycles}${over} cyc`}`;
-    const basis = BASIS_WORDS[row.basis] ?? row.basis;
-    return {
-      ...base,
-      title: `Balance since ${basis}`,
-      detail: `${figures}${atRating}; source: ${row.source}`,
-      event: {
-        kind: 'reset',
-        what: row.basis === 'overhaul' ? 'overhaul' : 'shop-visit',
-        evidence: row.source,
-      },
-    };
-  });
+  return rows.map((row) => (row.basis === 'new' ? sinceNew(row) : sinceReset(row)));
+}
+
+interface OpeningRow {
+  readonly id: string;
+  readonly at: Date;
+  readonly basis: string;
+  readonly minutes: bigint | null;
+  readonly cycles: bigint | null;
+  readonly cycleDenominator: number;
+  readonly source: string;
+  readonly rating: { readonly code: string } | null;
+  readonly recordedSeq: bigint;
+  readonly voidedSeq: bigint | null;
+  readonly voidReason: string | null;
+}
+
+function sinceNew(row: OpeningRow): RecordedRow {
+  const { source, minutes, cycles, cycleDenominator } = row;
+  return {
+    ...recorded(row),
+    at: row.at,
+    title: 'Opening balance',
+    detail: `Since new${atRating(row)}; source: ${source}`,
+    event: {
+      kind: 'opening',
+      source,
+      minutes: minutes === null ? null : Number(minutes),
+      cycles: cycles === null ? null : Number(cycles),
+      cycleDenominator,
+    },
+  };
+}
+
+function sinceReset(row: OpeningRow): RecordedRow {
+  const { basis, source, minutes, cycles, cycleDenominator } = row;
+  const over = cycleDenominator === 1 ? '' : `/${cycleDenominator}`;
+  const hours = minutes === null ? 'hours not known' : `${formatHours(Number(minutes))} h`;
+  const counted = cycles === null ? 'cycles not known' : `${cycles}${over} cyc`;
+  return {
+    ...recorded(row),
+    at: row.at,
+    title: `Balance since ${BASIS_WORDS[basis] ?? basis}`,
+    detail: `${hours}, ${counted}${atRating(row)}; source: ${source}`,
+    event: { kind: 'reset', what: basis === 'overhaul' ? 'overhaul' : 'shop-visit', evidence: source },
+  };
+}
+
+function atRating({ rating }: OpeningRow): string {
+  return rating === null ? '' : ` at rating ${rating.code}`;
 }
 
 /** Overhauls, shop visits, rating changes, gaps and their acceptances of a component. */

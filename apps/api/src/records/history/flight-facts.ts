@@ -35,7 +35,7 @@ interface FlightRow {
   offAbortedTakeOffs: number;
 }
 
-const ROWS_AT_ONCE = 500;
+const ROWS_AT_ONCE = 1000;
 
 const FLIGHT = `f.id, f.log_page AS page, f.from_station AS "fromStation", f.to_station AS "toStation",
   f.take_off_at AS "takeOffAt", f.landing_at AS "landingAt", f.minutes, f.touch_and_goes AS "touchAndGoes", f.starts,

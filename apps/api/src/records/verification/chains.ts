@@ -20,37 +20,48 @@ interface EntryRow {
 /** Every chain of the journal from its first entry to its head: hashes, order, and that the head is the last entry. */
 export async function verifyChains(tx: Tx, operatorId: number): Promise<Verdict> {
   const streams = await tx.journalStream.findMany({ where: { operatorId } });
-  const differences: Difference[] = [];
-  let looked = 0;
-  for (const { stream, seq, hash } of streams) {
-    let at: { seq: bigint; hash: Uint8Array } = { seq: 0n, hash: NO_PREVIOUS };
-    for (;;) {
-      const entries = await entriesAfter(tx, operatorId, stream, at.seq);
-      const verdict = verifyChain(entries, sha256, at);
-      looked += entries.length;
-      if (!verdict.whole) {
-        differences.push({
+  const found = [];
+  for (const head of streams) found.push(await verifyStream(tx, operatorId, head));
+  return {
+    name: 'chains of the journal',
+    looked: found.reduce((sum, { looked }) => sum + looked, 0),
+    differences: found.flatMap(({ difference }) => difference ?? []),
+  };
+}
+
+interface Head {
+  readonly stream: string;
+  readonly seq: bigint;
+  readonly hash: Uint8Array;
+}
+
+interface Found {
+  readonly looked: number;
+  readonly difference: Difference | null;
+}
+
+async function verifyStream(tx: Tx, operatorId: number, { stream, seq, hash }: Head): Promise<Found> {
+  let at = { seq: 0n, hash: NO_PREVIOUS };
+  for (let looked = 0; ; ) {
+    const entries = await entriesAfter(tx, operatorId, stream, at.seq);
+    const verdict = verifyChain(entries, sha256, at);
+    looked += entries.length;
+    if (!verdict.whole)
+      return {
+        looked,
+        difference: {
           what: 'journal entry',
           id: `${stream} ${verdict.seq}`,
           kept: verdict.fault,
           fromFacts: 'a whole chain',
-        });
-        break;
-      }
-      const last = entries.at(-1);
-      if (last !== undefined) at = { seq: last.seq, hash: last.hash };
-      if (entries.length === ENTRIES_AT_ONCE) continue;
-      if (at.seq !== seq || Buffer.compare(at.hash, hash) !== 0)
-        differences.push({
-          what: 'journal head',
-          id: stream,
-          kept: `entry ${seq}`,
-          fromFacts: `entry ${at.seq}`,
-        });
-      break;
-    }
+        },
+      };
+    at = { seq: entries.at(-1)?.seq ?? at.seq, hash: verdict.head };
+    if (entries.length === ENTRIES_AT_ONCE) continue;
+    const atHead = at.seq === seq && Buffer.compare(at.hash, hash) === 0;
+    const cut = { what: 'journal head', id: stream, kept: `entry ${seq}`, fromFacts: `entry ${at.seq}` };
+    return { looked, difference: atHead ? null : cut };
   }
-  return { name: 'chains of the journal', looked, differences };
 }
 
 async function entriesAfter(tx: Tx, operatorId: number, stream: string, seq: bigint): Promise<KeptEntry[]> {

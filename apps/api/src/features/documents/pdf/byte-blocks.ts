@@ -23,7 +23,7 @@ export class ByteBlocks {
   /** All of it in one piece. */
   joined(): Uint8Array {
     const whole = new Uint8Array(this.full.length * BLOCK + this.used);
-    this.full.forEach((block, index) => whole.set(block, index * BLOCK));
+    for (const [index, block] of this.full.entries()) whole.set(block, index * BLOCK);
     whole.set(this.block.subarray(0, this.used), this.full.length * BLOCK);
     return whole;
   }

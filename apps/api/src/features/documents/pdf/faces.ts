@@ -27,7 +27,11 @@ export class Face {
   ) {}
 
   /** Embeds the font file under a name; `evenDigits` gives all digits one width, for columns of figures. */
-  static embed(document: PDFKit.PDFDocument, file: string, { evenDigits }: { readonly evenDigits: boolean }): Face {
+  static embed(
+    document: PDFKit.PDFDocument,
+    file: string,
+    { evenDigits }: { readonly evenDigits: boolean },
+  ): Face {
     document.font(file);
     const { _font: font } = document as unknown as { readonly _font: EmbeddedFont };
     return new Face(font, evenDigits ? ['tnum'] : []);
@@ -71,7 +75,10 @@ export class Face {
     let glyph = this.glyphs.get(character);
     if (glyph === undefined) {
       const [hex, positions] = this.font.encode(character, this.features);
-      glyph = { hex: hex.join(''), width: positions.reduce((sum, position) => sum + position.advanceWidth, 0) };
+      glyph = {
+        hex: hex.join(''),
+        width: positions.reduce((sum, position) => sum + position.advanceWidth, 0),
+      };
       this.glyphs.set(character, glyph);
     }
     return glyph;
@@ -89,13 +96,18 @@ const resolve = createRequire(import.meta.url).resolve;
 const NEXT = '@expo-google-fonts/atkinson-hyperlegible-next';
 
 /** The font file a document begins with. */
-export const regularFile = (): string => resolve(`${NEXT}/400Regular/AtkinsonHyperlegibleNext_400Regular.ttf`);
+export const regularFile = (): string =>
+  resolve(`${NEXT}/400Regular/AtkinsonHyperlegibleNext_400Regular.ttf`);
 
 /** Embeds the faces; only the glyphs used go into the file. */
 export function embedFaces(document: PDFKit.PDFDocument): Faces {
   const behind = Face.embed(document, resolve('dejavu-fonts-ttf/ttf/DejaVuSans.ttf'), { evenDigits: false });
-  const behindBold = Face.embed(document, resolve('dejavu-fonts-ttf/ttf/DejaVuSans-Bold.ttf'), { evenDigits: false });
-  const bold = Face.embed(document, resolve(`${NEXT}/700Bold/AtkinsonHyperlegibleNext_700Bold.ttf`), { evenDigits: false });
+  const behindBold = Face.embed(document, resolve('dejavu-fonts-ttf/ttf/DejaVuSans-Bold.ttf'), {
+    evenDigits: false,
+  });
+  const bold = Face.embed(document, resolve(`${NEXT}/700Bold/AtkinsonHyperlegibleNext_700Bold.ttf`), {
+    evenDigits: false,
+  });
   return {
     regular: [Face.embed(document, regularFile(), { evenDigits: false }), behind],
     figures: [Face.embed(document, regularFile(), { evenDigits: true }), behind],

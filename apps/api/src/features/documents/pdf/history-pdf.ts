@@ -72,10 +72,13 @@ export class HistoryPdf {
       this.y = SHEET.bodyTop;
     }
     const words = totals.lines === 1 ? '1 line' : `${totals.lines} lines`;
-    this.paragraph(`At the end: ${printedHours(totals.minutes)}, ${printedCount(totals.cycles)}. ${words}. End of the history.`, {
-      weight: 'bold',
-      size: 9,
-    });
+    this.paragraph(
+      `At the end: ${printedHours(totals.minutes)}, ${printedCount(totals.cycles)}. ${words}. End of the history.`,
+      {
+        weight: 'bold',
+        size: 9,
+      },
+    );
     this.sheets.end();
     return { bytes: await this.sheets.finish(), pages: this.sheets.pages };
   }
@@ -97,22 +100,34 @@ export class HistoryPdf {
 
   private fact(name: string, value: string): void {
     const { faces } = this.sheets;
-    const label = wrap(name, 88, { faces: faces.bold, size: 9 }).map((line, index) => ({ line, x: SHEET.left, y: this.y + 9 + index * 12, size: 9 }));
-    const lines = wrap(value, SHEET.right - SHEET.left - 96, { faces: faces.regular, size: 9 }).map((line, index) => ({
+    const label = wrap(name, 88, { faces: faces.bold, size: 9 }).map((line, index) => ({
       line,
-      x: SHEET.left + 96,
+      x: SHEET.left,
       y: this.y + 9 + index * 12,
       size: 9,
     }));
+    const lines = wrap(value, SHEET.right - SHEET.left - 96, { faces: faces.regular, size: 9 }).map(
+      (line, index) => ({
+        line,
+        x: SHEET.left + 96,
+        y: this.y + 9 + index * 12,
+        size: 9,
+      }),
+    );
     this.tagged('P', () => this.sheets.text([...label, ...lines]));
     this.y += Math.max(label.length, lines.length) * 12;
   }
 
-  private paragraph(text: string, { weight, size, type = 'P' }: { weight: 'bold' | 'regular'; size: number; type?: string }): void {
+  private paragraph(
+    text: string,
+    { weight, size, type = 'P' }: { weight: 'bold' | 'regular'; size: number; type?: string },
+  ): void {
     const leading = size * 1.3;
     const lines = wrap(text, SHEET.right - SHEET.left, { faces: this.sheets.faces[weight], size });
     this.tagged(type, () =>
-      this.sheets.text(lines.map((line, index) => ({ line, x: SHEET.left, y: this.y + size + index * leading, size }))),
+      this.sheets.text(
+        lines.map((line, index) => ({ line, x: SHEET.left, y: this.y + size + index * leading, size })),
+      ),
     );
     this.y += lines.length * leading + 3;
   }

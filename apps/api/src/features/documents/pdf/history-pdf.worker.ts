@@ -8,7 +8,9 @@ export type ToWorker =
   | { readonly kind: 'end'; readonly totals: ToldTotals };
 
 /** What it answers: that the lines are written, or the document. */
-export type FromWorker = { readonly kind: 'written' } | { readonly kind: 'document'; readonly bytes: Uint8Array; readonly pages: number };
+export type FromWorker =
+  | { readonly kind: 'written' }
+  | { readonly kind: 'document'; readonly bytes: Uint8Array; readonly pages: number };
 
 const port = parentPort;
 if (port !== null) {
@@ -20,7 +22,9 @@ if (port !== null) {
       return;
     }
     void pdf.finish(message.totals).then(({ bytes, pages }) => {
-      port.postMessage({ kind: 'document', bytes, pages } satisfies FromWorker, [bytes.buffer as ArrayBuffer]);
+      port.postMessage({ kind: 'document', bytes, pages } satisfies FromWorker, [
+        bytes.buffer as ArrayBuffer,
+      ]);
       port.close();
     });
   });

@@ -25,12 +25,16 @@ export function historyRow({ at, placed, title, detail, struck, adds, totals, en
       [
         { text: title, weight: 'bold' },
         regular(detail),
-        ...(struck === null ? [] : [regular(`Struck ${printedInstant(struck.recordedAt)} by ${struck.by}: ${struck.reason}`)]),
+        ...(struck === null
+          ? []
+          : [regular(`Struck ${printedInstant(struck.recordedAt)} by ${struck.by}: ${struck.reason}`)]),
       ],
       adds === null ? [] : [figures(printedAdded(adds.minutes)), figures(printedCycles(adds.cycles))],
       [figures(printedHours(totals.minutes)), figures(printedCount(totals.cycles))],
       [
-        figures(`${entry.number === null ? 'No entry' : `No. ${entry.number}`} ${printedInstant(entry.recordedAt)}`),
+        figures(
+          `${entry.number === null ? 'No entry' : `No. ${entry.number}`} ${printedInstant(entry.recordedAt)}`,
+        ),
         figures([entry.by, ...(entry.hash === null ? [] : [entry.hash])].join(' ')),
       ],
     ],

@@ -39,7 +39,10 @@ export class RowTable {
       const whole = SHEET.bodyBottom - SHEET.bodyTop - HEAD_HEIGHT;
       this.makeRoom(Math.min(height, whole));
       const fitting = Math.floor((SHEET.bodyBottom - this.y - 2 * PADDING) / LEADING);
-      this.writeSlice(cells.map((cell) => cell.slice(0, fitting)), row.struck);
+      this.writeSlice(
+        cells.map((cell) => cell.slice(0, fitting)),
+        row.struck,
+      );
       cells = cells.map((cell) => cell.slice(fitting));
     }
   }
@@ -52,7 +55,9 @@ export class RowTable {
   }
 
   private wrapped(cell: readonly CellText[], column: Column | undefined): WrappedLine[] {
-    return cell.flatMap(({ text, weight }) => wrap(text, column?.width ?? 0, { faces: this.sheets.faces[weight], size: SIZE }));
+    return cell.flatMap(({ text, weight }) =>
+      wrap(text, column?.width ?? 0, { faces: this.sheets.faces[weight], size: SIZE }),
+    );
   }
 
   private makeRoom(height: number): void {
@@ -73,9 +78,14 @@ export class RowTable {
     for (const column of this.columns) {
       const [line] = wrap(column.head, column.width, { faces: this.sheets.faces.bold, size: SIZE });
       if (line === undefined) continue;
-      this.sheets.tag(row, 'TH', () => this.sheets.text([{ line, x: leftOf(line, column), y: this.y + 10, size: SIZE, grey: 0.25 }]), {
-        scope: 'Column',
-      });
+      this.sheets.tag(
+        row,
+        'TH',
+        () => this.sheets.text([{ line, x: leftOf(line, column), y: this.y + 10, size: SIZE, grey: 0.25 }]),
+        {
+          scope: 'Column',
+        },
+      );
     }
     row.end();
     this.y += HEAD_HEIGHT;
@@ -99,7 +109,8 @@ export class RowTable {
       this.sheets.tag(row, 'TD', () => this.sheets.text(placed));
       // The amounts that do not count are struck through; the words beside them say so as well.
       if (struck && index === 2)
-        for (const { line, x, y } of placed) this.sheets.rule(x, y - 2.7, x + line.width, y - 2.7, { grey: 0.1, width: 0.7 });
+        for (const { line, x, y } of placed)
+          this.sheets.rule(x, y - 2.7, x + line.width, y - 2.7, { grey: 0.1, width: 0.7 });
     });
     row.end();
     this.y += Math.max(...cells.map((cell) => cell.length)) * LEADING + 2 * PADDING;

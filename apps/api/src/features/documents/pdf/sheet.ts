@@ -1,10 +1,18 @@
 import PDFDocument from 'pdfkit';
 import { ByteBlocks } from './byte-blocks.js';
-import { embedFaces, type Faces, regularFile, type Run } from './faces.js';
+import { embedFaces, type Faces, type Run, regularFile } from './faces.js';
 import type { WrappedLine } from './wrap.js';
 
 /** Points on an A4 sheet, from its top left corner. */
-export const SHEET = { width: 595.28, height: 841.89, left: 40, right: 555.28, top: 36, bodyTop: 74, bodyBottom: 786 } as const;
+export const SHEET = {
+  width: 595.28,
+  height: 841.89,
+  left: 40,
+  right: 555.28,
+  top: 36,
+  bodyTop: 74,
+  bodyBottom: 786,
+} as const;
 
 /** What is told on every sheet, and of the file. */
 export interface SheetWords {
@@ -54,11 +62,22 @@ export class Sheets {
       lang: 'en-GB',
       displayTitle: true,
       font: regularFile(),
-      info: { Title: words.documentTitle, Author: words.author, Creator: 'Strutbook', Producer: 'Strutbook', CreationDate: words.preparedAt },
+      info: {
+        Title: words.documentTitle,
+        Author: words.author,
+        Creator: 'Strutbook',
+        Producer: 'Strutbook',
+        CreationDate: words.preparedAt,
+      },
     });
     this.document.on('data', (piece: Uint8Array) => this.bytes.add(piece));
     this.faces = embedFaces(this.document);
-    this.totalForm = this.document.ref({ Type: 'XObject', Subtype: 'Form', BBox: [0, -4, 60, 12], Resources: {} }) as unknown as Reference;
+    this.totalForm = this.document.ref({
+      Type: 'XObject',
+      Subtype: 'Form',
+      BBox: [0, -4, 60, 12],
+      Resources: {},
+    }) as unknown as Reference;
     this.root = this.document.struct('Document');
     this.document.addStructure(this.root);
   }
@@ -82,7 +101,12 @@ export class Sheets {
   }
 
   /** Adds a tagged text to an element: lines down from `y`, each at its own `x`. */
-  tag(parent: PDFKit.PDFStructureElement, type: string, write: () => void, options: { readonly scope?: string } = {}): void {
+  tag(
+    parent: PDFKit.PDFStructureElement,
+    type: string,
+    write: () => void,
+    options: { readonly scope?: string } = {},
+  ): void {
     const content = this.document.markStructureContent(type);
     write();
     this.document.endMarkedContent();
@@ -90,17 +114,33 @@ export class Sheets {
   }
 
   /** Writes lines of text; each ends in a space, so that a reader keeps the words apart. `grey` is 0 (black) to 1. */
-  text(lines: readonly { readonly line: WrappedLine; readonly x: number; readonly y: number; readonly size: number; readonly grey?: number }[]): void {
+  text(
+    lines: readonly {
+      readonly line: WrappedLine;
+      readonly x: number;
+      readonly y: number;
+      readonly size: number;
+      readonly grey?: number;
+    }[],
+  ): void {
     if (lines.length === 0) return;
     const parts = lines.map(({ line, x, y, size, grey = 0 }) => {
-      const shown = line.runs.map((run, index) => this.show(index === line.runs.length - 1 ? { ...run, text: `${run.text} ` } : run, size));
+      const shown = line.runs.map((run, index) =>
+        this.show(index === line.runs.length - 1 ? { ...run, text: `${run.text} ` } : run, size),
+      );
       return `${grey} g 1 0 0 1 ${points(x)} ${points(SHEET.height - y)} Tm ${shown.join(' ')}`;
     });
     this.document.addContent(`q 1 0 0 -1 0 ${SHEET.height} cm BT ${parts.join(' ')} ET Q`);
   }
 
   /** Draws a line when the sheet ends; lines are no content. */
-  rule(x1: number, y1: number, x2: number, y2: number, { width = 0.5, grey = 0.75 }: { readonly width?: number; readonly grey?: number } = {}): void {
+  rule(
+    x1: number,
+    y1: number,
+    x2: number,
+    y2: number,
+    { width = 0.5, grey = 0.75 }: { readonly width?: number; readonly grey?: number } = {},
+  ): void {
     this.rules.push(`${width} w ${grey} G ${points(x1)} ${points(y1)} m ${points(x2)} ${points(y2)} l S`);
   }
 
@@ -125,7 +165,9 @@ export class Sheets {
     this.totalForm.write(`BT 0.3 g 0 0 Td ${this.show({ face, text: String(this.count) }, 8)} ET`);
     this.totalForm.end();
     this.root.end();
-    const ended = new Promise<void>((resolve, reject) => this.document.on('end', () => resolve()).on('error', reject));
+    const ended = new Promise<void>((resolve, reject) =>
+      this.document.on('end', () => resolve()).on('error', reject),
+    );
     this.document.end();
     await ended;
     return this.bytes.joined();
@@ -139,9 +181,20 @@ export class Sheets {
 
   private furnish(): void {
     const { regular, bold, figures } = this.faces;
-    const line = (text: string, faces: readonly [Run['face'], Run['face']]): WrappedLine => ({ runs: [{ face: faces[0], text }], width: faces[0].width(text, 8) });
+    const line = (text: string, faces: readonly [Run['face'], Run['face']]): WrappedLine => ({
+      runs: [{ face: faces[0], text }],
+      width: faces[0].width(text, 8),
+    });
     this.document.markContent('Artifact', { type: 'Pagination', attached: ['Top'] });
-    this.text([{ line: this.fitting(this.words.title, bold, 150), x: SHEET.left, y: SHEET.top + 8, size: 8, grey: 0.3 }]);
+    this.text([
+      {
+        line: this.fitting(this.words.title, bold, 150),
+        x: SHEET.left,
+        y: SHEET.top + 8,
+        size: 8,
+        grey: 0.3,
+      },
+    ]);
     const subject = this.fitting(this.words.subject, bold, 350);
     this.text([{ line: subject, x: SHEET.right - subject.width, y: SHEET.top + 8, size: 8 }]);
     this.document.endMarkedContent();
@@ -153,8 +206,11 @@ export class Sheets {
     const number = line(`Page ${this.count} of`, figures);
     const x = SHEET.right - 22;
     this.text([{ line: number, x: x - number.width - 3, y, size: 8, grey: 0.3 }]);
-    (this.document.page as unknown as { xobjects: Record<string, unknown> }).xobjects['Total'] = this.totalForm;
-    this.document.addContent(`q 1 0 0 -1 0 ${SHEET.height} cm 1 0 0 1 ${points(x)} ${points(SHEET.height - y)} cm /Total Do Q`);
+    (this.document.page as unknown as { xobjects: Record<string, unknown> }).xobjects['Total'] =
+      this.totalForm;
+    this.document.addContent(
+      `q 1 0 0 -1 0 ${SHEET.height} cm 1 0 0 1 ${points(x)} ${points(SHEET.height - y)} cm /Total Do Q`,
+    );
     this.document.endMarkedContent();
   }
 
