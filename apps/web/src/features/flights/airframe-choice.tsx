@@ -12,7 +12,6 @@ export function AirframeChoice({ airframes, value, onChoose }: AirframeChoicePro
   return (
     <SelectField
       label="Airframe"
-      className="field-short"
       value={value}
       options={airframes.map(({ id, registration, type }) => ({
         value: id,

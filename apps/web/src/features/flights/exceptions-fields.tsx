@@ -4,7 +4,6 @@ import type { TypedException } from './entry/typed-flight.js';
 
 export interface ExceptionPosition {
   readonly number: number;
-  readonly label: string;
   readonly serial: string | null;
 }
 
@@ -36,7 +35,8 @@ export function ExceptionsFields({ positions, value, onChange, error }: Exceptio
   return (
     <div className="stack">
       {(error ?? '') !== '' && <p className="field-error">{error}</p>}
-      {positions.map(({ number, label, serial }) => {
+      {positions.map(({ number, serial }) => {
+        const label = `Position ${number}`;
         const held = of(number);
         const name = serial === null ? `${label}, empty` : `${label}, ${serial}`;
         return (

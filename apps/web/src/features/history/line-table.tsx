@@ -14,23 +14,21 @@ interface LineTableProps {
 }
 
 const UNKNOWN = 'Not known';
-const COLUMNS = 6;
+const COLUMNS = 7;
 
-function Added({
-  adds,
-  unit,
-}: {
-  readonly adds: HistoryLine['adds'];
-  readonly unit: LineTableProps['unit'];
-}) {
-  if (adds === null) return null;
-  const { minutes, cycles } = adds;
-  return (
-    <>
-      <div>{minutes === null ? `${UNKNOWN}, hours` : `+${hoursMinutes(minutes)} h`}</div>
-      <div>{cycles === null ? `${UNKNOWN}, ${unit.toLowerCase()}` : `+${exactCycles(cycles)}`}</div>
-    </>
-  );
+/** What the line adds, struck where the line does not count. */
+function Added({ struck, children }: { readonly struck: boolean; readonly children: string }) {
+  return struck && children !== '' ? <del>{children}</del> : children;
+}
+
+function addedHours({ adds }: HistoryLine): string {
+  if (adds === null) return '';
+  return adds.minutes === null ? UNKNOWN : `+${hoursMinutes(adds.minutes)}`;
+}
+
+function addedCycles({ adds }: HistoryLine): string {
+  if (adds === null) return '';
+  return adds.cycles === null ? UNKNOWN : `+${exactCycles(adds.cycles)}`;
 }
 
 function Struck({ struck }: { readonly struck: HistoryLine['struck'] }) {
@@ -43,7 +41,7 @@ function Struck({ struck }: { readonly struck: HistoryLine['struck'] }) {
   );
 }
 
-function Line({ line, unit }: { readonly line: HistoryLine; readonly unit: LineTableProps['unit'] }) {
+function Line({ line }: { readonly line: HistoryLine }) {
   const { struck, totals, entry } = line;
   return (
     <tr data-voided={struck === null ? undefined : true}>
@@ -64,13 +62,10 @@ function Line({ line, unit }: { readonly line: HistoryLine; readonly unit: LineT
         <Struck struck={struck} />
       </th>
       <td className="cell-figures">
-        {struck === null ? (
-          <Added adds={line.adds} unit={unit} />
-        ) : (
-          <del>
-            <Added adds={line.adds} unit={unit} />
-          </del>
-        )}
+        <Added struck={struck !== null}>{addedHours(line)}</Added>
+      </td>
+      <td className="cell-figures">
+        <Added struck={struck !== null}>{addedCycles(line)}</Added>
       </td>
       <td className="cell-figures">{totals.minutes === null ? UNKNOWN : hoursMinutes(totals.minutes)}</td>
       <td className="cell-figures">{totals.cycles === null ? UNKNOWN : thousands(totals.cycles)}</td>
@@ -101,7 +96,10 @@ export function LineTable({ caption, lines, unit }: LineTableProps) {
             <th scope="col">When, UTC</th>
             <th scope="col">What</th>
             <th scope="col" className="cell-end">
-              Adds
+              Adds hours
+            </th>
+            <th scope="col" className="cell-end">
+              Adds {unit.toLowerCase()}
             </th>
             <th scope="col" className="cell-end">
               Hours then
@@ -122,7 +120,7 @@ export function LineTable({ caption, lines, unit }: LineTableProps) {
             {part.lines.map((line, place) => (
               // Lines have no name of their own; they never change places within one answer.
               // biome-ignore lint/suspicious/noArrayIndexKey: fixed order
-              <Line key={`${line.entry.number ?? ''} ${line.at} ${place}`} line={line} unit={unit} />
+              <Line key={`${line.entry.number ?? ''} ${line.at} ${place}`} line={line} />
             ))}
           </tbody>
         ))}

@@ -10,7 +10,7 @@ import { announce } from '../../ui/messages/announcements.js';
 import { JobProgress } from '../../ui/messages/job-progress.js';
 import { OFF_WHILE_OFFLINE } from '../../ui/messages/offline-bar.js';
 import { ProblemPanel } from '../../ui/messages/problem-panel.js';
-import { documentsQuery, prepareReport, type Subject } from './history-data.js';
+import { dataAddress, documentsQuery, prepareReport, type Subject } from './history-data.js';
 
 interface PrintReportProps {
   readonly subject: Subject;
@@ -69,6 +69,9 @@ export function PrintReport({ subject, label }: PrintReportProps) {
             Open the report (PDF)
           </a>
         )}
+        <a href={dataAddress(subject)} target="_blank" rel="noreferrer">
+          As data (JSON, in a new window)
+        </a>
       </div>
       {preparing.error !== null && <ProblemPanel error={preparing.error} doing="Preparing the report" />}
       {job.error !== null && (

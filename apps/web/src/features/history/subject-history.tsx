@@ -7,7 +7,7 @@ import { Button } from '../../ui/actions/button.js';
 import { Answered } from '../../ui/messages/answered.js';
 import { EmptyState } from '../../ui/messages/empty-state.js';
 import { PageHeading } from '../../ui/page/page-heading.js';
-import { dataAddress, type History, historyQuery, type Subject } from './history-data.js';
+import { type History, historyQuery, type Subject } from './history-data.js';
 import { type LineFilter, linesShown } from './line-filter.js';
 import { LineFilters } from './line-filters.js';
 import { LineTable } from './line-table.js';
@@ -23,25 +23,26 @@ interface SubjectHistoryProps {
 /** So many lines at a time, so that the page answers quickly. */
 const LINES_AT_A_TIME = 300;
 
+function Identity({ history }: { readonly history: History }) {
+  return (
+    <dl className="identity">
+      {history.subject.identity.map(({ name, value }) => (
+        <div key={name}>
+          <dt>{name}</dt>
+          <dd>{value}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}
+
 function Totals({ history, unit }: { readonly history: History; readonly unit: string }) {
   const { minutes, cycles } = history.totals;
   return (
-    <>
-      <dl className="identity">
-        {history.subject.identity.map(({ name, value }) => (
-          <div key={name}>
-            <dt>{name}</dt>
-            <dd className="serial">{value}</dd>
-          </div>
-        ))}
-      </dl>
-      <p>
-        Total now: {minutes === null ? 'hours not verified' : `${hoursMinutes(minutes)} hours`},{' '}
-        {cycles === null
-          ? `${unit.toLowerCase()} not verified`
-          : `${thousands(cycles)} ${unit.toLowerCase()}`}
-      </p>
-    </>
+    <p>
+      Total now: {minutes === null ? 'hours not verified' : `${hoursMinutes(minutes)} hours`},{' '}
+      {cycles === null ? `${unit.toLowerCase()} not verified` : `${thousands(cycles)} ${unit.toLowerCase()}`}
+    </p>
   );
 }
 
@@ -78,6 +79,8 @@ function Lines({ history, subject, filter, onFilter }: SubjectHistoryProps & { r
   );
 }
 
+const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
 /** Everything that happened to one airframe or component, with who recorded it. */
 export function SubjectHistory(props: SubjectHistoryProps) {
   const { subject } = props;
@@ -86,7 +89,7 @@ export function SubjectHistory(props: SubjectHistoryProps) {
   return (
     <>
       <PageHeading
-        title={label === undefined ? 'History' : `History of ${label}`}
+        title={label === undefined ? 'History' : `History of ${lowerFirst(label)}`}
         below={
           history.data !== undefined && (
             <Totals history={history.data} unit={subject.kind === 'airframe' ? 'Flights' : 'Cycles'} />
@@ -94,15 +97,11 @@ export function SubjectHistory(props: SubjectHistoryProps) {
         }
         actions={<ActionLink href="/history">Another history</ActionLink>}
       />
+      {history.data !== undefined && <Identity history={history.data} />}
       <PrintReport key={subject.id} subject={subject} label={label ?? 'this record'} />
       <Answered query={history} doing="Reading the history" lines={8}>
         {(data) => <Lines {...props} history={data} />}
       </Answered>
-      <p className="no-print">
-        <a href={dataAddress(subject)} target="_blank" rel="noreferrer">
-          The same history as data (JSON, in a new window)
-        </a>
-      </p>
     </>
   );
 }

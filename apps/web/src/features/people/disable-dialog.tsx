@@ -20,17 +20,17 @@ const CHANGED = new Set([409, 412]);
 
 const standing = ({ disabledAt }: Person): string => {
   const at = disabledAt === null ? null : instantOf(disabledAt);
-  return at === null ? 'May sign in' : `Shut out since ${utcMoment(at)}`;
+  return at === null ? 'May sign in' : `Disabled since ${utcMoment(at)}`;
 };
 
-/** Asks before somebody is shut out. */
+/** Asks before somebody is disabled. */
 export function DisableDialog({ person, offBecause, onClose }: DisableDialogProps) {
   const now = useQuery(peopleQuery).data?.find((entry) => entry.id === person.id) ?? person;
   const disabling = useAct({
     perform: disablePerson,
     refresh: [PEOPLE_KEY],
     onDone: () => {
-      announce(`${person.fullName} is shut out. What they signed stays.`);
+      announce(`${person.fullName} is disabled. What they signed stays.`);
       onClose();
     },
   });
@@ -39,13 +39,13 @@ export function DisableDialog({ person, offBecause, onClose }: DisableDialogProp
   const again = () => disabling.mutate({ id: person.id, version: now.version });
   return (
     <SheetDialog
-      title={`Shut out ${person.fullName}?`}
+      title={`Disable ${person.fullName}?`}
       open
       onClose={onClose}
       actions={
         <>
           <Button kind="primary" busy={disabling.isPending} offBecause={offBecause} onClick={again}>
-            Shut out
+            Disable
           </Button>
           <Button onClick={onClose}>Leave as it is</Button>
         </>
@@ -61,7 +61,7 @@ export function DisableDialog({ person, offBecause, onClose }: DisableDialogProp
           lines={[
             {
               term: 'Access',
-              yours: 'Shut out',
+              yours: 'Disabled',
               onRecord: standing(now),
               differs: now.disabledAt === null,
             },
@@ -73,12 +73,12 @@ export function DisableDialog({ person, offBecause, onClose }: DisableDialogProp
             },
           ]}
           {...(now.disabledAt === null
-            ? { onRecordMine: again, recordMineWord: 'Shut out all the same' }
+            ? { onRecordMine: again, recordMineWord: 'Disable all the same' }
             : {})}
           onDiscardMine={onClose}
         />
       )}
-      {error !== null && !changed && <ProblemPanel error={error} doing="Shutting the person out" />}
+      {error !== null && !changed && <ProblemPanel error={error} doing="Disabling the person" />}
     </SheetDialog>
   );
 }

@@ -25,7 +25,7 @@ const rolesOf = (person: Person): string => roleWords(person.roles);
 
 function Standing({ person }: { readonly person: Person }) {
   const at = person.disabledAt === null ? null : instantOf(person.disabledAt);
-  if (at !== null) return <StatusMark status="closed" word={`Shut out ${utcDate(at)}`} />;
+  if (at !== null) return <StatusMark status="closed" word={`Disabled ${utcDate(at)}`} />;
   return <>{person.mustChangePassword ? 'First password not changed yet' : 'May sign in'}</>;
 }
 
@@ -62,10 +62,10 @@ const columns = (onDisable: ((person: Person) => void) | null, ownId: string): r
             ) : (
               <Button
                 kind="quiet"
-                aria-label={`Shut out ${person.fullName}`}
+                aria-label={`Disable ${person.fullName}`}
                 onClick={() => onDisable(person)}
               >
-                Shut out
+                Disable
               </Button>
             ),
         },
@@ -122,7 +122,7 @@ export function PeoplePage() {
       <PageHeading
         title="People"
         below={
-          !may && <AuthorityNote act="People are added and shut out" by={holderWords('manage-people')} />
+          !may && <AuthorityNote act="People are added and disabled" by={holderWords('manage-people')} />
         }
         actions={
           may ? (

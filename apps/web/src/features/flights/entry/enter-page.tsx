@@ -13,8 +13,8 @@ import '../flights.css';
 
 function AddsTo({ airframe }: { readonly airframe: Airframe }) {
   const answer = useQuery(positionsQuery(airframe.id)).data;
-  const serials = (answer?.positions ?? []).flatMap(({ engine }) =>
-    engine === null ? [] : [engine.serialNumber],
+  const serials = (answer?.positions ?? []).flatMap(({ kind, engine }) =>
+    kind === 'apu' || engine === null ? [] : [engine.serialNumber],
   );
   const last = answer?.airframe;
   return (
@@ -41,7 +41,7 @@ function Entry({ airframe }: { readonly airframe: Airframe }) {
   );
   const positions = airframe.positions
     .filter(({ kind }) => kind === 'engine')
-    .map(({ number, label }) => ({ number, label, serial: installed.get(number) ?? null }));
+    .map(({ number }) => ({ number, serial: installed.get(number) ?? null }));
   return <EntryForm key={airframe.id} airframe={airframe} positions={positions} />;
 }
 
@@ -90,11 +90,13 @@ export function EnterPage() {
               </EmptyState>
             ) : (
               <div className="stack">
-                <AirframeChoice
-                  airframes={all}
-                  value={airframe.id}
-                  onChoose={(id) => void navigate({ to: '/flights/enter', search: { airframe: id } })}
-                />
+                <div className="row">
+                  <AirframeChoice
+                    airframes={all}
+                    value={airframe.id}
+                    onChoose={(id) => void navigate({ to: '/flights/enter', search: { airframe: id } })}
+                  />
+                </div>
                 <Entry airframe={airframe} />
                 <Help />
               </div>

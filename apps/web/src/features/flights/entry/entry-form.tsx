@@ -103,7 +103,7 @@ export function EntryForm({ airframe, positions }: EntryFormProps) {
               : null
           }
         >
-          {entry.busy ? 'Saving' : `Save ${counted(count, 'flight')}`}
+          {entry.busy ? 'Saving' : count === 0 ? 'Save flights' : `Save ${counted(count, 'flight')}`}
         </Button>
       </div>
       {held !== undefined && excepting !== null && (

@@ -1,6 +1,7 @@
 import { dataOrThrow } from '@strutbook/api-client/index.js';
 import { queryOptions, useQuery } from '@tanstack/react-query';
 import { useParams } from '@tanstack/react-router';
+import { hoursMinutes, thousands } from '../../../format/hours.js';
 import { calendarDate } from '../../../format/utc-date.js';
 import { momentText } from '../../../format/when.js';
 import { api } from '../../../server/api.js';
@@ -9,7 +10,6 @@ import { RouteLink } from '../../../ui/actions/route-link.js';
 import { announce } from '../../../ui/messages/announcements.js';
 import { Answered } from '../../../ui/messages/answered.js';
 import { EmptyState } from '../../../ui/messages/empty-state.js';
-import { Counter } from '../../../ui/status/counter.js';
 import { balanceText } from '../components/facts-list.js';
 import { OpeningForm } from '../openings/opening-form.js';
 import { RegisterFrame } from '../register-frame.js';
@@ -34,6 +34,8 @@ function Identity({ airframe }: OfProps) {
     ['Days counted in', airframe.dayZone],
     ['Owner', airframe.owner],
     ...(airframe.lessor === null ? [] : [['Lessor', airframe.lessor] as const]),
+    ['Hours', airframe.minutes === null ? 'Not verified' : hoursMinutes(airframe.minutes)],
+    ['Flights', airframe.flights === null ? 'Not verified' : thousands(airframe.flights)],
     [
       'Manufactured on',
       airframe.manufacturedOn === null ? 'Not recorded' : calendarDate(airframe.manufacturedOn),
@@ -102,7 +104,6 @@ export function AirframePage() {
         {(data) => (
           <div className="stack">
             <Identity airframe={data} />
-            <Counter minutes={data.minutes} since="Since new" />
             <h2 className="section-heading">Opening balance</h2>
             <Openings airframe={data} />
             <h2 className="section-heading">Positions</h2>

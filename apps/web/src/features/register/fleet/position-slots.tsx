@@ -16,6 +16,13 @@ type Slot = Position['slots'][number];
 
 const SLOT_WORDS = { engine: 'Engine', pod: 'Pod', apu: 'Auxiliary power unit' } as const;
 
+/** 'Engine, position 1'; the type's own name for the place is added where it says more. */
+function slotName({ number, label }: Position, { kind }: Slot): string {
+  if (kind === 'apu') return SLOT_WORDS.apu;
+  const own = label === String(number) || label.toLowerCase() === `position ${number}` ? '' : `, ${label}`;
+  return `${SLOT_WORDS[kind]}, position ${number}${own}`;
+}
+
 interface Asked {
   readonly position: Position;
   readonly slot: Slot;
@@ -40,7 +47,7 @@ export function PositionSlots({ airframe }: { readonly airframe: Airframe }) {
               {airframe.positions.flatMap((position) =>
                 position.slots.map((slot) => {
                   const there = held(position.number, slot.kind) ?? null;
-                  const name = `${SLOT_WORDS[slot.kind]}, ${position.label}`;
+                  const name = slotName(position, slot);
                   return (
                     <li key={slot.id} className="slot">
                       <div className="slot-line">
@@ -77,7 +84,7 @@ export function PositionSlots({ airframe }: { readonly airframe: Airframe }) {
             )}
             {asked !== null && (
               <SheetDialog
-                title={`Install at ${asked.position.label} of ${airframe.registration}`}
+                title={`${slotName(asked.position, asked.slot)}, of ${airframe.registration}: install`}
                 shape="sheet"
                 open
                 onClose={() => setAsked(null)}
@@ -87,7 +94,9 @@ export function PositionSlots({ airframe }: { readonly airframe: Airframe }) {
                   kind={asked.slot.kind}
                   airframeKnown
                   onPlaced={(serial) => {
-                    announce(`${serial} is at ${asked.position.label} of ${airframe.registration}.`);
+                    announce(
+                      `${serial} was installed on ${airframe.registration}: ${slotName(asked.position, asked.slot).toLowerCase()}.`,
+                    );
                     setAsked(null);
                   }}
                 />
