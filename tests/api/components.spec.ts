@@ -113,6 +113,8 @@ describe('components', () => {
     expect(paged).toEqual(all);
     expect((await found('kind=engine')).rows).toHaveLength(5);
     expect((await found('search=K-HUB')).rows).toHaveLength(5);
+    expect((await found('search=_')).rows).toEqual([]);
+    expect((await found('search=%25')).rows).toEqual([]);
   });
 
   it('refuses one that is registered already, an engine without a model, and a place of the list that is none', async () => {

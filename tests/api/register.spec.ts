@@ -56,6 +56,24 @@ describe('the fleet', () => {
     expect(airframe).toMatchObject({ minutes: 600_000, flights: 5_000, lastLandingAt: null, version: 1 });
   });
 
+  it('gives an auxiliary power unit a slot of its own kind, at position 0', async () => {
+    const { id: typeId } = await register.post<{ id: string }>('/api/airframe-types', {
+      maker: 'Veldt Aircraft',
+      designation: 'With APU',
+      positions: [
+        { number: 1, kind: 'engine', mount: 'tail', label: 'Engine' },
+        { number: 0, kind: 'apu', mount: 'tail', label: 'APU' },
+      ],
+    });
+
+    const { positions } = await register.airframe('ZZ-APU', typeId);
+
+    expect(positions.map(({ number, slots }) => [number, slots.map(({ kind }) => kind)])).toEqual([
+      [0, ['apu']],
+      [1, ['engine', 'pod']],
+    ]);
+  });
+
   it('does not know what an airframe has flown before its opening is entered', async () => {
     const airframe = await register.airframe('ZZ-NEW', fleet.typeId);
 

@@ -167,7 +167,8 @@ export class ComponentsService {
 }
 
 function like(search: string) {
-  return { contains: search, mode: 'insensitive' as const };
+  // Prisma hands the text on as a pattern: what would stand for any character must stand for itself.
+  return { contains: search.replace(/[\\%_]/g, '\\$&'), mode: 'insensitive' as const };
 }
 
 function refuseFields({ kind, slots, podClock, engineModelId }: NewComponentDto): void {
