@@ -86,7 +86,7 @@ function Apply(props: ImportActsProps) {
   return (
     <>
       {error !== null && <ProblemPanel error={error} doing="Applying the file" />}
-      <div className="row">
+      <div className="row import-acts">
         <Button kind="primary" busy={applying.isPending} offBecause={whyOff(props)} onClick={apply}>
           Apply {counted(file.ready, 'flight')}
         </Button>

@@ -1,10 +1,14 @@
-import { useQuery } from '@tanstack/react-query';
+import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { useParams } from '@tanstack/react-router';
+import { useEffect, useRef } from 'react';
 import { momentText } from '../../format/when.js';
 import { holderWords, useMay } from '../../server/authority.js';
+import { COMPONENTS_KEY } from '../../server/components.js';
 import { useOfflineSince } from '../../server/connection.js';
+import { FLEET_KEY } from '../../server/fleet.js';
 import { ActionLink } from '../../ui/actions/action-link.js';
 import { RouteLink } from '../../ui/actions/route-link.js';
+import { announce } from '../../ui/messages/announcements.js';
 import { Answered } from '../../ui/messages/answered.js';
 import { AuthorityNote } from '../../ui/messages/authority-note.js';
 import { PageHeading } from '../../ui/page/page-heading.js';
@@ -34,9 +38,24 @@ function Standing({ file }: { readonly file: ImportFile }) {
   return null;
 }
 
+/** What was read elsewhere is old once the file's flights are on record. */
+function useRefreshOnceApplied({ state }: ImportFile): void {
+  const queries = useQueryClient();
+  const before = useRef(state);
+  useEffect(() => {
+    if (before.current !== 'applied' && state === 'applied') {
+      for (const queryKey of [FLEET_KEY, COMPONENTS_KEY, ['flights'], ['history']])
+        void queries.invalidateQueries({ queryKey });
+      announce('The file was applied.');
+    }
+    before.current = state;
+  }, [state, queries]);
+}
+
 function Report({ file }: { readonly file: ImportFile }) {
   const may = useMay('keep-records');
   const offline = useOfflineSince() !== null;
+  useRefreshOnceApplied(file);
   return (
     <div className="stack">
       <div className="row">

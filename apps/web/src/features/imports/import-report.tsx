@@ -113,12 +113,14 @@ const EFFECT_COLUMNS: readonly Column<ImportFile['effect'][number]>[] = [
 export function ImportEffect({ file }: ReportProps) {
   if (file.effect.length === 0) return null;
   return (
-    <DataTable
-      caption={file.state === 'applied' ? 'Added to each airframe' : 'What applying adds to each airframe'}
-      columns={EFFECT_COLUMNS}
-      rows={file.effect}
-      rowKey={({ airframeId }) => airframeId}
-    />
+    <div className="import-effect">
+      <DataTable
+        caption={file.state === 'applied' ? 'Added to each airframe' : 'What applying adds to each airframe'}
+        columns={EFFECT_COLUMNS}
+        rows={file.effect}
+        rowKey={({ airframeId }) => airframeId}
+      />
+    </div>
   );
 }
 

@@ -86,7 +86,7 @@ export function EntryForm({ airframe, positions }: EntryFormProps) {
         onPaste={paste}
         onExceptions={setExcepting}
       />
-      <div className="row">
+      <div className="row entry-acts">
         <Button
           onClick={() => rows.add()}
           offBecause={rows.rows.length >= MOST_FLIGHTS ? `${MOST_FLIGHTS} flights are saved at a time` : null}

@@ -83,7 +83,7 @@ const COLUMNS: readonly Column<Fact>[] = [
     cell: ({ what, voided, voidReason }) => (
       <>
         {what}
-        {voided && <strong> Voided: “{voidReason ?? 'no reason recorded'}”</strong>}
+        {voided && <strong className="fact-voided">Voided: “{voidReason ?? 'no reason recorded'}”</strong>}
       </>
     ),
     namesRow: true,

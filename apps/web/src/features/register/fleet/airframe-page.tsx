@@ -69,7 +69,9 @@ function Openings({ airframe }: OfProps) {
               <li key={id}>
                 {voided ? <del>{balanceText(rows, 'flights')}</del> : balanceText(rows, 'flights')} at{' '}
                 {momentText(at)}. <span className="quiet">{source}</span>
-                {voided && <strong> Voided: “{voidReason ?? 'no reason recorded'}”</strong>}
+                {voided && (
+                  <strong className="fact-voided">Voided: “{voidReason ?? 'no reason recorded'}”</strong>
+                )}
               </li>
             ))}
           </ul>

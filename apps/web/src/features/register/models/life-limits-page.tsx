@@ -34,7 +34,7 @@ const COLUMNS: readonly Column<LifeLimit>[] = [
     cell: ({ partNumber, voided, voidReason }) => (
       <>
         <span className="serial">{partNumber}</span>
-        {voided && <strong> Voided: “{voidReason ?? 'no reason recorded'}”</strong>}
+        {voided && <strong className="fact-voided">Voided: “{voidReason ?? 'no reason recorded'}”</strong>}
       </>
     ),
     sortBy: ({ partNumber }) => partNumber,
