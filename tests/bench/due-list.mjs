@@ -29,7 +29,8 @@ export async function dueListWays(client) {
   // The filling flies to the autumn of 2022: then it is 'now'.
   const now = new Date(Date.UTC(2022, 10, 8));
   return {
-    product: () => client.query({ name: 'due', text: DUE_PAGE_SQL, values: [1, now, 51, null, null, null, null, null] }),
+    product: () =>
+      client.query({ name: 'due', text: DUE_PAGE_SQL, values: [1, now, 51, null, null, null, null, null] }),
     twin: () => client.query({ name: 'due by hand', text: byHand, values: [now] }),
   };
 }

@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { type Boundary, type Precision, resolveBoundary } from '@strutbook/domain/stays/boundary.js';
 import { type Place, planPlacement } from '@strutbook/domain/stays/plan-stay.js';
 import type { Instant } from '@strutbook/domain/units/minutes.js';
+import type { Stay } from '@strutbook/domain/usage/flatten-exposures.js';
 import type { Tx } from '../../platform/database/database.js';
 import { newId } from '../../platform/database/uuid.js';
 import { fromInstant } from '../../platform/http/instants.js';
@@ -52,7 +53,10 @@ export class Stays {
     private readonly clock: Clock,
   ) {}
 
-  /** Puts a component to a place, ending its open stay at a location. Refuses as planPlacement does. */
+  /**
+   * Puts a component to a place, ending its open stay: at a location, or in another component when it goes to a
+   * location. What is at a position leaves it by a change alone. Refuses as planPlacement does.
+   */
   async place(tx: Tx, operatorId: number, placement: Placement, number: bigint): Promise<PlacedStay> {
     const { componentId, place, boundary, until } = placement;
     const airframeIds = await this.lock(tx, operatorId, placement);
@@ -80,6 +84,7 @@ export class Stays {
           ...facts,
           componentStays: component.stays.filter(overlapping),
           slotStays: slotStays.filter(overlapping),
+          leavesSlot: until === null && (await isInComponent(tx, operatorId, component.stays)),
           ownSlotIds: new Set([...own.map((slot) => slot.slotId), ...ownSlots.map((slot) => slot.id)]),
           opening: component.opening,
           manufacturedAt: component.manufacturedAt,
@@ -207,6 +212,14 @@ export class Stays {
     await lockForStays(tx, operatorId, { airframeIds, componentIds: [componentId] });
     return airframeIds;
   }
+}
+
+/** Whether the component is in a slot of another component now, and not at a position. */
+async function isInComponent(tx: Tx, operatorId: number, stays: readonly Stay[]): Promise<boolean> {
+  const slotId = stays.find((stay) => stay.to === null)?.slotId ?? null;
+  if (slotId === null) return false;
+  const slot = await tx.slot.findUnique({ where: { operatorId_id: { operatorId, id: slotId } } });
+  return slot?.componentId != null;
 }
 
 /** What was typed for a boundary that is not an instant. */

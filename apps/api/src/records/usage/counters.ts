@@ -18,6 +18,8 @@ export interface ComponentCounters {
 interface Marks {
   readonly installedAt: ReadonlyMap<string, Date>;
   readonly resets: readonly { readonly componentId: string; readonly kind: string; readonly at: Date }[];
+  /** Auxiliary power units that ran: they count by their own counter, of which nothing is read here. */
+  readonly ranUncounted: ReadonlySet<string>;
 }
 
 /** Since new, overhaul, shop visit and installation: each the counters now less those at the event. */
@@ -62,7 +64,12 @@ export class Counters {
       select: { componentId: true, fromAt: true },
     });
     const resets = await tx.reset.findMany({ where, orderBy: { at: 'asc' } });
+    const ran = await tx.stay.findMany({
+      where: { ...where, slotId: { not: null }, fromAt: { lte: until }, component: { kind: 'apu' } },
+      select: { componentId: true },
+    });
     return {
+      ranUncounted: new Set(ran.map((stay) => stay.componentId)),
       installedAt: new Map(
         stays.filter((stay) => stay.fromAt <= until).map((stay) => [stay.componentId, stay.fromAt]),
       ),
@@ -79,7 +86,8 @@ function countersOf(
   const gaps = uses.facts.gaps.filter(
     (gap) => gap.componentId === componentId && (at === null || gap.fromAt < at),
   );
-  const now = uses.totalsAt({ componentId, at });
+  const ranUncounted = marks.ranUncounted.has(componentId);
+  const now = ranUncounted ? UNKNOWN : uses.totalsAt({ componentId, at });
   const since = (from: Date): Pair =>
     gaps.some((gap) => !gap.accepted && gap.toAt > from)
       ? UNKNOWN
