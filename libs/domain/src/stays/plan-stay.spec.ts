@@ -84,6 +84,20 @@ describe('a placement', () => {
     ).toBe(true);
   });
 
+  it('at a location takes it out of the slot it is in where it may leave like that', () => {
+    const store = { kind: 'location', locationId: 'store' } as const;
+    const inside = (from: number) => ({ componentStays: [stay('s', 'part', { slot: 'hub' }, from)] });
+    expect(place({ ...inside(10), leavesSlot: true }, 100, store)).toMatchObject({
+      ok: true,
+      value: { ends: 's' },
+    });
+    expect(place(inside(10), 100, store)).toMatchObject({ refusal: { code: 'ALREADY_INSTALLED' } });
+    expect(place({ ...inside(100), leavesSlot: true }, 100, store)).toMatchObject({ ok: false });
+    expect(place({ ...inside(10), leavesSlot: true })).toMatchObject({
+      refusal: { code: 'ALREADY_INSTALLED' },
+    });
+  });
+
   it('at a location asks for no slot', () => {
     expect(
       place({ slotStays: [stay('s', 'other', { slot: 'pos1' }, 0)] }, 100, {

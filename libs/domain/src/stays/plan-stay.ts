@@ -21,6 +21,8 @@ export interface StayFacts {
   readonly componentStays: readonly Stay[];
   /** All stays in the slot it goes to or leaves; none for a location. */
   readonly slotStays: readonly Stay[];
+  /** Whether coming to a location takes it out of the slot it is in: so a module or part leaves, an engine by a change. */
+  readonly leavesSlot?: boolean;
   /** Slots in the component itself and in everything in it, at the boundary: it can't go there. */
   readonly ownSlotIds: ReadonlySet<string>;
   /** Flights around the boundary, of every airframe that carries the slot left or entered. */
@@ -58,7 +60,8 @@ export interface PlacementRequest {
 /**
  * Plans that a component comes to a place and stays there.
  *
- * Its open stay at a location ends by it; one in another slot must be ended by a removal first.
+ * Its open stay at a location ends by it. One in a slot ends by it when it comes to a location and may leave
+ * like that; to come into another slot it must be taken out first.
  * Refuses: NO_SUCH_LOG_PAGE, INSIDE_A_FLIGHT, BEFORE_OPENING, BEFORE_MANUFACTURE, AFTER_SCRAP, SAME_PLACE,
  * ALREADY_INSTALLED, STAY_OVERLAP, SLOT_OCCUPIED, INSIDE_ITSELF.
  */
@@ -69,7 +72,7 @@ export function planPlacement(request: PlacementRequest, facts: StayFacts): Resu
   const { componentId, place } = request;
   const refusal =
     refusalOfInstant(componentId, at, facts) ??
-    refusalOfComponent(componentId, place, at, facts.componentStays) ??
+    refusalOfComponent(componentId, place, at, facts) ??
     refusalOfSlot(componentId, place, at, facts);
   if (refusal !== null) return refused(refusal);
   const open = facts.componentStays.find((stay) => stay.to === null);
@@ -114,18 +117,19 @@ export function refusalOfInstant(
 }
 
 // The new stay is open, so any stay of the component that is not over by then overlaps it, save an
-// open one at a location, which ends by it.
+// open one that ends by it.
 function refusalOfComponent(
   componentId: string,
   place: Place,
   at: Instant,
-  stays: readonly Stay[],
+  { componentStays, leavesSlot = false }: StayFacts,
 ): Refusal | null {
-  for (const stay of stays) {
+  for (const stay of componentStays) {
     if (stay.to !== null && stay.to <= at) continue;
     if (stay.to === null && isAt(stay, place) && stay.from <= at)
       return { code: 'SAME_PLACE', componentId, stayId: stay.id };
-    if (stay.to === null && stay.slotId !== null && stay.from <= at)
+    const leaves = place.kind === 'location' && leavesSlot && stay.from < at;
+    if (stay.to === null && stay.slotId !== null && stay.from <= at && !leaves)
       return { code: 'ALREADY_INSTALLED', componentId, stayId: stay.id, slotId: stay.slotId, at };
     if (stay.to !== null || stay.from >= at)
       return { code: 'STAY_OVERLAP', componentId, stayId: stay.id, at };

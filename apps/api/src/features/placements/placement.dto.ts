@@ -18,7 +18,7 @@ export class PlacementDto {
   @MaxLength(80)
   locationName?: string;
 
-  /** When it came there; its open stay at a location ends then. */
+  /** When it came there. Its open stay ends then: at a location, or in another component when it goes to a location. */
   @ValidateNested()
   @Type(() => BoundaryDto)
   boundary!: BoundaryDto;
