@@ -14,7 +14,8 @@ export interface ChangeDraft {
   readonly moment: string;
   readonly page: string;
   readonly date: string;
-  readonly comesOff: boolean;
+  /** Null while nobody said: then as the record has it. */
+  readonly comesOff: boolean | null;
   readonly outgoingSerial: string;
   readonly removedToLocation: string;
   readonly goesOn: boolean;
@@ -31,7 +32,7 @@ export const EMPTY_DRAFT: ChangeDraft = {
   moment: '',
   page: '',
   date: '',
-  comesOff: true,
+  comesOff: null,
   outgoingSerial: '',
   removedToLocation: '',
   goesOn: true,
@@ -78,11 +79,11 @@ function boundaryOf(draft: ChangeDraft, missing: Missing): Boundary {
 }
 
 function whatMoves(draft: ChangeDraft, missing: Missing): void {
-  if (!draft.comesOff && !draft.goesOn)
+  if (draft.comesOff === false && !draft.goesOn)
     missing.incomingSerial = 'Say what comes off, or what goes on: one of them must';
-  if (draft.comesOff && draft.outgoingSerial.trim() === '')
+  if (draft.comesOff !== false && draft.outgoingSerial.trim() === '')
     missing.outgoingSerial = 'Enter the serial that comes off, as on its data plate';
-  if (draft.comesOff && draft.removedToLocation === '')
+  if (draft.comesOff !== false && draft.removedToLocation === '')
     missing.removedToLocation = 'Choose where the removed one goes';
   if (draft.goesOn && draft.incomingSerial.trim() === '')
     missing.incomingSerial = 'Enter the serial that goes on, as on its data plate';
@@ -107,14 +108,14 @@ export function readDraft(draft: ChangeDraft): ReadDraft {
       airframeId: draft.airframeId,
       positionNumber: Number(draft.positionNumber),
       slot: draft.slot,
-      outgoingSerial: draft.comesOff ? draft.outgoingSerial.trim() : null,
+      outgoingSerial: draft.comesOff === false ? null : draft.outgoingSerial.trim(),
       incomingSerial: draft.goesOn ? draft.incomingSerial.trim() : null,
       boundary,
       reason: draft.reason.trim(),
       ...(draft.goesOn && draft.slot === 'engine' && draft.ratingCode !== ''
         ? { ratingCode: draft.ratingCode }
         : {}),
-      ...(draft.comesOff ? { removedToLocation: draft.removedToLocation } : {}),
+      ...(draft.comesOff === false ? {} : { removedToLocation: draft.removedToLocation }),
     },
   };
 }

@@ -1,7 +1,7 @@
 import { useInfiniteQuery, useQuery } from '@tanstack/react-query';
 import { useNavigate, useSearch } from '@tanstack/react-router';
 import { counted } from '../../format/counts.js';
-import { momentText } from '../../format/when.js';
+import { dayText } from '../../format/when.js';
 import { holderWords, useMay } from '../../server/authority.js';
 import { airframesQuery } from '../../server/fleet.js';
 import { useReadOnly } from '../../server/session.js';
@@ -43,7 +43,7 @@ const COLUMNS: readonly Column<PackageRow>[] = [
       </>
     ),
   },
-  { id: 'opened', header: 'When', cell: ({ openedAt }) => momentText(openedAt) },
+  { id: 'opened', header: 'When', cell: ({ openedAt }) => dayText(openedAt) },
   {
     id: 'airframe',
     header: 'Airframe',

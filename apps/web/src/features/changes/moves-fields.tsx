@@ -27,10 +27,10 @@ export function OffFields({ draft, set, said, there }: OffProps) {
       <legend>What comes off</legend>
       <CheckField
         label="Nothing comes off: the place was empty"
-        checked={!draft.comesOff}
+        checked={draft.comesOff === false}
         onChange={({ target }) => set({ comesOff: !target.checked })}
       />
-      {draft.comesOff && (
+      {draft.comesOff !== false && (
         <>
           <TextField
             id={FIELD_IDS.outgoingSerial}

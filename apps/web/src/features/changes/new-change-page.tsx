@@ -1,7 +1,7 @@
 import { ProblemError } from '@strutbook/api-client/problem-error.js';
 import { useMutation, useQuery } from '@tanstack/react-query';
 import { useNavigate, useSearch } from '@tanstack/react-router';
-import { type FormEvent, useState } from 'react';
+import { type FormEvent, useEffect, useRef, useState } from 'react';
 import { useAct } from '../../server/act.js';
 import { holderWords, useMay } from '../../server/authority.js';
 import { useOfflineSince } from '../../server/connection.js';
@@ -66,8 +66,8 @@ function useChange(start: ChangeDraft) {
     setMine(null);
     record.reset();
   };
-  const look = () => {
-    const read = readDraft(draft);
+  const look = (told: ChangeDraft) => {
+    const read = readDraft(told);
     setAttempt((before) => before + 1);
     setMissing(read.ok ? {} : read.missing);
     setSeen(null);
@@ -103,9 +103,13 @@ interface ConfirmProps {
 function Confirm({ change, seen }: ConfirmProps) {
   const offline = useOfflineSince() !== null;
   const { record, confirm, mine } = change;
+  const part = useRef<HTMLElement>(null);
+  // What is to be confirmed is read from its beginning.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a new preview is the trigger
+  useEffect(() => part.current?.focus(), [seen]);
   const blocked = seen.preview.objections.some(({ severity }) => severity === 'blocking');
   return (
-    <section className="stack change-preview" aria-labelledby="preview">
+    <section className="stack change-preview" aria-labelledby="preview" ref={part} tabIndex={-1}>
       <h2 id="preview" className="section-heading">
         What will be recorded
       </h2>
@@ -145,9 +149,11 @@ function Confirm({ change, seen }: ConfirmProps) {
 function ChangeForm({ start }: { readonly start: ChangeDraft }) {
   const change = useChange(start);
   const offline = useOfflineSince() !== null;
-  const { draft, set, missing, attempt, seen, mine, preview, record } = change;
-  const positions = useQuery(positionsQuery(draft.airframeId)).data;
-  const there = serialThere(chosenPosition(positions, draft), draft.slot);
+  const { set, missing, attempt, seen, mine, preview, record } = change;
+  const positions = useQuery(positionsQuery(change.draft.airframeId)).data;
+  const position = chosenPosition(positions, change.draft);
+  const there = serialThere(position, change.draft.slot);
+  const draft = { ...change.draft, comesOff: change.draft.comesOff ?? (position === null || there !== null) };
   const error =
     record.error instanceof ProblemError && record.error.code === 'CHECK_CHANGED'
       ? preview.error
@@ -156,7 +162,7 @@ function ChangeForm({ start }: { readonly start: ChangeDraft }) {
   const lines = Object.keys(missing).length > 0 ? missingLines(missing) : summaryOf(error, FIELD_IDS);
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    if (!offline && !preview.isPending) change.look();
+    if (!offline && !preview.isPending) change.look(draft);
   };
   return (
     <>

@@ -10,6 +10,9 @@ export interface FieldsProps {
   readonly said: (field: FieldName) => string | null;
 }
 
+// Another place holds another thing: what was said of the first is not said of the second.
+const NOBODY_SAID = { comesOff: null, outgoingSerial: '', incomingSerial: '', ratingCode: '' } as const;
+
 const label = ({ kind, number, engine }: PositionView): string => {
   const where = kind === 'apu' ? 'APU' : `Position ${number}`;
   return `${where}: ${engine === null ? 'empty' : engine.serialNumber}`;
@@ -53,7 +56,9 @@ export function WhereFields({ draft, set, said, positions }: WhereProps) {
         unchosen="Choose the airframe"
         value={draft.airframeId}
         options={airframes.map(({ id, registration }) => ({ value: id, label: registration }))}
-        onChange={({ target }) => set({ airframeId: target.value, positionNumber: '', slot: 'engine' })}
+        onChange={({ target }) =>
+          set({ ...NOBODY_SAID, airframeId: target.value, positionNumber: '', slot: 'engine' })
+        }
         error={said('airframeId')}
       />
       <SelectField
@@ -69,7 +74,7 @@ export function WhereFields({ draft, set, said, positions }: WhereProps) {
         onChange={({ target }) => {
           const apu =
             positions?.positions.find(({ number }) => String(number) === target.value)?.kind === 'apu';
-          set({ positionNumber: target.value, slot: apu ? 'apu' : 'engine' });
+          set({ ...NOBODY_SAID, positionNumber: target.value, slot: apu ? 'apu' : 'engine' });
         }}
         error={said('positionNumber')}
       />
@@ -78,7 +83,7 @@ export function WhereFields({ draft, set, said, positions }: WhereProps) {
         label="What is changed"
         value={draft.slot}
         options={position?.kind === 'apu' ? APU_SLOT : SLOTS}
-        onChange={({ target }) => set({ slot: target.value as ChangeSlot })}
+        onChange={({ target }) => set({ ...NOBODY_SAID, slot: target.value as ChangeSlot })}
         error={said('slot')}
       />
     </fieldset>

@@ -1,26 +1,51 @@
+import { useQuery } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
 import { exactCycles } from '../../format/cycles.js';
 import { calendarDate } from '../../format/utc-date.js';
 import { momentText, sinceText } from '../../format/when.js';
-import type { ComponentView, Counters } from '../../server/wire.js';
+import type { ComponentView, Counters, Place } from '../../server/wire.js';
 import { RouteLink } from '../../ui/actions/route-link.js';
 import { Counter } from '../../ui/status/counter.js';
 import { LifeShare } from '../../ui/status/life-share.js';
 import { markOfLife } from '../../ui/status/life-status.js';
 import { SerialText } from '../../ui/status/serial-text.js';
 import { StatusMark } from '../../ui/status/status-mark.js';
+import { componentAtQuery } from './component-queries.js';
 import { placeHref, placeWords } from './component-words.js';
 import { howWeGotIt, leftText, limitSource, usedText } from './life-words.js';
 
-/** Where it is, and since when, no more exactly than that is known. */
-export function WhereItIs({ component }: { readonly component: ComponentView }) {
-  const { place } = component;
+function PlaceLink({ place }: { readonly place: Place }) {
   const href = placeHref(place);
+  return href === null ? placeWords(place) : <RouteLink href={href}>{placeWords(place)}</RouteLink>;
+}
+
+/** Where that stands in which it hangs, up to the airframe or the store. */
+function AndThere({ parentId, at }: { readonly parentId: string; readonly at: string | undefined }) {
+  const place = useQuery(componentAtQuery(parentId, at)).data?.place;
+  if (place === undefined || place.kind === 'none') return null;
+  return (
+    <>
+      , {place.kind === 'location' ? 'in ' : ''}
+      <PlaceLink place={place} />
+      {place.parentId !== null && <AndThere parentId={place.parentId} at={at} />}
+    </>
+  );
+}
+
+interface WhereProps {
+  readonly component: ComponentView;
+  /** The instant shown; undefined is now. */
+  readonly at: string | undefined;
+}
+
+/** Where it is, and since when, no more exactly than that is known. */
+export function WhereItIs({ component: { place }, at }: WhereProps) {
   if (place.kind === 'none') return <p>No place on record</p>;
   return (
     <p>
-      {href === null ? placeWords(place) : <RouteLink href={href}>{placeWords(place)}</RouteLink>}
+      <PlaceLink place={place} />
       {place.since !== null && ` since ${sinceText(place.since, place.precision)}`}
+      {place.parentId !== null && <AndThere parentId={place.parentId} at={at} />}
     </p>
   );
 }
@@ -152,7 +177,7 @@ export function Gaps({ component: { gaps } }: { readonly component: ComponentVie
       <h2 id="gaps" className="section-heading">
         Gaps in its records
       </h2>
-      <ul className="gaps" role="list">
+      <ul className="plain-list gaps">
         {gaps.map(({ id, from, to, note, accepted }) => (
           <li key={id}>
             <StatusMark

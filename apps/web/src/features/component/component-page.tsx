@@ -93,6 +93,14 @@ function Sections({ component, named }: PartsProps) {
       content: <PlacesTable id={component.id} label={`Where ${named} was`} />,
     },
   ];
+  const [only, ...more] = parts;
+  if (only !== undefined && more.length === 0)
+    return (
+      <section className="stack" aria-label={only.title}>
+        <h2 className="section-heading">{only.title}</h2>
+        {only.content}
+      </section>
+    );
   const selected = parts.some(({ id }) => id === tab) ? (tab ?? '') : (parts[0]?.id ?? 'places');
   return (
     <Tabs
@@ -122,7 +130,7 @@ export function ComponentPage() {
         below={
           component && (
             <>
-              <WhereItIs component={component} />
+              <WhereItIs component={component} at={at} />
               <Tightest limiter={component.limiter} />
             </>
           )

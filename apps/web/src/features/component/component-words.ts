@@ -13,11 +13,15 @@ const KINDS: Readonly<Record<ComponentKind, string>> = {
 /** 'Engine' */
 export const kindWord = (kind: ComponentKind): string => KINDS[kind];
 
-/** Where it is, with a bare position number said as a position: 'Position 1 on ZZ-417'. */
+/** Where it is, in words. */
 export function placeWords({ label, positionNumber, parentId }: Place): string {
-  if (positionNumber === null || parentId !== null) return label;
+  return positionNumber === null || parentId !== null ? label : slotWords(label);
+}
+
+/** A bare position number said as a position: 'ZZ-417, 1' -> 'Position 1 on ZZ-417'. */
+export function slotWords(label: string): string {
   const match = /^(.*), (\d+)( \(pod\))?$/.exec(label);
-  return match === null ? label : `Position ${match[2]} on ${match[1]}`;
+  return match === null ? label : `Position ${match[2]} on ${match[1]}${match[3] ?? ''}`;
 }
 
 /** The page that shows the place; null for a store, or nowhere. */

@@ -3,6 +3,7 @@ import { hoursMinutes, thousands } from '../../format/hours.js';
 import type { Life, Slot } from '../../server/wire.js';
 import { RouteLink } from '../../ui/actions/route-link.js';
 import { EmptyState } from '../../ui/messages/empty-state.js';
+import { ShareTrack } from '../../ui/status/life-share.js';
 import { markOfLife } from '../../ui/status/life-status.js';
 import { SerialText } from '../../ui/status/serial-text.js';
 import { StatusMark } from '../../ui/status/status-mark.js';
@@ -13,8 +14,9 @@ import { type LimitedPlace, limitedPlaces } from './limited-parts.js';
 
 function limitText(life: Life | null): string {
   if (life === null) return 'Not known';
+  if (life.kind === 'not-limited') return 'None';
   const told = [
-    ...(life.cycleLimit === null ? [] : [`${thousands(life.cycleLimit)} c`]),
+    ...(life.cycleLimit === null ? [] : [`${thousands(life.cycleLimit)} cycles`]),
     ...(life.minuteLimit === null ? [] : [`${hoursMinutes(life.minuteLimit)} h`]),
   ];
   return told.length === 0 ? 'Not known' : told.join(', ');
@@ -25,50 +27,47 @@ const remaining = (life: Life | null | undefined): number | null =>
 
 const reasons = (life: Life | null): string => life?.reasons.map(({ text }) => text).join(' ') ?? '';
 
+function Used({ life }: { readonly life: Life | null }) {
+  if (life?.kind === 'not-limited') return '–';
+  if (life?.used == null) return 'Not known';
+  return (
+    <>
+      {sharePercent(life.used)}
+      <span className="limit-track">
+        <ShareTrack status={markOfLife(life)} used={life.used} />
+      </span>
+    </>
+  );
+}
+
 const COLUMNS: readonly Column<LimitedPlace>[] = [
+  {
+    id: 'status',
+    header: 'Status',
+    cell: ({ part }) => <StatusMark status={markOfLife(part?.life ?? null)} />,
+  },
   {
     id: 'part',
     header: 'Part',
     namesRow: true,
     cell: ({ slot, part }) => (
-      <>
+      <span className="limit-part">
         {part?.description ?? slot.name}
-        {part !== null && (
-          <span className="small quiet limit-number">
-            P/N <SerialText>{part.partNumber}</SerialText>
-          </span>
+        {part === null ? (
+          <span className="small">None recorded</span>
+        ) : (
+          <>
+            <RouteLink href={`/components/${part.id}`}>
+              <SerialText>{part.serialNumber}</SerialText>
+            </RouteLink>
+            <span className="small quiet">
+              P/N <SerialText>{part.partNumber}</SerialText>
+            </span>
+          </>
         )}
-      </>
+      </span>
     ),
     sortBy: ({ slot, part }) => part?.description ?? slot.name,
-  },
-  {
-    id: 'serial',
-    header: 'Serial',
-    cell: ({ part }) =>
-      part === null ? (
-        'None recorded'
-      ) : (
-        <RouteLink href={`/components/${part.id}`}>
-          <SerialText>{part.serialNumber}</SerialText>
-        </RouteLink>
-      ),
-    sortBy: ({ part }) => part?.serialNumber ?? null,
-  },
-  {
-    id: 'cycles',
-    header: 'Cycles since new',
-    align: 'figures',
-    cell: ({ part }) => {
-      const cycles = part?.counters.sinceNew.cycles ?? null;
-      return cycles === null ? 'Not known' : exactCycles(cycles);
-    },
-  },
-  {
-    id: 'used',
-    header: 'Used',
-    align: 'figures',
-    cell: ({ part }) => (part?.life?.used == null ? 'Not known' : sharePercent(part.life.used)),
   },
   {
     id: 'left',
@@ -84,22 +83,32 @@ const COLUMNS: readonly Column<LimitedPlace>[] = [
     sortBy: ({ part }) => remaining(part?.life),
   },
   {
+    id: 'used',
+    header: 'Used',
+    align: 'figures',
+    cell: ({ part }) => <Used life={part?.life ?? null} />,
+  },
+  {
+    id: 'cycles',
+    header: 'Cycles since new',
+    align: 'figures',
+    cell: ({ part }) => {
+      const cycles = part?.counters.sinceNew.cycles ?? null;
+      return cycles === null ? 'Not known' : exactCycles(cycles);
+    },
+  },
+  {
     id: 'limit',
     header: 'Limit',
     cell: ({ part }) => (
       <>
         {limitText(part?.life ?? null)}
-        <span className="small quiet limit-number">
+        <span className="small quiet limit-number limit-source">
           {part?.life == null ? '' : (limitSource(part.life) ?? 'No document recorded')}
           {part?.life?.ratingCode == null ? '' : `, rating ${part.life.ratingCode}`}
         </span>
       </>
     ),
-  },
-  {
-    id: 'status',
-    header: 'Status',
-    cell: ({ part }) => <StatusMark status={markOfLife(part?.life ?? null)} />,
   },
 ];
 

@@ -7,7 +7,7 @@ import { EmptyState } from '../../ui/messages/empty-state.js';
 import { markOfLife } from '../../ui/status/life-status.js';
 import { SerialText } from '../../ui/status/serial-text.js';
 import { StatusMark } from '../../ui/status/status-mark.js';
-import { STATUS_LOOKS, type Status } from '../../ui/status/statuses.js';
+import type { Status } from '../../ui/status/statuses.js';
 import { type Branch, RecordTree } from '../../ui/tree/record-tree.js';
 import { leftText, usedText } from './life-words.js';
 import { tightestIn } from './limited-parts.js';
@@ -51,16 +51,8 @@ function branchOf(slot: Slot, told: Map<string, Told>): Branch {
   const own = tellSlot(slot);
   told.set(slot.id, own);
   const { component: part } = slot;
-  const said = [
-    nameOf(own),
-    ...(part === null ? [] : [`part number ${part.partNumber}`, `serial ${part.serialNumber}`]),
-    own.left,
-    ...(own.used === null ? [] : [own.used]),
-    ...(own.status === null ? [] : [STATUS_LOOKS[own.status].word]),
-  ];
   return {
     id: slot.id,
-    name: said.join(', '),
     words: [nameOf(own), slot.name, ...(part === null ? [] : [part.serialNumber])],
     branches: (part?.slots ?? []).map((inside) => branchOf(inside, told)),
   };

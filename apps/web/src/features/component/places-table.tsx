@@ -6,6 +6,7 @@ import { Answered } from '../../ui/messages/answered.js';
 import { EmptyState } from '../../ui/messages/empty-state.js';
 import type { Column } from '../../ui/table/column.js';
 import { DataTable } from '../../ui/table/data-table.js';
+import { slotWords } from './component-words.js';
 
 interface MomentProps {
   readonly wire: string | null;
@@ -43,9 +44,9 @@ const COLUMNS: readonly Column<Stay>[] = [
     id: 'where',
     header: 'Where',
     namesRow: true,
-    cell: ({ label, voided }) => (
+    cell: ({ label, kind, voided }) => (
       <>
-        {label}
+        {kind === 'slot' ? slotWords(label) : label}
         {voided && <span className="small limit-number stay-voided">Voided</span>}
       </>
     ),

@@ -13,8 +13,9 @@ function leftText({ remainingCycles: cycles, remainingMinutes: minutes }: DueRow
   return minutes === null ? 'Not known' : remainingMinutes(minutes);
 }
 
-function limitText({ limit, dimension }: DueRow): string {
-  if (limit === null) return 'No limit recorded';
+function limitText({ limit, dimension, document }: DueRow): string | null {
+  // What is not verified is held against no number, but may well have a document.
+  if (limit === null) return document === null ? 'No limit recorded' : null;
   return dimension === 'minutes' ? `${hoursMinutes(limit)} h` : `${thousands(limit)} cycles`;
 }
 
@@ -77,7 +78,15 @@ export const DUE_COLUMNS: readonly Column<DueRow>[] = [
       </>
     ),
   },
-  { id: 'where', header: 'In', cell: (row) => <Where row={row} /> },
+  {
+    id: 'where',
+    header: 'In',
+    cell: (row) => (
+      <span className="due-where">
+        <Where row={row} />
+      </span>
+    ),
+  },
   {
     id: 'limit',
     header: 'Limit',

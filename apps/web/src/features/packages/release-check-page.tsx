@@ -9,6 +9,7 @@ import { Loading } from '../../ui/messages/loading.js';
 import { ObjectionList } from '../../ui/messages/objection-list.js';
 import { ProblemPanel } from '../../ui/messages/problem-panel.js';
 import { PageHeading } from '../../ui/page/page-heading.js';
+import { StatusMark } from '../../ui/status/status-mark.js';
 import { packageQuery, releaseCheckQuery } from './package-queries.js';
 import { PassedList } from './release-note.js';
 import { SignPanel } from './sign-panel.js';
@@ -34,7 +35,10 @@ function Check({ check, work, onAgain }: CheckProps) {
   return (
     <>
       <p className="verdict" role="status">
-        {verdict(objections)}
+        <StatusMark
+          status={blocking(objections).length === 0 ? 'open' : 'blocked'}
+          word={verdict(objections)}
+        />
       </p>
       <p>
         {summary} <span className="quiet">Checked on the records as of {momentText(asOf)}.</span>

@@ -7,10 +7,10 @@ import { StatusMark } from '../../ui/status/status-mark.js';
 /** What was looked at and had nothing held against it; each line stands open. */
 export function PassedList({ passed }: { readonly passed: readonly Passed[] }) {
   return (
-    <ul className="passed" role="list">
+    <ul className="plain-list passed">
       {passed.map(({ label, count, of }) => (
         <li key={label}>
-          {count === of ? <StatusMark status="signed" word={label} /> : <span>{label}</span>}
+          <StatusMark status={count === of ? 'signed' : 'open'} word={label} />
           <span className="quiet">
             {count} of {of}
           </span>

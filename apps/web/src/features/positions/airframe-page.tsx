@@ -71,10 +71,13 @@ export function AirframePage() {
           positions.length === 0 ? (
             <EmptyState>The type of {registration} has no positions.</EmptyState>
           ) : (
-            <PositionBoard
-              registration={registration}
-              positions={inReadingOrder(positions).map((position) => cardOf(position, { at, fillHref }))}
-            />
+            <>
+              <h2 className="visually-hidden">Positions</h2>
+              <PositionBoard
+                registration={registration}
+                positions={inReadingOrder(positions).map((position) => cardOf(position, { at, fillHref }))}
+              />
+            </>
           )
         }
       </Answered>

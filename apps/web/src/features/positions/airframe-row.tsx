@@ -1,12 +1,29 @@
 import { counted } from '../../format/counts.js';
 import { hoursMinutes } from '../../format/hours.js';
 import { dayText, momentText } from '../../format/when.js';
-import type { BoardAirframe, PositionView } from '../../server/wire.js';
+import type { BoardAirframe, PositionView, Tightest } from '../../server/wire.js';
 import { RouteLink } from '../../ui/actions/route-link.js';
 import { markOf } from '../../ui/status/near.js';
 import { SerialText } from '../../ui/status/serial-text.js';
 import { StatusMark } from '../../ui/status/status-mark.js';
 import { inReadingOrder, positionLabel, tightestAmount } from './position-words.js';
+
+/** What limits it, or why that is not known. */
+function Limit({ tightest }: { readonly tightest: Tightest | null }) {
+  if (tightest === null) return <span className="quiet">No life-limited part recorded</span>;
+  const { description, reason } = tightest;
+  if (reason !== null)
+    return (
+      <span>
+        {reason}, {description}
+      </span>
+    );
+  return (
+    <span>
+      <strong>{tightestAmount(tightest)}</strong>, {description}
+    </span>
+  );
+}
 
 function Cell({ position }: { readonly position: PositionView }) {
   const { kind, number, engine, emptySince } = position;
@@ -27,11 +44,7 @@ function Cell({ position }: { readonly position: PositionView }) {
             <SerialText>{engine.serialNumber}</SerialText>
           </RouteLink>
           <StatusMark status={markOf(engine.status)} />
-          {engine.tightest !== null && (
-            <span>
-              <strong>{tightestAmount(engine.tightest)}</strong>, {engine.tightest.description}
-            </span>
-          )}
+          <Limit tightest={engine.tightest} />
         </span>
       )}
     </li>
@@ -58,7 +71,7 @@ export function AirframeRow({ row: { airframe, positions } }: { readonly row: Bo
           {lastFlightAt === null ? 'No flight logged' : `Last flight ${momentText(lastFlightAt)}`}
         </p>
       </div>
-      <ul className="board-cells" role="list">
+      <ul className="plain-list board-cells">
         {inReadingOrder(positions).map((position) => (
           <Cell key={position.positionId} position={position} />
         ))}

@@ -14,12 +14,23 @@ function countersText({ minutes, cycles }: Counters): string {
   return `${hours}, ${cycles === null ? 'cycles not known' : `${exactCycles(cycles)} cycles`}`;
 }
 
-function EngineDetails({ engine }: { readonly engine: InstalledEngine }) {
+/** An APU has no rating unless one is recorded. */
+function ratingText({ ratingCode }: InstalledEngine, kind: PositionView['kind']): string {
+  if (ratingCode !== null) return `, rating ${ratingCode}`;
+  return kind === 'apu' ? '' : ', rating not recorded';
+}
+
+interface EngineDetailsProps {
+  readonly engine: InstalledEngine;
+  readonly kind: PositionView['kind'];
+}
+
+function EngineDetails({ engine, kind }: EngineDetailsProps) {
   return (
     <>
       <p>
         {engine.model ?? 'Model not recorded'}
-        {engine.ratingCode === null ? ', rating not recorded' : `, rating ${engine.ratingCode}`}
+        {ratingText(engine, kind)}
       </p>
       <p>
         Since installation {countersText(engine.sinceInstalled)}
@@ -42,7 +53,7 @@ function EngineDetails({ engine }: { readonly engine: InstalledEngine }) {
 function Details({ position: { engine, pod, kind } }: { readonly position: PositionView }) {
   return (
     <>
-      {engine !== null && <EngineDetails engine={engine} />}
+      {engine !== null && <EngineDetails engine={engine} kind={kind} />}
       {pod !== null && (
         <p>
           Pod{' '}

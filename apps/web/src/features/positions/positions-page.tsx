@@ -28,7 +28,9 @@ const WORST_FIRST: readonly Status[] = [
 /** How many engines stand at each status, the worst first. */
 function tally(airframes: readonly BoardAirframe[]): readonly (readonly [Status, number])[] {
   const marks = airframes.flatMap(({ positions }) =>
-    positions.flatMap(({ engine }) => (engine === null ? [] : [markOf(engine.status)])),
+    positions.flatMap(({ engine, kind }) =>
+      engine === null || kind === 'apu' ? [] : [markOf(engine.status)],
+    ),
   );
   return WORST_FIRST.map(
     (status) => [status, marks.filter((mark) => mark === status).length] as const,
@@ -49,7 +51,7 @@ function Tally({ airframes }: { readonly airframes: readonly BoardAirframe[] }) 
     positions.filter(({ engine, kind }) => engine === null && kind === 'engine'),
   ).length;
   return (
-    <ul className="row tally" role="list" aria-label="Engines by status">
+    <ul className="plain-list row tally" aria-label="Engines by status">
       {tally(airframes).map(([status, count]) => (
         <li key={status}>
           <StatusMark status={status} /> {count}
@@ -87,7 +89,7 @@ function Board({ airframes }: { readonly airframes: readonly BoardAirframe[] }) 
       {shown.length === 0 ? (
         <EmptyState>No airframe, type or engine matches “{find}”.</EmptyState>
       ) : (
-        <ul className="board-rows" role="list">
+        <ul className="plain-list board-rows">
           {shown.map((row) => (
             <AirframeRow key={row.airframe.id} row={row} />
           ))}

@@ -1,3 +1,4 @@
+import { ProblemError } from '@strutbook/api-client/problem-error.js';
 import type { ReactNode } from 'react';
 import { utcTime } from '../../format/utc-date.js';
 import { Checking, Loading } from './loading.js';
@@ -23,11 +24,26 @@ interface AnsweredProps<Data> {
 
 const MINUTE_MS = 60_000;
 
+const isMissing = (error: Error | null): error is ProblemError =>
+  error instanceof ProblemError && error.status === 404;
+
+/** What was never recorded does not come by trying again. */
+function Missing({ error }: { readonly error: ProblemError }) {
+  return (
+    <section className="panel" role="alert">
+      <h2>Not on record</h2>
+      <p>{error.message}</p>
+      <p>The address may be mistyped, or belong to another operator.</p>
+    </section>
+  );
+}
+
 /** What was read, or why there is nothing to show. What was read before stays in sight while it is read again. */
 export function Answered<Data>({ query, doing, lines = 4, children }: AnsweredProps<Data>) {
   const { data, error, fetchStatus, dataUpdatedAt, refetch } = query;
   const again = () => void refetch();
   if (data === undefined) {
+    if (isMissing(error)) return <Missing error={error} />;
     if (error !== null) return <ProblemPanel error={error} doing={doing} onRetry={again} />;
     if (fetchStatus === 'paused')
       return (

@@ -77,7 +77,7 @@ function Line({
 /** What is held against something, the worst first: the record, the reason, and what answers it. */
 export function ObjectionList({ objections, airframeId }: ObjectionListProps) {
   return (
-    <ul className="objections" role="list">
+    <ul className="plain-list objections">
       {objections.map((objection) => (
         <Line
           key={`${objection.code} ${objection.subject.id} ${objection.reason}`}

@@ -30,7 +30,7 @@ function useTyping(): (letter: string) => string {
 interface RowProps extends Pick<RecordTreeProps, 'row'> {
   readonly shown: TreeRow;
   readonly inHand: boolean;
-  readonly keep: (element: HTMLLIElement | null) => void;
+  readonly keep: (element: HTMLDivElement | null) => void;
   readonly onToggle: () => void;
   readonly onFocus: () => void;
 }
@@ -38,14 +38,13 @@ interface RowProps extends Pick<RecordTreeProps, 'row'> {
 function Row({ shown, inHand, keep, onToggle, onFocus, row }: RowProps) {
   const { branch, level, place, of, open } = shown;
   return (
-    <li
+    <div
       ref={keep}
       role="treeitem"
       aria-level={level}
       aria-posinset={place}
       aria-setsize={of}
       aria-expanded={open ?? undefined}
-      aria-label={branch.name}
       tabIndex={inHand ? 0 : -1}
       className={`tree-row tree-level-${Math.min(level, 5)}`}
       onFocus={onFocus}
@@ -54,16 +53,14 @@ function Row({ shown, inHand, keep, onToggle, onFocus, row }: RowProps) {
         <span className="tree-opener" aria-hidden="true" />
       ) : (
         // The arrow keys do the same; this is for the finger and the mouse.
-        // biome-ignore lint/a11y/noStaticElementInteractions: the row has the keys
-        // biome-ignore lint/a11y/useKeyWithClickEvents: the row has the keys
         <span className="tree-opener tree-opener-on" aria-hidden="true" onClick={onToggle}>
-          <svg width="12" height="12" viewBox="0 0 12 12">
+          <svg width="12" height="12" viewBox="0 0 12 12" aria-hidden="true">
             <path d={open ? 'M1 3h10L6 10z' : 'M3 1l7 5-7 5z'} fill="currentColor" />
           </svg>
         </span>
       )}
       {row(branch)}
-    </li>
+    </div>
   );
 }
 
@@ -74,7 +71,7 @@ function Row({ shown, inHand, keep, onToggle, onFocus, row }: RowProps) {
 export function RecordTree({ label, branches, row, onOpen }: RecordTreeProps) {
   const [closed, setClosed] = useState<ReadonlySet<string>>(new Set());
   const [hand, setHand] = useState<string | null>(null);
-  const elements = useRef(new Map<string, HTMLLIElement>());
+  const elements = useRef(new Map<string, HTMLDivElement>());
   const typing = useTyping();
   const rows = visibleRows(branches, closed);
   const inHand = rows.find(({ branch }) => branch.id === hand) ?? rows[0];
@@ -114,7 +111,7 @@ export function RecordTree({ label, branches, row, onOpen }: RecordTreeProps) {
           Close all
         </button>
       </div>
-      <ul className="tree" role="tree" aria-label={label} onKeyDown={press}>
+      <div className="tree" role="tree" aria-label={label} onKeyDown={press}>
         {rows.map((shown) => (
           <Row
             key={shown.branch.id}
@@ -129,7 +126,7 @@ export function RecordTree({ label, branches, row, onOpen }: RecordTreeProps) {
             row={row}
           />
         ))}
-      </ul>
+      </div>
     </div>
   );
 }

@@ -1,15 +1,14 @@
 import { describe, expect, test } from '@jest/globals';
 import { type Branch, idsOfOpenable, moveFrom, visibleRows } from './tree-rows.js';
 
-const leaf = (id: string, ...words: string[]): Branch => ({ id, name: id, words, branches: [] });
+const leaf = (id: string, ...words: string[]): Branch => ({ id, words, branches: [] });
 const TREE: readonly Branch[] = [
   {
     id: 'hpt',
-    name: 'HPT',
     words: ['HPT module', 'M2-118'],
     branches: [leaf('d1', 'D77120'), leaf('d2', 'D77233')],
   },
-  { id: 'lpt', name: 'LPT', words: ['LPT module', 'M3-004'], branches: [leaf('d3', 'D80114')] },
+  { id: 'lpt', words: ['LPT module', 'M3-004'], branches: [leaf('d3', 'D80114')] },
   leaf('spare', 'S1'),
 ];
 

@@ -1,8 +1,6 @@
 /** A node of a tree, and what hangs in it. */
 export interface Branch {
   readonly id: string;
-  /** What it is called aloud: all that the row says. */
-  readonly name: string;
   /** What typing letters is held against, each alone: a serial, a name. */
   readonly words: readonly string[];
   readonly branches: readonly Branch[];
