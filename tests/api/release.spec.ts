@@ -245,6 +245,21 @@ describe('signing a release', () => {
     expect(await checkOf(packageOf(0))).toEqual(frozen);
   });
 
+  it('shows in the history of the airframe and of the engine, with who signed it', async () => {
+    for (const path of [`airframes/${fleet.airframe.id}`, `components/${fleet.engines[0]?.id}`]) {
+      const { lines } = done(
+        await certifier.get<{ lines: { title: string; detail: string; entry: { by: string } }[] }>(
+          `/api/${path}/history`,
+        ),
+      );
+      const line = lines.find((each) => each.title === 'Released to service');
+      expect(line?.entry.by).toBe('Lee Roe');
+      expect(line?.detail).toMatch(
+        /^Release RN-\d+ of package EC-\d+, signed by Lee Roe, certificate CS 4711; content [0-9a-f]{16}$/,
+      );
+    }
+  });
+
   it('is refused, with each reason, while something blocks it', async () => {
     const check = await checkOf(packageOf(1));
     const refused = await sign(packageOf(1), { digest: check.digest });

@@ -7,20 +7,36 @@ const urgencyOf = (clock: string, dueAt: string): string =>
   `(CASE WHEN ${clock}.used > 0 THEN floor((${dueAt} - ${clock}.reading) * 90 / ${clock}.used::numeric)
     ELSE floor((${dueAt} - ${clock}.reading) / ${clock}.denominator::numeric) END)::bigint`;
 
-/** The first due points on a clock by its index; three branches, as an index finds no 'is not distinct from'. */
-const onClock = (clock: string, condition: string, limit: string): string =>
+/** Whether a due point on a clock comes after the last row seen. */
+const afterLast = (clock: string): string =>
+  `($5::int IS NULL OR (${rankOf(clock, 'p.due_at')}, ${urgencyOf(clock, 'p.due_at')}, p.due_at, p.id)
+    > ($5::int, $6::bigint, $7::bigint, $8::uuid))`;
+
+/**
+ * The first due points of each clock by its index: apart for clocks of a rule, of time, and the one that stands
+ * still, as an index finds no 'is not distinct from'.
+ */
+const firstOnEach = (
+  clocks: string,
+  {
+    select,
+    condition,
+    limit,
+  }: { readonly select: string; readonly condition: string; readonly limit: string },
+): string =>
   [
-    `${clock}.rule_id IS NOT NULL AND p.carrier_id = ${clock}.carrier_id AND p.cycle_rule_id = ${clock}.rule_id`,
-    `${clock}.rule_id IS NULL AND p.carrier_id = ${clock}.carrier_id AND p.cycle_rule_id IS NULL`,
-    `${clock}.carrier_id IS NULL AND p.carrier_id IS NULL AND p.cycle_rule_id IS NULL`,
+    ['c.rule_id IS NOT NULL', 'p.carrier_id = c.carrier_id AND p.cycle_rule_id = c.rule_id'],
+    [
+      'c.rule_id IS NULL AND c.carrier_id IS NOT NULL',
+      'p.carrier_id = c.carrier_id AND p.cycle_rule_id IS NULL',
+    ],
+    ['c.carrier_id IS NULL', 'p.carrier_id IS NULL AND p.cycle_rule_id IS NULL'],
   ]
     .map(
-      (
-        branch,
-        index,
-      ) => `SELECT * FROM (SELECT p.* FROM due_point p WHERE p.operator_id = $1::int AND ${branch}
-        AND p.dimension = ${clock}.dimension AND p.due_at IS NOT NULL AND ${condition}
-      ORDER BY p.due_at, p.id LIMIT ${limit}) AS branch_${index}`,
+      ([which, here]) => `SELECT ${select} FROM ${clocks} c CROSS JOIN LATERAL (
+        SELECT p.* FROM due_point p WHERE p.operator_id = $1::int AND ${here} AND p.dimension = c.dimension
+           AND p.due_at IS NOT NULL AND ${condition} AND ${afterLast('c')}
+         ORDER BY p.due_at, p.id LIMIT ${limit}) AS d WHERE ${which}`,
     )
     .join(' UNION ALL ');
 
@@ -102,25 +118,22 @@ WITH past AS (
     END::bigint AS from_due
     FROM clock c WHERE $5::int IS DISTINCT FROM 3 OR c.used = 0
 ), first_row AS (
-  SELECT s.*, d.due_at AS first_due FROM seen s CROSS JOIN LATERAL (
-    ${onClock('s', 'p.due_at >= coalesce(s.from_due, -9e18::bigint)', '1')}
-  ) AS d
+  ${firstOnEach('seen', {
+    select: 'c.*, d.due_at AS first_due, d.id AS first_id',
+    condition: 'p.due_at >= coalesce(c.from_due, -9e18::bigint)',
+    limit: '1',
+  })}
 ), chosen AS (
-  -- The page's rows lie on the clocks whose first rows are the most urgent; some may begin with rows seen.
+  -- The page's rows lie on the clocks whose first rows come first; the order must be whole, or ties would be lost.
   SELECT f.* FROM first_row f
-   ORDER BY ${rankOf('f', 'f.first_due')}, ${urgencyOf('f', 'f.first_due')}, f.first_due
-   LIMIT $3::int + (SELECT count(*) FROM first_row t WHERE t.first_due = $7::bigint)
+   ORDER BY ${rankOf('f', 'f.first_due')}, ${urgencyOf('f', 'f.first_due')}, f.first_due, f.first_id LIMIT $3::int
 ), counted AS (
-  SELECT d.*, c.airframe_id, c.position_id, d.due_at - c.reading AS left_units, c.denominator, c.used,
-         ${rankOf('c', 'd.due_at')} AS rank, ${urgencyOf('c', 'd.due_at')} AS urgency
-    FROM chosen c CROSS JOIN LATERAL (
-      ${onClock(
-        'c',
-        `p.due_at >= c.first_due AND ($5::int IS NULL OR
-          (${rankOf('c', 'p.due_at')}, ${urgencyOf('c', 'p.due_at')}, p.due_at, p.id) > ($5::int, $6::bigint, $7::bigint, $8::uuid))`,
-        '$3::int',
-      )}
-    ) AS d
+  ${firstOnEach('chosen', {
+    select: `d.*, c.airframe_id, c.position_id, d.due_at - c.reading AS left_units, c.denominator, c.used,
+      ${rankOf('c', 'd.due_at')} AS rank, ${urgencyOf('c', 'd.due_at')} AS urgency`,
+    condition: 'p.due_at >= c.first_due',
+    limit: '$3::int',
+  })}
 ), unknown AS (
   SELECT p.*, here.airframe_id, here.position_id, NULL::bigint AS left_units, 1 AS denominator, 0::bigint AS used, 1 AS rank,
          CASE p.verdict WHEN 'not-authorised' THEN -1 ELSE 0 END::bigint AS urgency
