@@ -33,9 +33,10 @@ export function MomentField({
       hint={hint ?? 'UTC, 24 hours: year-month-day hour:minute, for example 2026-11-11 14:05'}
       className={['field-short', className ?? ''].filter(Boolean).join(' ')}
       after={
-        left && parsed.ok ? (
-          <span className="field-hint">Read as {utcMoment(parsed.instant)}</span>
-        ) : undefined
+        // Its line is there from the start: a button below must not move away under the press that leaves the field.
+        <span className="field-hint">
+          {left && parsed.ok ? `Read as ${utcMoment(parsed.instant)}` : '\u00a0'}
+        </span>
       }
     >
       {(wiring) => (
