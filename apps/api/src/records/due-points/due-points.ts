@@ -120,6 +120,9 @@ function rowsOf(
   // Off the wing it hangs on no carrier: a clock that stands still at zero.
   const clock: Counts | null = running === null ? null : reading({ carrierId: running.carrierId, at: null });
   const rule = running?.cycleRuleId == null ? undefined : uses.facts.cycleRules.get(running.cycleRuleId);
+  // A clock without a rule counts no cycles: it would never come nearer to the limit, whatever is flown.
+  if (running !== null && rule === undefined && life.remainingExact !== null)
+    return [{ ...base, reason: 'NO_CYCLE_RULE' }];
   const due = {
     ...base,
     verdict: 'limited' as const,

@@ -23,6 +23,7 @@ const REASONS: Readonly<Record<string, string>> = {
   MINUTES_UNKNOWN: 'Its hours are not known',
   COUNTERS_UNKNOWN: 'Its counters are not known',
   NO_LIMIT_RECORDED: 'No limit is recorded for it here',
+  NO_CYCLE_RULE: 'No rule says what a cycle is for its engine on this airframe',
   NOT_AUTHORISED: 'Not authorised in this model at this rating',
   LIMITED_PART_MISSING: 'No part is recorded there',
 };
