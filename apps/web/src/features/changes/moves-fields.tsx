@@ -1,6 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { useDeferredValue } from 'react';
-import { componentChoiceQuery } from '../../server/components.js';
+import { slotWords } from '../../format/place-words.js';
+import { type ComponentRow, componentChoiceQuery } from '../../server/components.js';
 import { engineModelsQuery, locationsQuery } from '../../server/fleet.js';
 import { Button } from '../../ui/actions/button.js';
 import { CheckField } from '../../ui/fields/check-field.js';
@@ -11,6 +12,9 @@ import { SerialText } from '../../ui/status/serial-text.js';
 import { StatusMark } from '../../ui/status/status-mark.js';
 import { FIELD_IDS } from './change-draft.js';
 import type { FieldsProps } from './where-fields.js';
+
+const placeText = ({ kind, label }: ComponentRow['place']): string =>
+  kind === 'slot' ? slotWords(label) : label;
 
 interface OffProps extends FieldsProps {
   /** The serial on record there now; null when the place is empty. */
@@ -111,7 +115,7 @@ export function OnFields({ draft, set, said }: FieldsProps) {
             options={rows.map(({ id, serialNumber, partNumber, place }) => ({
               id,
               label: serialNumber,
-              detail: `${partNumber}, ${place.label}`,
+              detail: `${partNumber}, ${placeText(place)}`,
             }))}
             value={chosen?.id ?? null}
             searching={found.isFetching}
@@ -125,7 +129,7 @@ export function OnFields({ draft, set, said }: FieldsProps) {
           {chosen !== null && (
             <p>
               {chosen.description}, part number <SerialText>{chosen.partNumber}</SerialText>, on record:{' '}
-              {chosen.place.label}
+              {placeText(chosen.place)}
             </p>
           )}
           {draft.slot === 'engine' && ratings.length > 0 && (

@@ -1,5 +1,6 @@
 import { exactCycles } from '../../format/cycles.js';
 import { hoursMinutes } from '../../format/hours.js';
+import { slotWords } from '../../format/place-words.js';
 import type { ComponentKind, Counters, Place } from '../../server/wire.js';
 
 const KINDS: Readonly<Record<ComponentKind, string>> = {
@@ -16,12 +17,6 @@ export const kindWord = (kind: ComponentKind): string => KINDS[kind];
 /** Where it is, in words. */
 export function placeWords({ label, positionNumber, parentId }: Place): string {
   return positionNumber === null || parentId !== null ? label : slotWords(label);
-}
-
-/** A bare position number said as a position: 'ZZ-417, 1' -> 'Position 1 on ZZ-417'. */
-export function slotWords(label: string): string {
-  const match = /^(.*), (\d+)( \(pod\))?$/.exec(label);
-  return match === null ? label : `Position ${match[2]} on ${match[1]}${match[3] ?? ''}`;
 }
 
 /** The page that shows the place; null for a store, or nowhere. */

@@ -1,4 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
+import { slotWords } from '../../format/place-words.js';
 import { boundaryText, type Precision } from '../../format/when.js';
 import { placesQuery } from '../../server/components.js';
 import type { Stay } from '../../server/wire.js';
@@ -6,7 +7,6 @@ import { Answered } from '../../ui/messages/answered.js';
 import { EmptyState } from '../../ui/messages/empty-state.js';
 import type { Column } from '../../ui/table/column.js';
 import { DataTable } from '../../ui/table/data-table.js';
-import { slotWords } from './component-words.js';
 
 interface MomentProps {
   readonly wire: string | null;

@@ -1,4 +1,5 @@
 import { type ReactNode, useEffect } from 'react';
+import { PrintedAt } from '../print/printed-at.js';
 import './page.css';
 
 interface PageHeadingProps {
@@ -29,6 +30,7 @@ export function PageHeading({ title, serial, below, actions }: PageHeadingProps)
           )}
         </h1>
         {below !== undefined && <div className="page-below">{below}</div>}
+        <PrintedAt />
       </div>
       {actions !== undefined && <div className="row no-print">{actions}</div>}
     </div>
