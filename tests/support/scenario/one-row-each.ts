@@ -1,6 +1,30 @@
 import type pg from 'pg';
 import { type TestDatabase, withClient } from '../database.js';
 
+/** What happened. A row may be voided, once; a stay may be ended, once. */
+export const FACTS = [
+  'counter_reading',
+  'flight',
+  'flight_exception',
+  'gap_acceptance',
+  'life_limit',
+  'opening',
+  'rating_change',
+  'reset',
+  'stay',
+  'trace_gap',
+];
+/** What was done and signed. An act is given its answer, once. */
+export const RECORDS = [
+  'about',
+  'act',
+  'document',
+  'journal_entry',
+  'package_change',
+  'release',
+  'signature',
+];
+
 /** The operator whose rows they are. */
 export const OPERATOR = 1;
 
