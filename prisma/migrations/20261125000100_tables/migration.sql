@@ -713,7 +713,7 @@ CREATE INDEX "life_limit_operator_id_part_number_engine_model_id_idx" ON "life_l
 CREATE INDEX "due_point_operator_id_carrier_id_dimension_cycle_rule_id_du_idx" ON "due_point"("operator_id", "carrier_id", "dimension", "cycle_rule_id", "due_at");
 
 -- CreateIndex
-CREATE INDEX "due_point_operator_id_component_id_idx" ON "due_point"("operator_id", "component_id");
+CREATE UNIQUE INDEX "due_point_operator_id_component_id_kind_dimension_key" ON "due_point"("operator_id", "component_id", "kind", "dimension");
 
 -- CreateIndex
 CREATE INDEX "due_point_operator_id_verdict_idx" ON "due_point"("operator_id", "verdict");
@@ -746,7 +746,7 @@ CREATE INDEX "flight_exception_operator_id_position_id_landing_at_idx" ON "fligh
 CREATE INDEX "counter_reading_operator_id_component_id_at_idx" ON "counter_reading"("operator_id", "component_id", "at");
 
 -- CreateIndex
-CREATE INDEX "exposure_operator_id_component_id_idx" ON "exposure"("operator_id", "component_id");
+CREATE UNIQUE INDEX "exposure_operator_id_component_id_from_at_key" ON "exposure"("operator_id", "component_id", "from_at");
 
 -- CreateIndex
 CREATE INDEX "exposure_operator_id_carrier_id_to_at_idx" ON "exposure"("operator_id", "carrier_id", "to_at");

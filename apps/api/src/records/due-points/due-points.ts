@@ -8,6 +8,7 @@ import { newId } from '../../platform/database/uuid.js';
 import { Lives, type PartInLife } from '../lives/lives.js';
 import { type ClockReadings, readClocks } from '../usage/clock-readings.js';
 import { Counters } from '../usage/counters.js';
+import { lockRunning } from '../usage/lock-running.js';
 import { Use, type Uses } from '../usage/use.js';
 
 /** A row of the projection: where on its clock something falls due, or why that can't be told. */
@@ -36,6 +37,7 @@ export class DuePoints {
 
   /** Writes again the due points of exactly these components. */
   async rebuild(tx: Tx, operatorId: number, componentIds: readonly string[]): Promise<void> {
+    await lockRunning(tx, operatorId, componentIds);
     const rows = await this.fromFacts(tx, operatorId, componentIds);
     await tx.duePoint.deleteMany({ where: { operatorId, componentId: { in: [...componentIds] } } });
     await tx.duePoint.createMany({ data: rows.map((row) => ({ operatorId, id: newId(), ...row })) });

@@ -7,6 +7,7 @@ import { fromInstant } from '../../platform/http/instants.js';
 import { readClocks } from './clock-readings.js';
 import { loadExposureFacts } from './exposure-facts.js';
 import { withAllAbove, withAllBeneath } from './kinship.js';
+import { lockRunning } from './lock-running.js';
 
 /** A row of the projection: a closed span with what it saw of its clock, or an open one with the reading at its start. */
 export interface ExposureRow extends ExposureSpan {
@@ -22,6 +23,7 @@ export class Exposures {
    */
   async rebuild(tx: Tx, operatorId: number, componentIds: readonly string[]): Promise<string[]> {
     const touched = await withAllBeneath(tx, operatorId, componentIds);
+    await lockRunning(tx, operatorId, touched);
     const rows = await this.fromFacts(tx, operatorId, touched);
     await tx.exposure.deleteMany({ where: { operatorId, componentId: { in: touched } } });
     await tx.exposure.createMany({
