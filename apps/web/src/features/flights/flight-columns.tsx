@@ -11,13 +11,16 @@ interface FlightActs {
 
 const EXCEPTION_WORDS = { 'shut-down': 'shut down', 'not-running': 'not running' } as const;
 
+/** The caption says that all times are UTC. */
+const clock = (instant: number): string => utcTime(instant).slice(0, 5);
+
 /** The date once; the landing's own only when it is another day. */
 function times({ takeOffAt, landingAt }: LoggedFlight) {
   const from = instantOf(takeOffAt);
   const to = instantOf(landingAt);
   if (from === null || to === null) return { date: takeOffAt, takeOff: '', landing: landingAt };
   const nextDay = utcDate(from) === utcDate(to) ? '' : ' +1';
-  return { date: utcDate(from), takeOff: utcTime(from), landing: `${utcTime(to)}${nextDay}` };
+  return { date: utcDate(from), takeOff: clock(from), landing: `${clock(to)}${nextDay}` };
 }
 
 /** 'Position 3 shut down for 2:21 h' */
@@ -89,7 +92,11 @@ export function flightColumns(
     {
       id: 'remarks',
       header: 'Remarks',
-      cell: (flight) => <Remarks flight={flight} replaced={replacedIds.has(flight.id)} />,
+      cell: (flight) => (
+        <div className="flight-remarks">
+          <Remarks flight={flight} replaced={replacedIds.has(flight.id)} />
+        </div>
+      ),
     },
   ];
   if (acts === null) return own;
