@@ -20,7 +20,7 @@ export function JobProgress({ what, done, total, unit, onCancel, cancelling = fa
   const left = Math.max(0, (total ?? 0) - done);
   return (
     <section className="job panel" aria-label={what}>
-      <h3>{what}</h3>
+      <h2>{what}</h2>
       <progress className="job-bar" aria-label={what} {...(known ? { value: done, max: total } : {})} />
       <p role="status">
         {known
