@@ -2060,7 +2060,7 @@ export interface components {
             slotName: string | null;
         };
         PlacementDto: {
-            /** @description When it came there; its open stay at a location ends then. */
+            /** @description When it came there. Its open stay ends then: at a location, or in another component when it goes to a location. */
             boundary: components["schemas"]["BoundaryDto"];
             /** Format: uuid */
             componentId: string;
