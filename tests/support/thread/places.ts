@@ -1,0 +1,50 @@
+import type { FullRecord } from './full-record.js';
+
+/** A page of the client and its main heading. */
+export interface Place {
+  readonly name: string;
+  readonly path: string;
+}
+
+/** Pages that open without naming a record. */
+export const PLAIN_PLACES: readonly Place[] = [
+  { name: 'positions', path: '/positions' },
+  { name: 'flights', path: '/flights' },
+  { name: 'entering flights', path: '/flights/enter' },
+  { name: 'changes', path: '/changes' },
+  { name: 'logging a change', path: '/changes/new' },
+  { name: 'due', path: '/due' },
+  { name: 'register', path: '/register' },
+  { name: 'airframe types', path: '/register/airframe-types' },
+  { name: 'airframes', path: '/register/airframes' },
+  { name: 'engine models', path: '/register/engine-models' },
+  { name: 'life limits', path: '/register/life-limits' },
+  { name: 'locations', path: '/register/locations' },
+  { name: 'components', path: '/register/components' },
+  { name: 'history', path: '/history' },
+  { name: 'imports', path: '/imports' },
+  { name: 'people', path: '/people' },
+];
+
+/** Pages of one record each. */
+export function recordPlaces(record: FullRecord): readonly Place[] {
+  const { airframe, engineId, engines, openPackage, blockedPackage, releasedPackage } = record;
+  const part = engines[0]?.partIds[0] ?? '';
+  return [
+    { name: 'an airframe', path: `/positions/${airframe.id}` },
+    { name: 'an airframe as of then', path: `/positions/${airframe.id}?at=2025-01-02T00:00Z` },
+    { name: 'an engine', path: `/components/${engineId}` },
+    { name: 'the parts of an engine', path: `/components/${engineId}?tab=parts` },
+    { name: 'the places of an engine', path: `/components/${engineId}?tab=places` },
+    { name: 'a part', path: `/components/${part}` },
+    { name: 'a package', path: `/changes/${openPackage.id}` },
+    { name: 'a released package', path: `/changes/${releasedPackage.id}` },
+    { name: 'a release check', path: `/changes/${openPackage.id}/release-check` },
+    { name: 'a blocked release check', path: `/changes/${blockedPackage.id}/release-check` },
+    { name: 'an airframe in the register', path: `/register/airframes/${airframe.id}` },
+    { name: 'an engine in the register', path: `/register/components/${engineId}` },
+    { name: 'the history of an airframe', path: `/history/airframes/${airframe.id}` },
+    { name: 'the history of an engine', path: `/history/components/${engineId}` },
+    { name: 'an import with errors', path: `/imports/${record.importWithErrors}` },
+  ];
+}
