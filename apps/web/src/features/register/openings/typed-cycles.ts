@@ -4,7 +4,8 @@ export interface TypedCycles {
   readonly denominator: number;
 }
 
-const FORM = /^(\d{1,9})(?:\.(\d{1,3})|\s+(\d{1,3})\/(\d{1,3}))?$/;
+// A comma or point before three digits parts thousands to one reader and decimals to another: only '8,226' passes.
+const FORM = /^(\d{1,3}(?:,\d{3})+|\d{1,9})(?:\.(\d{1,2})|\s+(\d{1,3})\/(\d{1,3}))?$/;
 
 const commonDivisor = (a: number, b: number): number => (b === 0 ? a : commonDivisor(b, a % b));
 
@@ -15,9 +16,10 @@ function lowest(units: number, denominator: number): TypedCycles {
 
 /** '8226' -> 8226 over 1, '8226.5' -> 16453 over 2, '8226 1/3' -> 24679 over 3. Null for anything else. */
 export function readCycles(typed: string): TypedCycles | null {
-  const match = FORM.exec(typed.trim().replaceAll(',', ''));
+  const match = FORM.exec(typed.trim());
   if (match === null) return null;
-  const [, whole = '0', decimals, numerator, denominator] = match;
+  const [, grouped = '0', decimals, numerator, denominator] = match;
+  const whole = grouped.replaceAll(',', '');
   if (decimals !== undefined) {
     const scale = 10 ** decimals.length;
     return lowest(Number(whole) * scale + Number(decimals), scale);
