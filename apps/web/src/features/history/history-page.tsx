@@ -16,10 +16,8 @@ function ComponentChoice() {
   const [typed, setTyped] = useState('');
   const found = useQuery({ ...componentChoiceQuery({ search: typed }), placeholderData: keepPreviousData });
   const navigate = useNavigate();
-  const open = (componentId: string | null) => {
-    if (componentId !== null)
-      void navigate({ to: '/history/components/$componentId', params: { componentId } });
-  };
+  const open = (componentId: string) =>
+    void navigate({ to: '/history/components/$componentId', params: { componentId } });
   return (
     <section className="stack">
       <h2 className="section-heading">Of a component</h2>
@@ -35,7 +33,9 @@ function ComponentChoice() {
         }))}
         value={null}
         onTyped={setTyped}
-        onChoose={open}
+        // A serial typed in full may be the beginning of a longer one: only a pick opens it.
+        onChoose={() => undefined}
+        onPick={open}
       />
       {found.error !== null && (
         <ProblemPanel

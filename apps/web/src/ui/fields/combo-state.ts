@@ -13,6 +13,8 @@ export interface ComboChoice {
   /** The id of the option chosen, or null. Typing something else makes it null again. */
   readonly value: string | null;
   readonly onChoose: (id: string | null) => void;
+  /** Called when an option is taken from the list, or Enter is pressed on one typed in full: not while typing. */
+  readonly onPick?: ((id: string) => void) | undefined;
   /** Given when the server searches: called with what is typed; options are then shown as they come. */
   readonly onTyped?: ((typed: string) => void) | undefined;
 }
@@ -41,7 +43,7 @@ export function matching(options: readonly ComboOption[], typed: string): readon
 }
 
 /** What a combo box knows and does. Source of the keys: WAI-ARIA authoring practices, combobox. */
-export function useCombo({ options, value, onChoose, onTyped }: ComboChoice): ComboState {
+export function useCombo({ options, value, onChoose, onPick, onTyped }: ComboChoice): ComboState {
   const field = useRef<HTMLInputElement>(null);
   const [typed, setTyped] = useState(() => options.find((option) => option.id === value)?.label ?? '');
   const [open, setOpen] = useState(false);
@@ -55,6 +57,7 @@ export function useCombo({ options, value, onChoose, onTyped }: ComboChoice): Co
     close();
     onChoose(option.id);
     field.current?.focus();
+    onPick?.(option.id);
   };
   const type = (next: string) => {
     setTyped(next);
@@ -69,7 +72,8 @@ export function useCombo({ options, value, onChoose, onTyped }: ComboChoice): Co
     setOpen(true);
   };
   const press = (event: KeyboardEvent<HTMLInputElement>) => {
-    const inHand = open ? shown[active] : undefined;
+    const inFull = onPick === undefined ? undefined : shown.find((option) => same(option.label, typed));
+    const inHand = (open ? shown[active] : undefined) ?? inFull;
     if (event.key === 'ArrowDown') move(1);
     else if (event.key === 'ArrowUp') move(-1);
     else if (event.key === 'Escape' && open) close();
