@@ -4,7 +4,7 @@ import { PageHeading } from '../ui/page/page-heading.js';
 /** An address that leads nowhere. */
 export function NotFound() {
   return (
-    <div className="page">
+    <main className="page">
       <PageHeading title="There is no such page" />
       <p>
         The address <code>{window.location.pathname}</code> leads nowhere. It may be mistyped, or what stood
@@ -13,6 +13,6 @@ export function NotFound() {
       <div>
         <ActionLink href="/positions">Go to Positions</ActionLink>
       </div>
-    </div>
+    </main>
   );
 }
