@@ -3,9 +3,13 @@ import { addDays, dateOf, startOfDay } from '@strutbook/domain/units/calendar.js
 import type { Instant } from '@strutbook/domain/units/minutes.js';
 import type { Tx } from '../../platform/database/database.js';
 import { fromInstant, toInstant } from '../../platform/http/instants.js';
-import { offsetMinutes } from './day-zone.js';
+import { orNotFound } from '../../platform/problems/refusal.error.js';
+import { offsetAtStartOf } from './day-zone.js';
 
-/** The flights of these airframes that a boundary may fall into or be told by, and the offset of the first one's days. */
+/**
+ * The flights of these airframes that a boundary may fall into or be told by, and the offset of the first one's days.
+ * Refuses: NOT_FOUND when there is no such first one.
+ */
 export async function loadBoundaryFacts(
   tx: Tx,
   operatorId: number,
@@ -14,15 +18,17 @@ export async function loadBoundaryFacts(
 ): Promise<BoundaryFacts> {
   const [firstId] = airframeIds;
   if (firstId === undefined) return { flights: [], offsetMinutes: 0 };
-  const airframe = await tx.airframe.findUniqueOrThrow({
-    where: { operatorId_id: { operatorId, id: firstId } },
-    select: { dayZone: true },
-  });
-  const offset = offsetMinutes(airframe.dayZone, dateAround(boundary));
-  const where = { operatorId, airframeId: { in: [...airframeIds] }, voidedSeq: null };
+  const where = { operatorId_id: { operatorId, id: firstId } };
+  const airframe = orNotFound(
+    await tx.airframe.findUnique({ where, select: { dayZone: true } }),
+    'airframe',
+    'boundary.airframeId',
+  );
+  const offset = offsetAtStartOf(airframe.dayZone, dayThatBegins(boundary));
+  const counted = { operatorId, airframeId: { in: [...airframeIds] }, voidedSeq: null };
   const page =
     boundary.kind === 'after-page'
-      ? await tx.flight.findMany({ where: { ...where, airframeId: firstId, logPage: boundary.page } })
+      ? await tx.flight.findMany({ where: { ...counted, airframeId: firstId, logPage: boundary.page } })
       : [];
   const around =
     page[0] === undefined
@@ -33,7 +39,7 @@ export async function loadBoundaryFacts(
       ? []
       : await tx.flight.findMany({
           where: {
-            ...where,
+            ...counted,
             landingAt: { gt: fromInstant(around.from) },
             takeOffAt: { lt: fromInstant(around.to) },
           },
@@ -50,8 +56,10 @@ export async function loadBoundaryFacts(
   };
 }
 
-function dateAround(boundary: Boundary): string {
-  if (boundary.kind === 'before-first' || boundary.kind === 'after-last') return boundary.on;
+/** The day whose beginning the boundary is told by; any day where it is told by none. */
+function dayThatBegins(boundary: Boundary): string {
+  if (boundary.kind === 'before-first') return boundary.on;
+  if (boundary.kind === 'after-last') return addDays(boundary.on, 1);
   return boundary.kind === 'instant' ? dateOf(boundary.at) : '2000-01-01';
 }
 
