@@ -82,7 +82,7 @@ function totalsAfter(before: RunningTotals, event: HistoryEvent): RunningTotals 
     return {
       ...before,
       minutes: plus(before.minutes, worstCase?.minutes ?? null),
-      cycles: plusCycles(before.cycles, worstCase === null ? null : fraction(worstCase.cycles)),
+      cycles: plusCycles(before.cycles, worstCase?.cycles == null ? null : fraction(worstCase.cycles)),
     };
   }
   if (event.kind !== 'flight') return before;

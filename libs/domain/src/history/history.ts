@@ -60,8 +60,8 @@ export type HistoryEvent =
   | {
       readonly kind: 'trace-gap';
       readonly description: string;
-      /** The most that may have been used in it, under a recorded acceptance; without one the totals are not known. */
-      readonly worstCase: { readonly minutes: number; readonly cycles: number } | null;
+      /** The most that may have been used in it, under a recorded acceptance; without one, or where it doesn't say, the totals are not known. */
+      readonly worstCase: { readonly minutes: number | null; readonly cycles: number | null } | null;
     }
   | { readonly kind: 'trace-acceptance'; readonly reference: string }
   | { readonly kind: 'reset'; readonly what: 'overhaul' | 'shop-visit'; readonly evidence: string }

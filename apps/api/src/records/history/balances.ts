@@ -122,23 +122,22 @@ interface Acceptance {
   readonly minutes: bigint | null;
 }
 
-/** What is accepted for a gap: its own acceptances, and, told with the first gap, those that name none. */
+/**
+ * The most that may have been used in a gap: its own acceptance, else the one that names no gap, which is one figure
+ * for all without their own and is told with the first of them. What it doesn't say stays unknown.
+ */
 function worstCaseOf(
   gapId: string,
   gaps: readonly { readonly id: string; readonly voidedSeq: bigint | null }[],
   accepted: readonly Acceptance[],
 ) {
-  const whole = accepted.filter((row) => row.traceGapId === null);
-  const own = accepted.filter((row) => row.traceGapId === gapId);
-  if (whole.length + own.length === 0) return null;
-  const first = gaps.find((gap) => gap.voidedSeq === null)?.id === gapId;
-  return [...own, ...(first ? whole : [])].reduce(
-    (sum, row) => ({
-      minutes: sum.minutes + Number(row.minutes ?? 0),
-      cycles: sum.cycles + Number(row.cycles ?? 0),
-    }),
-    { minutes: 0, cycles: 0 },
-  );
+  const ownOf = (id: string) => accepted.find((row) => row.traceGapId === id);
+  const standing = ownOf(gapId) ?? accepted.find((row) => row.traceGapId === null);
+  if (standing === undefined) return null;
+  const first = gaps.find((gap) => gap.voidedSeq === null && ownOf(gap.id) === undefined);
+  if (standing.traceGapId === null && first?.id !== gapId) return { minutes: 0, cycles: 0 };
+  const told = (amount: bigint | null) => (amount === null ? null : Number(amount));
+  return { minutes: told(standing.minutes), cycles: told(standing.cycles) };
 }
 
 /** Acceptances of a worst case; each happened when it was recorded. `recordedAt` tells when that was. */

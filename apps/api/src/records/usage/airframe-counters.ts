@@ -3,7 +3,7 @@ import type { Counters } from '@strutbook/domain/usage/since.js';
 import type { Tx } from '../../platform/database/database.js';
 import { readClocks } from './clock-readings.js';
 
-/** An airframe's counters since new: its opening and what it flew since; one cycle a flight. Without an opening, unknown. */
+/** An airframe's counters since new: its opening and what it flew since; one cycle a flight. Without an opening, and before it, unknown. */
 export async function airframeCounters(
   tx: Tx,
   operatorId: number,
@@ -20,7 +20,9 @@ export async function airframeCounters(
   );
   return new Map(
     airframeIds.map((airframeId) => {
-      const opening = openings.find((row) => row.airframeId === airframeId);
+      const opening = openings.find(
+        (row) => row.airframeId === airframeId && (at === null || row.at.getTime() <= at.getTime()),
+      );
       const flown = reading({ carrierId: airframeId, at });
       const cycles: Fraction | null =
         opening?.cycles == null

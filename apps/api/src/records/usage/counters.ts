@@ -3,6 +3,7 @@ import { add, fraction } from '@strutbook/domain/units/fraction.js';
 import { countersSince, type Counters as Pair } from '@strutbook/domain/usage/since.js';
 import { totals } from '@strutbook/domain/usage/totals.js';
 import type { Tx } from '../../platform/database/database.js';
+import { fromInstant, toInstant } from '../../platform/http/instants.js';
 import { Use, type Uses } from './use.js';
 import type { RecordedGap } from './use-facts.js';
 
@@ -89,18 +90,18 @@ function countersOf(
   const ranUncounted = marks.ranUncounted.has(componentId);
   const now = ranUncounted ? UNKNOWN : uses.totalsAt({ componentId, at });
   const since = (from: Date): Pair =>
-    gaps.some((gap) => !gap.accepted && gap.toAt > from)
-      ? UNKNOWN
-      : countersSince(uses.totalsAt({ componentId, at: from }), now);
+    withGaps(countersSince(uses.totalsAt({ componentId, at: from }), now), gapsAfter(gaps, from), uses);
   const sinceEvent = (kinds: readonly string[]): Pair | null => {
     const reset = marks.resets
       .filter((row) => row.componentId === componentId && kinds.includes(row.kind))
       .at(-1);
-    return reset === undefined ? sinceOpening(componentId, kinds[0] ?? '', now, uses) : since(reset.at);
+    return reset === undefined
+      ? sinceOpening(componentId, kinds[0] ?? '', { now, gaps, at }, uses)
+      : since(reset.at);
   };
   const installed = marks.installedAt.get(componentId);
   return {
-    sinceNew: gaps.some((gap) => !gap.accepted) ? UNKNOWN : withWorstCase(componentId, now, uses),
+    sinceNew: withGaps(now, gaps, uses),
     sinceOverhaul: sinceEvent(['overhaul']),
     sinceShopVisit: sinceEvent(['shop-visit', 'overhaul']),
     sinceInstalled: installed === undefined ? null : since(installed),
@@ -111,8 +112,16 @@ function countersOf(
 const UNKNOWN: Pair = { minutes: null, cycles: null };
 
 /** Counters since an event before the opening: what the opening says of it, and all since. */
-function sinceOpening(componentId: string, basis: string, now: Pair, { facts }: Uses): Pair | null {
-  const rows = facts.openings.filter((row) => row.componentId === componentId);
+function sinceOpening(
+  componentId: string,
+  basis: string,
+  { now, gaps, at }: { now: Pair; gaps: readonly RecordedGap[]; at: Date | null },
+  uses: Uses,
+): Pair | null {
+  const { facts } = uses;
+  const rows = facts.openings.filter(
+    (row) => row.componentId === componentId && (at === null || row.at <= toInstant(at)),
+  );
   const [of, atNew] = [rows.filter((row) => row.basis === basis), rows.filter((row) => row.basis === 'new')];
   const [first] = of;
   if (first === undefined) return null;
@@ -121,22 +130,40 @@ function sinceOpening(componentId: string, basis: string, now: Pair, { facts }: 
     totals({ openings: atNew, exposures: [], cycleRules: facts.cycleRules }),
     now,
   );
-  return {
-    minutes: opened.minutes === null || accrued.minutes === null ? null : opened.minutes + accrued.minutes,
-    cycles: opened.cycles === null || accrued.cycles === null ? null : add(opened.cycles, accrued.cycles),
-  };
+  return withGaps(plus(opened, accrued), gapsAfter(gaps, fromInstant(first.at)), uses);
 }
 
-/** An accepted gap adds the most that may have been used in it. */
-function withWorstCase(componentId: string, now: Pair, { facts }: Uses): Pair {
-  const accepted = facts.gaps.some((gap) => gap.componentId === componentId && gap.accepted);
-  const worst = facts.acceptances.filter((row) => row.componentId === componentId);
-  if (!accepted) return { minutes: now.minutes, cycles: now.cycles };
-  return worst.reduce<Pair>(
-    (sum, row) => ({
-      minutes: sum.minutes === null || row.minutes === null ? null : sum.minutes + row.minutes,
-      cycles: sum.cycles === null || row.cycles === null ? null : add(sum.cycles, fraction(row.cycles)),
-    }),
-    { minutes: now.minutes, cycles: now.cycles },
+/** The gaps that reach beyond an instant: what passed in them is not in the counters read there. */
+function gapsAfter(gaps: readonly RecordedGap[], from: Date): readonly RecordedGap[] {
+  return gaps.filter((gap) => gap.toAt > from);
+}
+
+/**
+ * Counters with what the gaps may hide: unknown while one is not accepted, else the most that may have been used in
+ * each. An acceptance that names no gap is one figure for all that have none of their own.
+ */
+function withGaps(counted: Pair, gaps: readonly RecordedGap[], { facts }: Uses): Pair {
+  if (gaps.some((gap) => !gap.accepted)) return UNKNOWN;
+  const standing = new Set(
+    gaps.map(
+      (gap) =>
+        facts.acceptances.findLast((row) => row.traceGapId === gap.id) ??
+        facts.acceptances.findLast((row) => row.traceGapId === null && row.componentId === gap.componentId),
+    ),
   );
+  return [...standing].reduce<Pair>(
+    (sum, row) =>
+      plus(sum, {
+        minutes: row?.minutes ?? null,
+        cycles: row?.cycles == null ? null : fraction(row.cycles),
+      }),
+    { minutes: counted.minutes, cycles: counted.cycles },
+  );
+}
+
+function plus(a: Pair, b: Pair): Pair {
+  return {
+    minutes: a.minutes === null || b.minutes === null ? null : a.minutes + b.minutes,
+    cycles: a.cycles === null || b.cycles === null ? null : add(a.cycles, b.cycles),
+  };
 }

@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { type Totals, totals } from '@strutbook/domain/usage/totals.js';
 import type { Tx } from '../../platform/database/database.js';
+import { toInstant } from '../../platform/http/instants.js';
 import { type ClockAsk, readClocks } from './clock-readings.js';
 import { loadUseFacts, type StoredExposure, seenBy, type UseFacts } from './use-facts.js';
 
@@ -35,7 +36,13 @@ export class Use {
       running: (componentId) => (byComponent.get(componentId) ?? []).find((row) => row.toAt === null) ?? null,
       totalsAt: ({ componentId, at }) =>
         totals({
-          openings: facts.openings.filter((row) => row.componentId === componentId && row.basis === 'new'),
+          // Before its instant an opening says nothing, and nothing is known.
+          openings: facts.openings.filter(
+            (row) =>
+              row.componentId === componentId &&
+              row.basis === 'new' &&
+              (at === null || row.at <= toInstant(at)),
+          ),
           exposures: (byComponent.get(componentId) ?? []).map((row) => ({
             ratingId: row.ratingId,
             cycleRuleId: row.cycleRuleId,
