@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { Injectable } from '@nestjs/common';
 import { type ChangePlan, planChange } from '@strutbook/domain/changes/plan-change.js';
+import type { RefusalCode } from '@strutbook/domain/refusals.js';
 import { checkRelease } from '@strutbook/domain/release/check-release.js';
 import type { Objection } from '@strutbook/domain/release/objection.js';
 import { type ResolvedBoundary, resolveBoundary } from '@strutbook/domain/stays/boundary.js';
@@ -11,9 +12,11 @@ import { toCounters } from '../../platform/http/counters.dto.js';
 import { fromInstant, instantToWire } from '../../platform/http/instants.js';
 import { toObjection } from '../../platform/http/objection.dto.js';
 import { orRefuse, refuse } from '../../platform/problems/refusal.error.js';
+import { Clock } from '../../platform/time/clock.js';
 import { plainJson } from '../../records/journal/plain-json.js';
 import { EngineSnapshots } from '../../records/lives/engine-snapshots.js';
 import { ratingsAt } from '../../records/lives/ratings.js';
+import { refuseFutureBoundary } from '../../records/stays/future-boundary.js';
 import { Counters } from '../../records/usage/counters.js';
 import type { ChangedComponentDto, ChangePreviewDto } from './change.dto.js';
 import type { ChangeCommand } from './change-command.js';
@@ -30,26 +33,36 @@ export interface PlannedChange {
   readonly preview: ChangePreviewDto;
 }
 
+/** The fields of a change where the rule itself speaks of a slot. */
+const FIELD_TO_BLAME: Readonly<Partial<Record<RefusalCode, string>>> = {
+  SLOT_OCCUPIED: 'outgoingSerial',
+  SAME_PLACE: 'incomingSerial',
+  WRONG_KIND: 'incomingSerial',
+};
+
 /** Plans a change and computes what is shown for confirmation: the same for the preview and for the record. */
 @Injectable()
 export class PreviewChange {
   constructor(
     private readonly counters: Counters,
     private readonly engines: EngineSnapshots,
+    private readonly clock: Clock,
   ) {}
 
-  /** Refuses as planChange does, and NOT_FOUND, INVALID_FIELDS. */
+  /** Refuses as planChange does, and NOT_FOUND, INVALID_FIELDS, IN_THE_FUTURE. */
   async of(tx: Tx, operatorId: number, command: ChangeCommand): Promise<PlannedChange> {
     const loaded = await loadChange(tx, operatorId, command);
-    const rating = await this.rating(tx, operatorId, command, loaded);
     const resolved = orRefuse(resolveBoundary(command.boundary, loaded.facts));
+    refuseFutureBoundary(command.boundary, resolved.at, this.clock.now());
+    const rating = await this.rating(tx, operatorId, { command, loaded, at: resolved.at });
     const lifeObjections = await this.objectionsToIncoming(tx, operatorId, {
       command,
       loaded,
       at: resolved.at,
       ratingId: rating.now,
     });
-    const plan = orRefuse(planChange(loaded.request, { ...loaded.facts, lifeObjections }));
+    const planned = planChange(loaded.request, { ...loaded.facts, lifeObjections });
+    const plan = orRefuse(planned, planned.ok ? undefined : FIELD_TO_BLAME[planned.refusal.code]);
     const ended = loaded.facts.slot.stays.find((stay) => plan.ends.some((end) => end.stayId === stay.id));
     const outgoingId = command.outgoingSerial === null ? null : (ended?.componentId ?? null);
     const shown = {
@@ -65,7 +78,7 @@ export class PreviewChange {
       objections: plan.objections.map(toObjection),
     };
     const digest = createHash('sha256')
-      .update(canonical(plainJson({ ...shown, ...command })))
+      .update(canonical(plainJson({ ...command, ...shown })))
       .digest('hex');
     return {
       loaded,
@@ -104,13 +117,18 @@ export class PreviewChange {
   private async rating(
     tx: Tx,
     operatorId: number,
-    command: ChangeCommand,
-    { incomingId, modelId }: LoadedChange,
+    {
+      command,
+      loaded: { incomingId, modelId },
+      at,
+    }: { command: ChangeCommand; loaded: LoadedChange; at: Instant },
   ) {
     if (incomingId === null || command.slotKind !== 'engine')
       return { now: null, code: null, changesTo: null };
-    const current = (await ratingsAt(tx, operatorId, [incomingId], null)).get(incomingId) ?? null;
-    const ratings = await tx.rating.findMany({ where: { operatorId, engineModelId: modelId ?? '' } });
+    // The rating then, not the one of today: a change entered late may lie before a later change of rating.
+    const current = (await ratingsAt(tx, operatorId, [incomingId], fromInstant(at))).get(incomingId) ?? null;
+    const ratings =
+      modelId === null ? [] : await tx.rating.findMany({ where: { operatorId, engineModelId: modelId } });
     const code = command.ratingCode ?? ratings.find((rating) => rating.id === current)?.code ?? null;
     const chosen = code === null ? null : (ratings.find((rating) => rating.code === code) ?? null);
     if (code !== null && chosen === null)
@@ -135,7 +153,9 @@ export class PreviewChange {
   ): Promise<readonly Objection[]> {
     const { incomingId, airframe, positionId } = loaded;
     if (incomingId === null || command.slotKind !== 'engine') return [];
-    const snapshot = (await this.engines.of(tx, operatorId, [incomingId], fromInstant(at))).get(incomingId);
+    const willRunAt = new Map(ratingId === null ? [] : [[incomingId, ratingId]]);
+    const snapshots = await this.engines.of(tx, operatorId, [incomingId], fromInstant(at), willRunAt);
+    const snapshot = snapshots.get(incomingId);
     if (snapshot === undefined) return [];
     return checkRelease({
       package: {
@@ -146,13 +166,7 @@ export class PreviewChange {
         ruleSet: '',
       },
       at,
-      positions: [
-        {
-          positionId,
-          number: command.positionNumber,
-          engine: { ...snapshot, ratingId: ratingId ?? snapshot.ratingId },
-        },
-      ],
+      positions: [{ positionId, number: command.positionNumber, engine: snapshot }],
       flights: [],
       steps: [],
       plannedStayCycles: null,

@@ -7,6 +7,7 @@ import type { ActRequest } from '../../platform/http/act-key.js';
 import { Acts } from '../../platform/http/acts.js';
 import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
 import { Clock } from '../../platform/time/clock.js';
+import { refuseFuture } from '../../platform/time/refuse-future.js';
 import { Projections } from '../../records/due-points/projections.js';
 import { Journal } from '../../records/journal/journal.js';
 import type {
@@ -21,7 +22,7 @@ import type {
   TraceGapDto,
 } from './component-facts.dto.js';
 import { gapAcceptanceToWire, ratingChangeToWire, resetToWire, traceGapToWire } from './facts.mapper.js';
-import { type LockedComponent, lockComponent, momentOf, refuseFuture, refuseMoment } from './moment.js';
+import { type LockedComponent, lockComponent, momentOf, refuseMoment } from './moment.js';
 import { readOpenings } from './openings.service.js';
 
 interface NewFact<T> {

@@ -1,5 +1,5 @@
 import type { Tx } from '../../platform/database/database.js';
-import { dayToWire, fromWire, toInstant, toWire } from '../../platform/http/instants.js';
+import { dayToWire, fromWire, toInstant } from '../../platform/http/instants.js';
 import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
 import { airframesOfSlots, lockForStays } from '../../records/stays/stay-facts.js';
 
@@ -11,18 +11,11 @@ export interface LockedComponent {
   readonly airframeIds: readonly string[];
 }
 
-const GRACE_MS = 5 * 60_000;
-
 /** The instant a checked text means. Throws on one that was not checked. */
 export function momentOf(text: string): Date {
   const at = fromWire(text);
   if (at === null) throw new Error(`checked before: not an instant: ${text}`);
   return at;
-}
-
-/** Refuses IN_THE_FUTURE: what has not happened is no fact. A clock a little off is forgiven. */
-export function refuseFuture(at: Date, field: string, now: Date): void {
-  if (at.getTime() > now.getTime() + GRACE_MS) refuse({ code: 'IN_THE_FUTURE', field, at: toWire(at) });
 }
 
 /** Locks the component, after the airframes it is on at that instant. Refuses: NOT_FOUND. */

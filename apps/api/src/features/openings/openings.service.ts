@@ -6,10 +6,11 @@ import type { ActRequest } from '../../platform/http/act-key.js';
 import { Acts } from '../../platform/http/acts.js';
 import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
 import { Clock } from '../../platform/time/clock.js';
+import { refuseFuture } from '../../platform/time/refuse-future.js';
 import { DuePoints } from '../../records/due-points/due-points.js';
 import { Journal } from '../../records/journal/journal.js';
 import { openingsToWire } from './facts.mapper.js';
-import { momentOf, refuseFuture } from './moment.js';
+import { momentOf } from './moment.js';
 import type { NewOpeningDto, OpeningDto } from './opening.dto.js';
 import { lockSubject, openingRatings, refuseOpening, type Subject } from './opening-rules.js';
 
@@ -24,9 +25,14 @@ export class OpeningsService {
     private readonly clock: Clock,
   ) {}
 
-  /** The opening balances of an airframe, voided ones marked. */
+  /** The opening balances of an airframe, voided ones marked. Refuses: NOT_FOUND. */
   ofAirframe(actor: Actor, airframeId: string): Promise<OpeningDto[]> {
-    return this.database.inOperator(actor, (tx) => readOpenings(tx, actor.operatorId, { airframeId }));
+    const { operatorId } = actor;
+    return this.database.inOperator(actor, async (tx) => {
+      const where = { operatorId_id: { operatorId, id: airframeId } };
+      orNotFound(await tx.airframe.findUnique({ where, select: { id: true } }), 'airframe');
+      return readOpenings(tx, operatorId, { airframeId });
+    });
   }
 
   /**

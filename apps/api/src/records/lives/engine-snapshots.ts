@@ -16,12 +16,13 @@ export class EngineSnapshots {
     private readonly lives: Lives,
   ) {}
 
-  /** The snapshots of these engines, now (null) or at an instant. */
+  /** The snapshots of these engines, now (null) or at an instant; `willRunAt` names ratings that count instead of those recorded. */
   async of(
     tx: Tx,
     operatorId: number,
     engineIds: readonly string[],
     at: Date | null,
+    willRunAt: ReadonlyMap<string, string> = new Map(),
   ): Promise<ReadonlyMap<string, EngineSnapshot>> {
     const ids = [...engineIds];
     const slots = await this.structure.beneath(tx, operatorId, ids, at);
@@ -31,8 +32,8 @@ export class EngineSnapshots {
       include: { engineModel: { select: { maker: true, designation: true } } },
     });
     const counters = await this.counters.of(tx, operatorId, ids, at);
-    const lives = await this.lives.of(tx, operatorId, partIds, at);
-    const ratingOf = await ratingsAt(tx, operatorId, ids, at);
+    const lives = await this.lives.of(tx, operatorId, partIds, at, willRunAt);
+    const ratingOf = new Map([...(await ratingsAt(tx, operatorId, ids, at)), ...willRunAt]);
     const ratings = await tx.rating.findMany({ where: { operatorId, id: { in: [...ratingOf.values()] } } });
     const byId = new Map(components.map((component) => [component.id, component]));
     const root = rootsOf(slots, ids);

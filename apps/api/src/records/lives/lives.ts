@@ -47,13 +47,15 @@ export class Lives {
    * The life of each limited part among these components, now (null) or at an instant.
    *
    * A part is judged by the model of the engine it is in, at the rating that engine runs at; one in no engine by
-   * the model it is recorded for, at the rating it last ran at.
+   * the model it is recorded for, at the rating it last ran at. `willRunAt` names ratings of engines that count
+   * instead of those recorded.
    */
   async of(
     tx: Tx,
     operatorId: number,
     componentIds: readonly string[],
     at: Date | null,
+    willRunAt: ReadonlyMap<string, string> = new Map(),
   ): Promise<ReadonlyMap<string, PartInLife>> {
     const parts = await tx.component.findMany({
       where: { operatorId, id: { in: [...componentIds] }, lifeLimited: true },
@@ -83,7 +85,7 @@ export class Lives {
       methodOf: new Map(
         models.map((model) => [model.id, model.lifeMethod === 'lowest-limit' ? 'lowest-limit' : 'pro-rata']),
       ),
-      ratingOf: await ratingsAt(tx, operatorId, engineIds, at),
+      ratingOf: new Map([...(await ratingsAt(tx, operatorId, engineIds, at)), ...willRunAt]),
       limits: await loadLifeLimits(
         tx,
         operatorId,

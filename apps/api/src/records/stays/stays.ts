@@ -8,9 +8,10 @@ import { newId } from '../../platform/database/uuid.js';
 import { fromInstant } from '../../platform/http/instants.js';
 import { orNotFound, orRefuse, refuse } from '../../platform/problems/refusal.error.js';
 import { Clock } from '../../platform/time/clock.js';
+import { beneathDuring, withAllAbove } from '../usage/kinship.js';
 import { loadBoundaryFacts } from './boundary-facts.js';
+import { refuseFutureBoundary } from './future-boundary.js';
 import { airframesOfSlots, loadComponentFacts, loadSlotStays, lockForStays } from './stay-facts.js';
-import { Structure } from './structure.js';
 
 /** A placement as it is told; `until` makes it a stay of the past. */
 export interface Placement {
@@ -48,10 +49,7 @@ export interface PlacedStay {
 /** Stays are facts: opened, ended once, voided once. The caller flattens again what they touch. */
 @Injectable()
 export class Stays {
-  constructor(
-    private readonly structure: Structure,
-    private readonly clock: Clock,
-  ) {}
+  constructor(private readonly clock: Clock) {}
 
   /**
    * Puts a component to a place, ending its open stay: at a location, or in another component when it goes to a
@@ -66,32 +64,43 @@ export class Stays {
       'component',
     );
     const slotStays = place.kind === 'slot' ? await loadSlotStays(tx, operatorId, place.slotId) : [];
-    const own = await this.structure.beneath(tx, operatorId, [componentId], null);
-    const ownSlots = await tx.slot.findMany({ where: { operatorId, componentId }, select: { id: true } });
     const begins = orRefuse(resolveBoundary(boundary, facts)).at;
+    refuseFutureBoundary(boundary, begins, this.clock.now());
     const ends =
       until === null
         ? null
-        : orRefuse(resolveBoundary(until, await loadBoundaryFacts(tx, operatorId, airframeIds, until)));
+        : orRefuse(
+            resolveBoundary(until, await loadBoundaryFacts(tx, operatorId, airframeIds, until)),
+            'until',
+          );
     if (ends !== null && ends.at <= begins)
-      refuse({ code: 'ENDS_BEFORE_START', stayId: 'new', from: begins, at: ends.at });
+      refuse({ code: 'ENDS_BEFORE_START', stayId: 'new', from: begins, at: ends.at }, 'until');
+    if (until !== null && ends !== null) refuseFutureBoundary(until, ends.at, this.clock.now(), 'until');
+    const within = await beneathDuring(tx, operatorId, componentId, {
+      from: fromInstant(begins),
+      to: ends === null ? null : fromInstant(ends.at),
+    });
+    const ownSlots = await tx.slot.findMany({
+      where: { operatorId, componentId: { in: [componentId, ...within] } },
+      select: { id: true },
+    });
     // A stay of the past only has to fit between what is recorded before and after it.
     const overlapping = (stay: { from: Instant }) => ends === null || stay.from < ends.at;
-    const plan = orRefuse(
-      planPlacement(
-        { componentId, place, boundary },
-        {
-          ...facts,
-          componentStays: component.stays.filter(overlapping),
-          slotStays: slotStays.filter(overlapping),
-          leavesSlot: until === null && (await isInComponent(tx, operatorId, component.stays)),
-          ownSlotIds: new Set([...own.map((slot) => slot.slotId), ...ownSlots.map((slot) => slot.id)]),
-          opening: component.opening,
-          manufacturedAt: component.manufacturedAt,
-          scrappedAt: component.scrappedAt,
-        },
-      ),
+    const planned = planPlacement(
+      { componentId, place, boundary },
+      {
+        ...facts,
+        componentStays: component.stays.filter(overlapping),
+        slotStays: slotStays.filter(overlapping),
+        leavesSlot: until === null && (await isInComponent(tx, operatorId, component.stays)),
+        ownSlotIds: new Set(ownSlots.map((slot) => slot.id)),
+        opening: component.opening,
+        manufacturedAt: component.manufacturedAt,
+        scrappedAt: component.scrappedAt,
+      },
     );
+    const isElsewhere = !planned.ok && planned.refusal.code === 'ALREADY_INSTALLED';
+    const plan = orRefuse(planned, isElsewhere ? 'componentId' : undefined);
     if (plan.ends !== null)
       await this.end(tx, operatorId, {
         stayId: plan.ends,
@@ -183,7 +192,8 @@ export class Stays {
     if (stay.voidedSeq !== null) refuse({ code: 'ALREADY_VOIDED', what: 'stay' });
     if (stay.slotId !== null) {
       const airframeIds = await airframesOfSlots(tx, operatorId, [stay.slotId], stay.fromAt);
-      await lockForStays(tx, operatorId, { airframeIds, componentIds: [stay.componentId] });
+      const componentIds = await withAllAbove(tx, operatorId, [stay.componentId]);
+      await lockForStays(tx, operatorId, { airframeIds, componentIds });
     }
     await tx.stay.updateMany({
       where: { operatorId, id: stayId, voidedSeq: null },
@@ -192,7 +202,10 @@ export class Stays {
     return stay.componentId;
   }
 
-  /** Locks what a placement touches and answers the airframes whose flights matter, the one of its log first. */
+  /**
+   * Locks what a placement touches, with all it hung in or will: what carries the parent to another clock at the
+   * same moment must see this stay, or be seen. Answers the airframes whose flights matter, the one of its log first.
+   */
   private async lock(
     tx: Tx,
     operatorId: number,
@@ -209,7 +222,18 @@ export class Stays {
     const at = boundary.kind === 'instant' ? fromInstant(boundary.at) : this.clock.now();
     const onThem = slotIds.length === 0 ? [] : await airframesOfSlots(tx, operatorId, slotIds, at);
     const airframeIds = [...new Set([...(airframeId === null ? [] : [airframeId]), ...onThem])];
-    await lockForStays(tx, operatorId, { airframeIds, componentIds: [componentId] });
+    const into =
+      place.kind === 'slot'
+        ? await tx.slot.findUnique({
+            where: { operatorId_id: { operatorId, id: place.slotId } },
+            select: { componentId: true },
+          })
+        : null;
+    const componentIds = await withAllAbove(tx, operatorId, [
+      componentId,
+      ...(into?.componentId == null ? [] : [into.componentId]),
+    ]);
+    await lockForStays(tx, operatorId, { airframeIds, componentIds });
     return airframeIds;
   }
 }

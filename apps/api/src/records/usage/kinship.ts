@@ -53,3 +53,22 @@ export async function everOnAirframes(
     rows.map((row) => row.id),
   );
 }
+
+/** All that hung beneath a component at any time of a span, itself left out; `to` null: without an end. */
+export async function beneathDuring(
+  tx: Tx,
+  operatorId: number,
+  componentId: string,
+  { from, to }: { readonly from: Date; readonly to: Date | null },
+): Promise<string[]> {
+  const rows = await tx.$queryRaw<{ id: string }[]>`
+    WITH RECURSIVE beneath (id) AS (
+      SELECT ${componentId}::uuid
+      UNION
+      SELECT st.component_id FROM beneath b
+        JOIN slot s ON s.operator_id = ${operatorId}::int AND s.component_id = b.id
+        JOIN stay st ON st.operator_id = s.operator_id AND st.slot_id = s.id AND st.voided_seq IS NULL
+         AND tstzrange(st.from_at, st.to_at) && tstzrange(${from.toISOString()}::timestamptz, ${to === null ? null : to.toISOString()}::timestamptz)
+    ) SELECT id FROM beneath WHERE id <> ${componentId}::uuid`;
+  return rows.map((row) => row.id);
+}
