@@ -1,3 +1,4 @@
+import { counted } from '../../format/counts.js';
 import { hoursMinutes } from '../../format/hours.js';
 import { instantOf, utcDate, utcTime } from '../../format/utc-date.js';
 import { Button } from '../../ui/actions/button.js';
@@ -31,9 +32,9 @@ export function exceptionText({ positionNumber, kind, minutes }: LoggedFlight['e
 
 function Remarks({ flight, replaced }: { readonly flight: LoggedFlight; readonly replaced: boolean }) {
   const events = [
-    flight.touchAndGoes > 0 ? `${flight.touchAndGoes} touch-and-go` : '',
-    flight.starts === 1 ? '' : `${flight.starts} starts`,
-    flight.abortedTakeOffs > 0 ? `${flight.abortedTakeOffs} aborted take-off` : '',
+    flight.touchAndGoes > 0 ? counted(flight.touchAndGoes, 'touch-and-go', 'touch-and-goes') : '',
+    flight.starts === 1 ? '' : counted(flight.starts, 'start'),
+    flight.abortedTakeOffs > 0 ? counted(flight.abortedTakeOffs, 'aborted take-off') : '',
     ...flight.exceptions.map(exceptionText),
     flight.replacesId === null ? '' : 'Corrects an earlier entry',
   ].filter(Boolean);
