@@ -1,11 +1,11 @@
 import type { QueryClient } from '@tanstack/react-query';
 import { createRoute, createRouter, lazyRouteComponent, redirect } from '@tanstack/react-router';
 import { sessionQuery } from '../server/session.js';
-import { root, signedIn } from './frame-routes.js';
 import { NotFound } from './not-found.js';
 import { PageError } from './page-error.js';
-import { powerplantRoutes } from './powerplant-routes.js';
-import { recordRoutes } from './record-routes.js';
+import { root, signedIn } from './routes/frame-routes.js';
+import { powerplantRoutes } from './routes/powerplant-routes.js';
+import { recordRoutes } from './routes/record-routes.js';
 
 interface SignInSearch {
   /** Where to go afterwards: an address inside Strutbook. */

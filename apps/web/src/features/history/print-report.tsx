@@ -7,9 +7,9 @@ import { useOfflineSince } from '../../server/connection.js';
 import { cancelJob, isRunning, jobQuery } from '../../server/jobs.js';
 import { Button } from '../../ui/actions/button.js';
 import { announce } from '../../ui/messages/announcements.js';
-import { JobProgress } from '../../ui/messages/job-progress.js';
 import { OFF_WHILE_OFFLINE } from '../../ui/messages/offline-bar.js';
 import { ProblemPanel } from '../../ui/messages/problem-panel.js';
+import { JobProgress } from '../../ui/progress/job-progress.js';
 import { dataAddress, documentsQuery, prepareReport, type Subject } from './history-data.js';
 
 interface PrintReportProps {

@@ -6,9 +6,9 @@ import { FLEET_KEY } from '../../server/fleet.js';
 import { Button } from '../../ui/actions/button.js';
 import { announce } from '../../ui/messages/announcements.js';
 import { ConflictPanel } from '../../ui/messages/conflict-panel.js';
-import { JobProgress } from '../../ui/messages/job-progress.js';
 import { OFF_WHILE_OFFLINE } from '../../ui/messages/offline-bar.js';
 import { ProblemPanel } from '../../ui/messages/problem-panel.js';
+import { JobProgress } from '../../ui/progress/job-progress.js';
 import { applyFile, cancelFile, IMPORTS_KEY, type ImportFile, isAtWork } from './imports-data.js';
 
 interface ImportActsProps {

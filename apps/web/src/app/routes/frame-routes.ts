@@ -1,8 +1,8 @@
 import type { QueryClient } from '@tanstack/react-query';
 import { createRootRouteWithContext, createRoute, Outlet, redirect } from '@tanstack/react-router';
-import { sessionQuery } from '../server/session.js';
-import { NotFound } from './not-found.js';
-import { Shell } from './shell.js';
+import { sessionQuery } from '../../server/session.js';
+import { NotFound } from '../not-found.js';
+import { Shell } from '../shell.js';
 
 export interface RouterContext {
   readonly queries: QueryClient;

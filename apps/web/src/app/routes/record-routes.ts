@@ -9,27 +9,27 @@ const flights = createRoute({
     ...optionalWord(search, 'airframe'),
     ...(search['voided'] === false ? { voided: false } : {}),
   }),
-  component: lazyRouteComponent(() => import('../features/flights/flights-page.js'), 'FlightsPage'),
+  component: lazyRouteComponent(() => import('../../features/flights/flights-page.js'), 'FlightsPage'),
 });
 
 const flightsEnter = createRoute({
   getParentRoute: () => signedIn,
   path: '/flights/enter',
   validateSearch: (search): { airframe?: string } => optionalWord(search, 'airframe'),
-  component: lazyRouteComponent(() => import('../features/flights/entry/enter-page.js'), 'EnterPage'),
+  component: lazyRouteComponent(() => import('../../features/flights/entry/enter-page.js'), 'EnterPage'),
 });
 
 const register = createRoute({
   getParentRoute: () => signedIn,
   path: '/register',
-  component: lazyRouteComponent(() => import('../features/register/register-page.js'), 'RegisterPage'),
+  component: lazyRouteComponent(() => import('../../features/register/register-page.js'), 'RegisterPage'),
 });
 
 const registerAirframeTypes = createRoute({
   getParentRoute: () => signedIn,
   path: '/register/airframe-types',
   component: lazyRouteComponent(
-    () => import('../features/register/fleet/airframe-types-page.js'),
+    () => import('../../features/register/fleet/airframe-types-page.js'),
     'AirframeTypesPage',
   ),
 });
@@ -38,7 +38,7 @@ const registerAirframes = createRoute({
   getParentRoute: () => signedIn,
   path: '/register/airframes',
   component: lazyRouteComponent(
-    () => import('../features/register/fleet/airframes-page.js'),
+    () => import('../../features/register/fleet/airframes-page.js'),
     'AirframesPage',
   ),
 });
@@ -46,14 +46,17 @@ const registerAirframes = createRoute({
 const registerAirframe = createRoute({
   getParentRoute: () => signedIn,
   path: '/register/airframes/$airframeId',
-  component: lazyRouteComponent(() => import('../features/register/fleet/airframe-page.js'), 'AirframePage'),
+  component: lazyRouteComponent(
+    () => import('../../features/register/fleet/airframe-page.js'),
+    'AirframePage',
+  ),
 });
 
 const registerEngineModels = createRoute({
   getParentRoute: () => signedIn,
   path: '/register/engine-models',
   component: lazyRouteComponent(
-    () => import('../features/register/models/engine-models-page.js'),
+    () => import('../../features/register/models/engine-models-page.js'),
     'EngineModelsPage',
   ),
 });
@@ -63,7 +66,7 @@ const registerLifeLimits = createRoute({
   path: '/register/life-limits',
   validateSearch: (search): { find?: string } => optionalWord(search, 'find'),
   component: lazyRouteComponent(
-    () => import('../features/register/models/life-limits-page.js'),
+    () => import('../../features/register/models/life-limits-page.js'),
     'LifeLimitsPage',
   ),
 });
@@ -72,7 +75,7 @@ const registerLocations = createRoute({
   getParentRoute: () => signedIn,
   path: '/register/locations',
   component: lazyRouteComponent(
-    () => import('../features/register/fleet/locations-page.js'),
+    () => import('../../features/register/fleet/locations-page.js'),
     'LocationsPage',
   ),
 });
@@ -85,7 +88,7 @@ const registerComponents = createRoute({
     ...optionalWord(search, 'find'),
   }),
   component: lazyRouteComponent(
-    () => import('../features/register/components/components-page.js'),
+    () => import('../../features/register/components/components-page.js'),
     'ComponentsPage',
   ),
 });
@@ -94,7 +97,7 @@ const registerComponent = createRoute({
   getParentRoute: () => signedIn,
   path: '/register/components/$componentId',
   component: lazyRouteComponent(
-    () => import('../features/register/components/component-page.js'),
+    () => import('../../features/register/components/component-page.js'),
     'RegisterComponentPage',
   ),
 });
@@ -102,7 +105,7 @@ const registerComponent = createRoute({
 const history = createRoute({
   getParentRoute: () => signedIn,
   path: '/history',
-  component: lazyRouteComponent(() => import('../features/history/history-page.js'), 'HistoryPage'),
+  component: lazyRouteComponent(() => import('../../features/history/history-page.js'), 'HistoryPage'),
 });
 
 interface HistorySearch {
@@ -124,7 +127,7 @@ const airframeHistory = createRoute({
   path: '/history/airframes/$airframeId',
   validateSearch: historySearch,
   component: lazyRouteComponent(
-    () => import('../features/history/airframe-history-page.js'),
+    () => import('../../features/history/airframe-history-page.js'),
     'AirframeHistoryPage',
   ),
 });
@@ -134,7 +137,7 @@ const componentHistory = createRoute({
   path: '/history/components/$componentId',
   validateSearch: historySearch,
   component: lazyRouteComponent(
-    () => import('../features/history/component-history-page.js'),
+    () => import('../../features/history/component-history-page.js'),
     'ComponentHistoryPage',
   ),
 });
@@ -142,19 +145,19 @@ const componentHistory = createRoute({
 const imports = createRoute({
   getParentRoute: () => signedIn,
   path: '/imports',
-  component: lazyRouteComponent(() => import('../features/imports/imports-page.js'), 'ImportsPage'),
+  component: lazyRouteComponent(() => import('../../features/imports/imports-page.js'), 'ImportsPage'),
 });
 
 const importFile = createRoute({
   getParentRoute: () => signedIn,
   path: '/imports/$importId',
-  component: lazyRouteComponent(() => import('../features/imports/import-page.js'), 'ImportPage'),
+  component: lazyRouteComponent(() => import('../../features/imports/import-page.js'), 'ImportPage'),
 });
 
 const people = createRoute({
   getParentRoute: () => signedIn,
   path: '/people',
-  component: lazyRouteComponent(() => import('../features/people/people-page.js'), 'PeoplePage'),
+  component: lazyRouteComponent(() => import('../../features/people/people-page.js'), 'PeoplePage'),
 });
 
 /** Flights, the register, histories, imports and people. */

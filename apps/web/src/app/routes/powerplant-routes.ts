@@ -6,14 +6,14 @@ const positions = createRoute({
   getParentRoute: () => signedIn,
   path: '/positions',
   validateSearch: (search): { find?: string } => optionalWord(search, 'find'),
-  component: lazyRouteComponent(() => import('../features/positions/positions-page.js'), 'PositionsPage'),
+  component: lazyRouteComponent(() => import('../../features/positions/positions-page.js'), 'PositionsPage'),
 });
 
 const airframe = createRoute({
   getParentRoute: () => signedIn,
   path: '/positions/$airframeId',
   validateSearch: (search): { at?: string } => optionalWord(search, 'at'),
-  component: lazyRouteComponent(() => import('../features/positions/airframe-page.js'), 'AirframePage'),
+  component: lazyRouteComponent(() => import('../../features/positions/airframe-page.js'), 'AirframePage'),
 });
 
 const component = createRoute({
@@ -23,7 +23,7 @@ const component = createRoute({
     ...optionalWord(search, 'at'),
     ...optionalWord(search, 'tab'),
   }),
-  component: lazyRouteComponent(() => import('../features/component/component-page.js'), 'ComponentPage'),
+  component: lazyRouteComponent(() => import('../../features/component/component-page.js'), 'ComponentPage'),
 });
 
 const changes = createRoute({
@@ -36,7 +36,7 @@ const changes = createRoute({
       ...(status === 'open' || status === 'released' ? { status } : {}),
     };
   },
-  component: lazyRouteComponent(() => import('../features/changes/changes-page.js'), 'ChangesPage'),
+  component: lazyRouteComponent(() => import('../../features/changes/changes-page.js'), 'ChangesPage'),
 });
 
 interface NewChangeSearch {
@@ -59,20 +59,20 @@ const newChange = createRoute({
       ...(slot === 'engine' || slot === 'pod' || slot === 'apu' ? { slot } : {}),
     };
   },
-  component: lazyRouteComponent(() => import('../features/changes/new-change-page.js'), 'NewChangePage'),
+  component: lazyRouteComponent(() => import('../../features/changes/new-change-page.js'), 'NewChangePage'),
 });
 
 const workPackage = createRoute({
   getParentRoute: () => signedIn,
   path: '/changes/$packageId',
-  component: lazyRouteComponent(() => import('../features/packages/package-page.js'), 'PackagePage'),
+  component: lazyRouteComponent(() => import('../../features/packages/package-page.js'), 'PackagePage'),
 });
 
 const releaseCheck = createRoute({
   getParentRoute: () => signedIn,
   path: '/changes/$packageId/release-check',
   component: lazyRouteComponent(
-    () => import('../features/packages/release-check-page.js'),
+    () => import('../../features/packages/release-check-page.js'),
     'ReleaseCheckPage',
   ),
 });
@@ -81,7 +81,7 @@ const due = createRoute({
   getParentRoute: () => signedIn,
   path: '/due',
   validateSearch: (search): { airframe?: string } => optionalWord(search, 'airframe'),
-  component: lazyRouteComponent(() => import('../features/due-list/due-page.js'), 'DuePage'),
+  component: lazyRouteComponent(() => import('../../features/due-list/due-page.js'), 'DuePage'),
 });
 
 /** What stands where, what was changed, what falls due. */
