@@ -29,6 +29,8 @@ export async function send(client: HttpClient, { key, path, body }: KeyedAct): P
 export class Lane {
   readonly sent: KeyedAct[] = [];
   readonly acknowledged = new Map<string, string>();
+  /** How often an act ended without an answer. */
+  lost = 0;
   private minute = 10_000;
   private flights = 0;
   /** What was sent and not answered: the next thing to be sent, again. */
@@ -47,7 +49,10 @@ export class Lane {
       if (act === null) return;
       this.open = act;
       const ending = await send(client, act);
-      if ('lost' in ending) return;
+      if ('lost' in ending) {
+        this.lost += 1;
+        return;
+      }
       this.settle(act, ending.answer);
     }
   }

@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import type { RefusalCode } from '@strutbook/domain/refusals.js';
 import { type Boundary, type Precision, resolveBoundary } from '@strutbook/domain/stays/boundary.js';
 import { type Place, planPlacement } from '@strutbook/domain/stays/plan-stay.js';
 import type { Instant } from '@strutbook/domain/units/minutes.js';
@@ -71,7 +72,7 @@ export class Stays {
         ? null
         : orRefuse(
             resolveBoundary(until, await loadBoundaryFacts(tx, operatorId, airframeIds, until)),
-            'until',
+            until.kind === 'after-page' ? 'until.page' : 'until',
           );
     if (ends !== null && ends.at <= begins)
       refuse({ code: 'ENDS_BEFORE_START', stayId: 'new', from: begins, at: ends.at }, 'until');
@@ -99,8 +100,7 @@ export class Stays {
         scrappedAt: component.scrappedAt,
       },
     );
-    const isElsewhere = !planned.ok && planned.refusal.code === 'ALREADY_INSTALLED';
-    const plan = orRefuse(planned, isElsewhere ? 'componentId' : undefined);
+    const plan = orRefuse(planned, planned.ok ? undefined : fieldToBlame(planned.refusal.code, place));
     if (plan.ends !== null)
       await this.end(tx, operatorId, {
         stayId: plan.ends,
@@ -236,6 +236,12 @@ export class Stays {
     await lockForStays(tx, operatorId, { airframeIds, componentIds });
     return airframeIds;
   }
+}
+
+/** The field of a placement, where the rule itself speaks of a change at a position or of a slot. */
+function fieldToBlame(code: RefusalCode, place: Place): string | undefined {
+  if (code === 'ALREADY_INSTALLED') return 'componentId';
+  return code === 'SAME_PLACE' && place.kind === 'location' ? 'locationName' : undefined;
 }
 
 /** Whether the component is in a slot of another component now, and not at a position. */

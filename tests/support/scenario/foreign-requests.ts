@@ -1,0 +1,191 @@
+import { atMinute, onTheWire } from './acts.js';
+import type { FullRegister } from './full-register.js';
+import { instantAt } from './instants.js';
+
+/** A request that names something: by its route in the contract, the address, and the body. */
+export interface NamingRequest {
+  readonly route: string;
+  readonly path: string;
+  readonly body?: object;
+}
+
+type Ids = FullRegister['ids'];
+
+const digest = '0'.repeat(64);
+const reason = { reason: 'Test' };
+const flight = onTheWire({ page: '99', takeOff: 900, landing: 960 });
+
+function get(route: string, id: string): NamingRequest {
+  return { route: `GET ${route}`, path: route.replace(/\{\w+\}/, id) };
+}
+
+function post(route: string, body: object, id = ''): NamingRequest {
+  return { route: `POST ${route}`, path: route.replace(/\{\w+\}/, id), body };
+}
+
+/**
+ * Every request that names a record by its id, in address or body: `theirs` are the ids named, `own` fill in what
+ * else a request needs, so that nothing but the id named can be wrong with it.
+ */
+export function namingRequests({ ids: theirs }: FullRegister, own: FullRegister): readonly NamingRequest[] {
+  return [
+    ...readings(theirs),
+    ...actsOn(theirs),
+    ...additions(theirs, own.ids),
+    ...facts(theirs, own.ids),
+    ...moves(theirs, own),
+  ];
+}
+
+function readings({
+  airframe,
+  component,
+  document,
+  import: file,
+  job,
+  package: pack,
+  release,
+}: Ids): NamingRequest[] {
+  const ofAirframe = ['', '/flights', '/history', '/openings', '/positions'];
+  const ofComponent = ['', '/facts', '/history', '/places'];
+  return [
+    ...ofAirframe.map((view) => get(`/api/airframes/{id}${view}`, airframe)),
+    ...ofComponent.map((view) => get(`/api/components/{id}${view}`, component)),
+    get('/api/documents/{id}', document),
+    get('/api/imports/{id}', file),
+    get('/api/imports/{id}/errors.csv', file),
+    get('/api/jobs/{id}', job),
+    get('/api/packages/{id}', pack),
+    get('/api/packages/{id}/release-check', pack),
+    get('/api/releases/{id}', release),
+  ];
+}
+
+function actsOn(theirs: Ids): NamingRequest[] {
+  return [
+    post('/api/airframes/{id}/flights', { flights: [flight] }, theirs.airframe),
+    post('/api/flights/{id}/void', reason, theirs.flight),
+    post('/api/flights/{id}/correct', { ...reason, flight }, theirs.flight),
+    post('/api/imports/{id}/apply', {}, theirs.import),
+    post('/api/imports/{id}/cancel', {}, theirs.import),
+    post('/api/jobs/{id}/cancel', {}, theirs.job),
+    post('/api/people/{id}/disable', {}, theirs.person),
+    post('/api/packages/{id}/release', { password: 'a long enough password 1', digest }, theirs.package),
+    post('/api/placements/{stayId}/void', reason, theirs.stay),
+    post('/api/openings/{id}/void', reason, theirs.opening),
+    post('/api/trace-gaps/{id}/void', reason, theirs.traceGap),
+    post('/api/gap-acceptances/{id}/void', reason, theirs.gapAcceptance),
+    post('/api/resets/{id}/void', reason, theirs.reset),
+    post('/api/rating-changes/{id}/void', reason, theirs.ratingChange),
+    post('/api/life-limits/{id}/void', reason, theirs.lifeLimit),
+  ];
+}
+
+const NEW_AIRFRAME = { registration: 'XX-999', serialNumber: '999', ruleSet: 'eu-145', owner: 'O' };
+const NEW_COMPONENT = { maker: 'M', partNumber: 'P', serialNumber: 'S', description: 'D', owner: 'O' };
+const NEW_LIMIT = { partNumber: 'P', ratingCode: null, authorisation: 'limited', cycles: 1 };
+const NEW_MODEL = {
+  kind: 'engine',
+  maker: 'M',
+  designation: 'X',
+  lifeMethod: 'pro-rata',
+  lifeSource: 'S',
+  ratings: [],
+};
+const NEW_RULE = {
+  perFlight: 1,
+  perLanding: 0,
+  perTouchAndGo: 0,
+  perStart: 0,
+  perAbortedTakeOff: 0,
+  denominator: 1,
+};
+const SOURCE = { source: 'S', revision: '1' };
+const REVISION = { document: 'D', revision: '1', effectiveOn: '2020-01-01' };
+const OPENING = { at: instantAt(0), basis: 'overhaul', source: 'S' };
+const ROW = { ratingCode: null, minutes: 1, cycles: 1 };
+
+function additions(
+  { airframe, airframeType: airframeTypeId, component, engineModel: engineModelId }: Ids,
+  own: Ids,
+): NamingRequest[] {
+  return [
+    post('/api/airframes', { ...NEW_AIRFRAME, airframeTypeId }),
+    post('/api/engine-models', { ...NEW_MODEL, cycleRules: [{ ...NEW_RULE, ...SOURCE, airframeTypeId }] }),
+    post('/api/life-limits', { ...NEW_LIMIT, ...REVISION, engineModelId }),
+    post('/api/components', { ...NEW_COMPONENT, kind: 'engine', engineModelId }),
+    post('/api/openings', { ...OPENING, rows: [ROW], componentId: component }),
+    post('/api/openings', { ...OPENING, rows: [ROW], basis: 'new', airframeId: airframe }),
+    post('/api/openings', {
+      ...OPENING,
+      rows: [{ ...ROW, ratingCode: 'A' }],
+      componentId: own.component,
+      engineModelId,
+    }),
+  ];
+}
+
+function facts({ component: componentId, traceGap: traceGapId }: Ids, own: Ids): NamingRequest[] {
+  const acceptance = { acceptedBy: 'A', reference: 'R', cycles: 1, minutes: 1 };
+  return [
+    post('/api/trace-gaps', { componentId, from: instantAt(50), to: instantAt(60), note: 'N' }),
+    post('/api/gap-acceptances', { ...acceptance, componentId }),
+    post('/api/gap-acceptances', { ...acceptance, componentId: own.component, traceGapId }),
+    post('/api/resets', { componentId, kind: 'overhaul', at: instantAt(70), evidence: 'E' }),
+    post('/api/rating-changes', { componentId, at: instantAt(80), ratingCode: 'A', source: 'S' }),
+    post('/api/documents', { kind: 'history', subjectKind: 'component', subjectId: componentId }),
+  ];
+}
+
+function moves(
+  { airframe: airframeId, component, positionSlot }: Ids,
+  { ids: own, fleet }: FullRegister,
+): NamingRequest[] {
+  const boundary = atMinute(800);
+  const [there, , spare] = fleet.engines.map(({ serialNumber }) => serialNumber);
+  const serials = { outgoingSerial: there, incomingSerial: spare, removedToLocation: 'Store' };
+  const change = { airframeId, positionNumber: 1, slot: 'engine', ...serials, boundary, ...reason };
+  return [
+    post('/api/placements', { componentId: component, locationName: 'Store', boundary }),
+    post('/api/placements', { componentId: own.component, slotId: positionSlot, boundary }),
+    post('/api/placements', {
+      componentId: own.component,
+      slotId: own.partSlot,
+      boundary: { kind: 'after-page', page: '1', airframeId },
+    }),
+    post('/api/changes/preview', change),
+    post('/api/changes', { ...change, confirmDigest: digest }),
+    post('/api/documents', { kind: 'history', subjectKind: 'airframe', subjectId: airframeId }),
+  ];
+}
+
+const WHOLE_LISTS = [
+  ...[
+    'airframe-types',
+    'airframes',
+    'board',
+    'components',
+    'due-points',
+    'engine-models',
+    'imports',
+    'life-limits',
+  ],
+  ...['locations', 'packages', 'people', 'rule-sets', 'session', 'trial-balance'],
+];
+
+/** Lists, asked whole and asked for one thing of theirs. */
+export function lists({ ids: theirs }: FullRegister): readonly NamingRequest[] {
+  const list = (route: string, query = ''): NamingRequest => ({
+    route: `GET ${route}`,
+    path: `${route}${query}`,
+  });
+  return [
+    ...WHOLE_LISTS.map((name) => list(`/api/${name}`)),
+    list('/api/journal', `?subject=${theirs.component}`),
+    list('/api/documents', `?subjectId=${theirs.component}`),
+    list('/api/due-points', `?airframeId=${theirs.airframe}`),
+    list('/api/packages', `?airframeId=${theirs.airframe}`),
+    list('/api/life-limits', `?engineModelId=${theirs.engineModel}`),
+    list('/api/components', `?search=${theirs.component.slice(0, 8)}`),
+  ];
+}
