@@ -38,6 +38,8 @@ export function useAct<Words, Done>({ perform, onDone, refresh }: ActOptions<Wor
     for (const queryKey of refresh ?? []) void queries.invalidateQueries({ queryKey });
   };
   return useMutation<Done, Error, Words>({
+    // Without a connection an act fails at once: it is never sent later behind the person's back.
+    networkMode: 'always',
     mutationFn: (words) => perform(words, underActKey(keyOf(words))),
     onSuccess: (done, words) => {
       act.current = null;

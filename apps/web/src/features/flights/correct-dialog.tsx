@@ -108,7 +108,13 @@ export function CorrectDialog({ flight, now, positions, offBecause, onClose, onD
       onClose={onClose}
       actions={
         <>
-          <Button type="submit" form={formId} kind="primary" busy={form.busy} offBecause={offBecause}>
+          <Button
+            type="submit"
+            form={formId}
+            kind="primary"
+            busy={form.busy}
+            offBecause={conflict ? 'Off: this entry was voided meanwhile' : offBecause}
+          >
             Record the correction
           </Button>
           <Button onClick={onClose}>Leave as it is</Button>
@@ -116,7 +122,7 @@ export function CorrectDialog({ flight, now, positions, offBecause, onClose, onD
       }
     >
       {conflict ? (
-        <CorrectionConflict yours={typed.flight} now={now} onDiscardMine={onClose} />
+        <CorrectionConflict yours={typed.flight} now={now} onDiscardMine={onClose} onDone={onDone} />
       ) : (
         <ErrorSummary messages={form.messages} attempt={form.attempt} />
       )}

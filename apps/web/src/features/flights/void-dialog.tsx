@@ -43,7 +43,13 @@ export function VoidDialog({ flight, now, offBecause, onClose, onDone }: VoidDia
       onClose={onClose}
       actions={
         <>
-          <Button type="submit" form={formId} kind="primary" busy={form.busy} offBecause={offBecause}>
+          <Button
+            type="submit"
+            form={formId}
+            kind="primary"
+            busy={form.busy}
+            offBecause={conflict ? 'Off: it was voided meanwhile' : offBecause}
+          >
             Void the flight
           </Button>
           <Button onClick={onClose}>Keep it</Button>
