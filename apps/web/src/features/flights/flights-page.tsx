@@ -58,7 +58,7 @@ function FlightList({ airframe, voided }: ListProps) {
   };
   return (
     <>
-      {done !== null && <SavedFlights {...done} onClose={() => setDone(null)} />}
+      {done !== null && <SavedFlights key={done.what} {...done} onClose={() => setDone(null)} />}
       <DataTable
         caption={`Flights of ${airframe.registration}, newest first. All times are UTC.`}
         columns={flightColumns(may ? acts : null, replaced)}

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react';
 import { counted } from '../../format/counts.js';
 import { hoursMinutes, thousands } from '../../format/hours.js';
 import { Button } from '../../ui/actions/button.js';
@@ -18,8 +19,11 @@ export function SavedFlights({ what, answer, onClose }: SavedFlightsProps) {
     airframe.minutes === null || airframe.flights === null
       ? 'not known: its opening balance is not complete'
       : `${hoursMinutes(airframe.minutes)} h, ${counted(airframe.flights, 'flight')}`;
+  const box = useRef<HTMLElement>(null);
+  // The button that began the act may be gone with its row: the reader goes on here.
+  useEffect(() => box.current?.focus(), []);
   return (
-    <section className="panel" role="status">
+    <section className="panel" ref={box} tabIndex={-1} aria-label={what}>
       <h2>{what}</h2>
       <p>Airframe total now: {total}.</p>
       {late && (
