@@ -1,8 +1,9 @@
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
-import type { Page } from 'playwright-core';
 import { employ, foundAnother } from '../support/scenario/office.js';
 import { findings, findingsInBothThemes, THEMES, turnTo } from '../support/thread/axe.js';
 import type { Credentials, Desk } from '../support/thread/desk.js';
+import { DIALOGS } from '../support/thread/dialogs.js';
+import { failEveryAnswer, loseEveryAnswer, openFailing } from '../support/thread/failing-server.js';
 import { type FullRecord, makeFullRecord } from '../support/thread/full-record.js';
 import { deskIn, engage, type House, openHouse } from '../support/thread/house.js';
 import { PLAIN_PLACES, type Place, recordPlaces } from '../support/thread/places.js';
@@ -42,12 +43,13 @@ beforeAll(async () => {
 
 afterAll(() => house?.close(), 30_000);
 
+const everyPlace = (): readonly Place[] => [...PLAIN_PLACES, ...recordPlaces(record)];
+
 /** What axe finds on each of the places, opened one after the other; a place without a finding is left out. */
-async function survey(at: Desk, places: readonly Place[], prepare?: () => Promise<void>) {
+async function survey(at: Desk, places: readonly Place[]): Promise<Record<string, string[]>> {
   const found: Record<string, string[]> = {};
   for (const { name, path } of places) {
     await at.go(path);
-    await prepare?.();
     const here = await findingsInBothThemes(at.page);
     if (here.length > 0) found[`${name} (${path})`] = here;
   }
@@ -69,11 +71,9 @@ describe('axe finds nothing', () => {
   it(
     'on any page with records on it',
     watched(async () => {
-      const empty = desk.page.locator('.empty');
-      const places = PLAIN_PLACES.filter(({ name }) => name !== 'positions');
-      expect(await survey(desk, [{ name: 'positions', path: '/positions' }, ...places])).toEqual({});
+      expect(await survey(desk, PLAIN_PLACES)).toEqual({});
       await desk.go('/positions');
-      expect(await empty.count()).toBe(0);
+      expect(await desk.page.locator('.empty').count()).toBe(0);
     }),
   );
 
@@ -114,50 +114,20 @@ describe('axe finds nothing', () => {
   );
 });
 
-/** Lets the client's own repetitions of a failed question pass at once. */
-async function untilItGivesUp(page: Page): Promise<void> {
-  for (let step = 0; step < 20 && (await page.getByRole('alert').count()) === 0; step += 1) {
-    await page.clock.runFor(1_000);
-    await page.waitForTimeout(30);
-  }
-}
-
-const FAILED = {
-  type: 'urn:problem:BUG',
-  title: 'Something went wrong',
-  status: 500,
-  detail: 'The server could not answer.',
-  code: 'BUG',
-  fields: [],
-  requestId: 'req-1',
-};
-
-describe('while the server fails', () => {
+describe('while the server fails, every page says so in a panel, and axe finds nothing:', () => {
   it.each([
-    [
-      'answers 500',
-      (page: Page) =>
-        page.route(/\/api\/(?!session)/, (route) =>
-          route.fulfill({
-            status: 500,
-            contentType: 'application/problem+json',
-            body: JSON.stringify(FAILED),
-          }),
-        ),
-    ],
-    ['does not answer', (page: Page) => page.route(/\/api\/(?!session)/, (route) => route.abort())],
-  ] as const)('and %s, every page says so in a panel, and axe finds nothing', (_, fail) =>
+    { words: 'it answers 500', fail: failEveryAnswer, places: everyPlace },
+    // The panel is the same one: enough pages to see that each way of asking shows it.
+    { words: 'it does not answer', fail: loseEveryAnswer, places: () => PLAIN_PLACES.slice(0, 6) },
+  ])('$words', ({ fail, places }) =>
     watched(async () => {
       const at = await deskIn(house);
       await at.enter(everyone);
-      await at.page.clock.install();
       await fail(at.page);
       const silent: string[] = [];
       const found: Record<string, string[]> = {};
-      for (const { name, path } of [...PLAIN_PLACES, ...recordPlaces(record)]) {
-        await at.page.goto(path);
-        await at.page.getByRole('heading', { level: 1 }).first().waitFor();
-        await untilItGivesUp(at.page);
+      for (const { name, path } of places()) {
+        await openFailing(at.page, path);
         if ((await at.page.getByRole('alert').count()) === 0) silent.push(name);
         const here = await findingsInBothThemes(at.page);
         if (here.length > 0) found[name] = here;
@@ -169,81 +139,18 @@ describe('while the server fails', () => {
 });
 
 describe('with a dialog or a list open, axe finds nothing:', () => {
-  const flights = () => `/flights?airframe=${record.airframe.id}`;
-  const named: readonly (readonly [name: string, path: () => string, act: () => Promise<unknown>])[] = [
-    ['the finder', () => '/positions', () => desk.page.keyboard.press('Control+k')],
-    [
-      'voiding a flight',
-      flights,
-      () =>
-        desk
-          .button(/^Void log page/)
-          .first()
-          .click(),
-    ],
-    [
-      'correcting a flight',
-      flights,
-      () =>
-        desk
-          .button(/^Correct log page/)
-          .first()
-          .click(),
-    ],
-    [
-      'positions that did not run',
-      () => '/flights/enter',
-      () => desk.button(/^Positions that did not run/).click(),
-    ],
-    [
-      'adding an airframe type',
-      () => '/register/airframe-types',
-      () => desk.button('Add an airframe type').click(),
-    ],
-    ['adding an airframe', () => '/register/airframes', () => desk.button('Add an airframe').click()],
-    [
-      'adding an engine model',
-      () => '/register/engine-models',
-      () => desk.button('Add an engine model').click(),
-    ],
-    ['adding a life limit', () => '/register/life-limits', () => desk.button('Add a life limit').click()],
-    ['adding a location', () => '/register/locations', () => desk.button('Add a location').click()],
-    ['adding a component', () => '/register/components', () => desk.button('Add a component').click()],
-    [
-      'an opening balance',
-      () => `/register/components/${record.engineId}`,
-      () => desk.button('Record an opening balance').click(),
-    ],
-    [
-      'a rating',
-      () => `/register/components/${record.engineId}`,
-      () => desk.button('Record a rating').click(),
-    ],
-    [
-      'a shop visit',
-      () => `/register/components/${record.engineId}`,
-      () => desk.button('Record an overhaul or shop visit').click(),
-    ],
-    [
-      'moving to a location',
-      () => `/register/components/${record.engineId}`,
-      () => desk.button('Move to a location').click(),
-    ],
-    ['adding a person', () => '/people', () => desk.button('Add a person').click()],
-    ['disabling a person', () => '/people', () => desk.button('Disable Lee Roe').click()],
-  ];
-
-  it.each(named)('%s', (_, path, act) =>
+  it.each(DIALOGS)('$name', ({ path, open }) =>
     watched(async () => {
-      await desk.go(path());
-      await act();
-      await desk.page.getByRole('dialog').waitFor();
-      expect(await findingsInBothThemes(desk.page)).toEqual([]);
-      const send = desk.page.getByRole('dialog').locator('button[type=submit]');
+      const { page } = desk;
+      await desk.go(path(record));
+      await open(desk);
+      await page.getByRole('dialog').waitFor();
+      expect(await findingsInBothThemes(page)).toEqual([]);
+      const send = page.getByRole('dialog').locator('button[type=submit]');
       if ((await send.count()) === 1) {
         await send.click();
-        await desk.page.getByRole('region', { name: 'There is a problem' }).waitFor();
-        expect(await findingsInBothThemes(desk.page)).toEqual([]);
+        await page.getByRole('region', { name: 'There is a problem' }).waitFor();
+        expect(await findingsInBothThemes(page)).toEqual([]);
       }
     })(),
   );
