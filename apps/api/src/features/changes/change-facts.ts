@@ -15,8 +15,13 @@ export interface LoadedChange {
   readonly modelId: string | null;
 }
 
-/** Locks the airframe's head and the components, then loads what the plan needs. Refuses: NOT_FOUND, INVALID_FIELDS. */
-export async function loadChange(tx: Tx, operatorId: number, command: ChangeCommand): Promise<LoadedChange> {
+/** Loads what the plan needs; to record, it locks the airframe's head and the components first. Refuses: NOT_FOUND, INVALID_FIELDS. */
+export async function loadChange(
+  tx: Tx,
+  operatorId: number,
+  command: ChangeCommand,
+  { lock }: { readonly lock: boolean },
+): Promise<LoadedChange> {
   const { airframeId, positionNumber, slotKind, boundary } = command;
   const airframe = orNotFound(
     await tx.airframe.findUnique({ where: { operatorId_id: { operatorId, id: airframeId } } }),
@@ -33,14 +38,8 @@ export async function loadChange(tx: Tx, operatorId: number, command: ChangeComm
   if (slot === null)
     refuse({ code: 'NOT_FOUND', what: `${slotKind} slot at position ${positionNumber}`, field: 'slot' });
   const incoming = await findIncoming(tx, operatorId, command);
-  const there = await tx.stay.findMany({
-    where: { operatorId, slotId: slot.id, voidedSeq: null, toAt: null },
-    select: { componentId: true },
-  });
-  await lockForStays(tx, operatorId, {
-    airframeIds: [airframeId],
-    componentIds: [...there.map((stay) => stay.componentId), ...(incoming === null ? [] : [incoming.id])],
-  });
+  if (lock)
+    await lockChange(tx, operatorId, { airframeId, slotId: slot.id, incomingId: incoming?.id ?? null });
   const slotStays = await loadSlotStays(tx, operatorId, slot.id);
   const ids = new Set([
     ...slotStays.map((stay) => stay.componentId),
@@ -74,6 +73,21 @@ export async function loadChange(tx: Tx, operatorId: number, command: ChangeComm
       lifeObjections: [],
     },
   };
+}
+
+async function lockChange(
+  tx: Tx,
+  operatorId: number,
+  { airframeId, slotId, incomingId }: { airframeId: string; slotId: string; incomingId: string | null },
+): Promise<void> {
+  const there = await tx.stay.findMany({
+    where: { operatorId, slotId, voidedSeq: null, toAt: null },
+    select: { componentId: true },
+  });
+  await lockForStays(tx, operatorId, {
+    airframeIds: [airframeId],
+    componentIds: [...there.map((stay) => stay.componentId), ...(incomingId === null ? [] : [incomingId])],
+  });
 }
 
 async function findIncoming(tx: Tx, operatorId: number, { incomingSerial, slotKind }: ChangeCommand) {

@@ -30,7 +30,7 @@ export class ChangesService {
   preview(actor: Actor, command: ChangeCommand): Promise<ChangePreviewDto> {
     return this.db.inOperator(
       actor,
-      async (tx) => (await this.previewChange.of(tx, actor.operatorId, command)).preview,
+      async (tx) => (await this.previewChange.of(tx, actor.operatorId, command, { lock: false })).preview,
     );
   }
 
@@ -45,7 +45,7 @@ export class ChangesService {
     confirmDigest: string,
   ): Promise<RecordedChangeDto> {
     return this.acts.perform(actor, act, async (tx) => {
-      const planned = await this.previewChange.of(tx, actor.operatorId, command);
+      const planned = await this.previewChange.of(tx, actor.operatorId, command, { lock: true });
       if (planned.preview.digest !== confirmDigest) refuse({ code: 'CHECK_CHANGED', what: 'change' });
       const number = await this.journal.number(tx);
       const body = await this.write(tx, actor, { command, planned, number, key: act.key });
@@ -53,82 +53,18 @@ export class ChangesService {
     });
   }
 
-  private async write(
-    tx: Tx,
-    actor: Actor,
-    {
-      command,
-      planned,
-      number,
-      key,
-    }: { command: ChangeCommand; planned: PlannedChange; number: bigint; key: string },
-  ): Promise<RecordedChangeDto> {
-    const { operatorId } = actor;
-    const { plan, loaded, preview, outgoingId, resolved, newRatingId } = planned;
-    const packageId = newId();
+  private async write(tx: Tx, actor: Actor, change: ChangeToWrite): Promise<RecordedChangeDto> {
+    const { command, planned, number, key } = change;
+    const { loaded, preview } = planned;
     const kind = command.slotKind === 'pod' ? 'pod-swap' : 'engine-change';
     const packageNumber = `${kind === 'pod-swap' ? 'PS' : 'EC'}-${String(number).padStart(4, '0')}`;
-    const title = titleOf(command, loaded.airframe.registration);
-    await tx.workPackage.create({
-      data: {
-        operatorId,
-        id: packageId,
-        number: packageNumber,
-        kind,
-        title,
-        airframeId: loaded.airframe.id,
-        openedAt: fromInstant(resolved.at),
-        recordedSeq: number,
-      },
-    });
-    // Close what ends, then open what begins: so nothing needs to be deferrable.
-    for (const end of plan.ends)
-      await this.stays.end(tx, operatorId, {
-        ...end,
-        boundary: command.boundary,
-        number,
-        packageId,
-        reason: command.reason,
-      });
-    for (const open of plan.opens)
-      await this.stays.open(tx, operatorId, number, {
-        ...open,
-        fromBoundary: command.boundary,
-        toBoundary: open.to === null ? null : command.boundary,
-        reason: command.reason,
-        packageId,
-      });
-    if (newRatingId !== null && loaded.incomingId !== null)
-      await tx.ratingChange.create({
-        data: {
-          operatorId,
-          id: newId(),
-          componentId: loaded.incomingId,
-          ratingId: newRatingId,
-          at: fromInstant(resolved.at),
-          source: `Change ${packageNumber}`,
-          recordedSeq: number,
-        },
-      });
-    await tx.packageChange.create({
-      data: {
-        operatorId,
-        id: newId(),
-        packageId,
-        slotId: loaded.request.slotId,
-        positionId: loaded.positionId,
-        outgoingId,
-        incomingId: loaded.incomingId,
-        at: fromInstant(resolved.at),
-        boundaryKind: command.boundary.kind,
-        boundaryText: boundaryText(command.boundary) ?? preview.at,
-        reason: command.reason,
-        counters: JSON.stringify({ outgoing: preview.outgoing, incoming: preview.incoming }),
-        recordedSeq: number,
-      },
-    });
-    const moved = [outgoingId, loaded.incomingId].filter((id) => id !== null);
-    await this.projections.ofComponents(tx, operatorId, moved);
+    const packageId = await openPackage(tx, actor, { ...change, kind, packageNumber });
+    await this.moveComponents(tx, actor, change, packageId);
+    if (planned.newRatingId !== null && loaded.incomingId !== null)
+      await changeRating(tx, actor, { ...change, componentId: loaded.incomingId, packageNumber });
+    await recordMoves(tx, actor, change, packageId);
+    const moved = [planned.outgoingId, loaded.incomingId].filter((id) => id !== null);
+    await this.projections.ofComponents(tx, actor.operatorId, moved);
     await this.journal.append(tx, actor, {
       number,
       stream: loaded.airframe.id,
@@ -137,15 +73,108 @@ export class ChangesService {
       about: [packageId, loaded.positionId, ...moved],
       key,
     });
-    return {
-      id: packageId,
+    const { at, objections } = preview;
+    return { id: packageId, number: packageNumber, kind, version: 1, at, objections };
+  }
+
+  /** Closes what ends, then opens what begins: so nothing needs to be deferrable. */
+  private async moveComponents(
+    tx: Tx,
+    { operatorId }: Actor,
+    { command, planned, number }: ChangeToWrite,
+    packageId: string,
+  ): Promise<void> {
+    const { boundary, reason } = command;
+    for (const end of planned.plan.ends)
+      await this.stays.end(tx, operatorId, { ...end, boundary, number, packageId, reason });
+    for (const open of planned.plan.opens)
+      await this.stays.open(tx, operatorId, number, {
+        ...open,
+        fromBoundary: boundary,
+        toBoundary: open.to === null ? null : boundary,
+        reason,
+        packageId,
+      });
+  }
+}
+
+interface ChangeToWrite {
+  readonly command: ChangeCommand;
+  readonly planned: PlannedChange;
+  readonly number: bigint;
+  readonly key: string;
+}
+
+async function openPackage(
+  tx: Tx,
+  { operatorId }: Actor,
+  { command, planned, number, kind, packageNumber }: ChangeToWrite & { kind: string; packageNumber: string },
+): Promise<string> {
+  const { airframe } = planned.loaded;
+  const id = newId();
+  await tx.workPackage.create({
+    data: {
+      operatorId,
+      id,
       number: packageNumber,
       kind,
-      version: 1,
-      at: preview.at,
-      objections: preview.objections,
-    };
-  }
+      title: titleOf(command, airframe.registration),
+      airframeId: airframe.id,
+      openedAt: fromInstant(planned.resolved.at),
+      recordedSeq: number,
+    },
+  });
+  return id;
+}
+
+async function changeRating(
+  tx: Tx,
+  { operatorId }: Actor,
+  {
+    planned,
+    number,
+    componentId,
+    packageNumber,
+  }: ChangeToWrite & { componentId: string; packageNumber: string },
+): Promise<void> {
+  await tx.ratingChange.create({
+    data: {
+      operatorId,
+      id: newId(),
+      componentId,
+      ratingId: planned.newRatingId ?? '',
+      at: fromInstant(planned.resolved.at),
+      source: `Change ${packageNumber}`,
+      recordedSeq: number,
+    },
+  });
+}
+
+/** What came off and what went on, with the counters that were confirmed. */
+async function recordMoves(
+  tx: Tx,
+  { operatorId }: Actor,
+  { command, planned, number }: ChangeToWrite,
+  packageId: string,
+): Promise<void> {
+  const { loaded, preview, outgoingId, resolved } = planned;
+  await tx.packageChange.create({
+    data: {
+      operatorId,
+      id: newId(),
+      packageId,
+      slotId: loaded.request.slotId,
+      positionId: loaded.positionId,
+      outgoingId,
+      incomingId: loaded.incomingId,
+      at: fromInstant(resolved.at),
+      boundaryKind: command.boundary.kind,
+      boundaryText: boundaryText(command.boundary) ?? preview.at,
+      reason: command.reason,
+      counters: JSON.stringify({ outgoing: preview.outgoing, incoming: preview.incoming }),
+      recordedSeq: number,
+    },
+  });
 }
 
 function titleOf(

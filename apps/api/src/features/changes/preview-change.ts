@@ -50,10 +50,18 @@ export class PreviewChange {
   ) {}
 
   /** Refuses as planChange does, and NOT_FOUND, INVALID_FIELDS, IN_THE_FUTURE. */
-  async of(tx: Tx, operatorId: number, command: ChangeCommand): Promise<PlannedChange> {
-    const loaded = await loadChange(tx, operatorId, command);
+  async of(
+    tx: Tx,
+    operatorId: number,
+    command: ChangeCommand,
+    locking: { readonly lock: boolean },
+  ): Promise<PlannedChange> {
+    const loaded = await loadChange(tx, operatorId, command, locking);
     const resolved = orRefuse(resolveBoundary(command.boundary, loaded.facts));
     refuseFutureBoundary(command.boundary, resolved.at, this.clock.now());
+    // What is impossible is told before the lives in the incoming engine are read.
+    const planned = planChange(loaded.request, loaded.facts);
+    const possible = orRefuse(planned, planned.ok ? undefined : FIELD_TO_BLAME[planned.refusal.code]);
     const rating = await this.rating(tx, operatorId, { command, loaded, at: resolved.at });
     const lifeObjections = await this.objectionsToIncoming(tx, operatorId, {
       command,
@@ -61,8 +69,7 @@ export class PreviewChange {
       at: resolved.at,
       ratingId: rating.now,
     });
-    const planned = planChange(loaded.request, { ...loaded.facts, lifeObjections });
-    const plan = orRefuse(planned, planned.ok ? undefined : FIELD_TO_BLAME[planned.refusal.code]);
+    const plan = { ...possible, objections: [...possible.objections, ...lifeObjections] };
     const ended = loaded.facts.slot.stays.find((stay) => plan.ends.some((end) => end.stayId === stay.id));
     const outgoingId = command.outgoingSerial === null ? null : (ended?.componentId ?? null);
     const shown = {

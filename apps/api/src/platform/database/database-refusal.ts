@@ -20,6 +20,8 @@ export function isWorthRepeating(error: unknown): boolean {
  * The constraints have the last word; most of these are told earlier and better by the rules.
  */
 export function databaseRefusal(error: unknown): Refusal | ApiRefusal | null {
+  // Every connection is taken by acts that wait for one another, or this one took too long and was rolled back.
+  if (isRecordOf(error) && error.code === 'P2028') return { code: 'BUSY', retryAfterSeconds: 2 };
   const said = databaseErrorIn(error);
   if (said === null) return isConnectionLost(error) ? { code: 'UNAVAILABLE', retryAfterSeconds: 2 } : null;
   if (LOST.has(said.code)) return { code: 'UNAVAILABLE', retryAfterSeconds: 2 };
@@ -108,6 +110,10 @@ function detailOf({ detail }: DatabaseError): Detail {
 
 function instant(text: string | undefined): Instant {
   return toInstant(text === undefined ? new Date(0) : fromDatabaseText(text));
+}
+
+function isRecordOf(error: unknown): error is { readonly code?: unknown } {
+  return typeof error === 'object' && error !== null;
 }
 
 /** A connection that broke or could not be made, seen by the driver and not by the server. */

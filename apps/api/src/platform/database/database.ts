@@ -61,7 +61,7 @@ export class Database implements OnApplicationShutdown {
             await enter(tx, actor.operatorId, limits);
             return await work(tx);
           },
-          { maxWait: 5_000, timeout: limits.wholeMs ?? WHOLE_MS },
+          { maxWait: 10_000, timeout: limits.wholeMs ?? WHOLE_MS },
         );
       } catch (error) {
         if (attempt < TRIES && isWorthRepeating(error)) {
