@@ -14,6 +14,9 @@ export class RefusedError extends Error {
   }
 }
 
+/** How often a busy server is asked again before its refusal counts. */
+const BUSY_TRIES = 30;
+
 /** One signed-in person at the API. */
 export class Client {
   #base;
@@ -61,19 +64,30 @@ export class Client {
     return (await this.#send('POST', path, body, headers)).json();
   }
 
+  /** Sends; a busy server changed nothing and is asked again with the same key when it said so. */
   async #send(method, path, body, more = {}) {
+    for (let tries = 1; ; tries += 1) {
+      const answer = await this.#once(method, path, body, more);
+      if (answer.ok) return answer;
+      const problem = asProblem(await answer.text());
+      if (problem.code !== 'BUSY' || tries === BUSY_TRIES) {
+        throw new RefusedError(method, path, answer.status, problem);
+      }
+      const seconds = Number(answer.headers.get('retry-after')) || 1;
+      await new Promise((resolve) => setTimeout(resolve, seconds * 1000));
+    }
+  }
+
+  #once(method, path, body, more) {
     const headers = { accept: 'application/json', ...more };
     if (this.#cookie !== '') headers.cookie = this.#cookie;
     if (body !== undefined) headers['content-type'] = 'application/json';
     if (method !== 'GET' && this.#csrfToken !== '') headers['x-csrf-token'] = this.#csrfToken;
-    const answer = await fetch(this.#base + path, {
+    return fetch(this.#base + path, {
       method,
       headers,
       ...(body === undefined ? {} : { body: JSON.stringify(body) }),
     });
-    if (answer.ok) return answer;
-    const text = await answer.text();
-    throw new RefusedError(method, path, answer.status, asProblem(text));
   }
 }
 
