@@ -1,3 +1,4 @@
+import './gallery/states/install.js';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { Providers } from './app/providers.js';

@@ -6,6 +6,7 @@ import { BOARDS } from './boards.js';
 import { GalleryActions, GalleryFields } from './gallery-fields.js';
 import { GalleryMessages, GalleryOverlays } from './gallery-messages.js';
 import { GalleryPrint, GalleryStatuses, GalleryTables } from './gallery-records.js';
+import { GalleryScreens } from './gallery-screens.js';
 import { GallerySection } from './gallery-section.js';
 import '../app/shell.css';
 import '../ui/page/page.css';
@@ -28,6 +29,7 @@ export function GalleryPage() {
       <GalleryMessages />
       <GalleryOverlays />
       <GalleryPrint />
+      <GalleryScreens />
       <Announcements />
     </main>
   );
