@@ -239,3 +239,39 @@ describe('a part put into an engine at the moment the engine is put on', () => {
     expect(missing).toEqual([]);
   }, 60_000);
 });
+
+describe('facts entered at once for components of one airframe', () => {
+  it('wait for one another in one order, and none is turned away', async () => {
+    const recorded = await Promise.all(
+      Array.from({ length: 12 }, async (_, index) => {
+        const serialNumber = `AT-${index}`;
+        const componentId = await part(serialNumber);
+        const engine = await register.component({
+          kind: 'engine',
+          serialNumber: `${serialNumber}-E`,
+          engineModelId: fleet.modelId,
+          slots: [{ kind: 'part', name: 'Disk', lifeLimited: true }],
+        });
+        await register.place(componentId, { slotId: engine.slots[0]?.id ?? '' });
+        return { componentId, slotOf: engine };
+      }),
+    );
+    const [first] = fleet.airframes;
+    const slotId = first?.positions[0]?.slots.find((slot) => slot.kind === 'engine')?.id ?? '';
+    for (const [index, { slotOf }] of recorded.entries())
+      done(
+        await post('/api/placements', {
+          componentId: slotOf.id,
+          slotId,
+          boundary: atMinute(20_000 + index * 10),
+          until: atMinute(20_005 + index * 10),
+        }),
+      );
+    const answers = await Promise.all(
+      recorded.map(({ componentId }) =>
+        post('/api/trace-gaps', { componentId, from: instantAt(1), to: instantAt(2), note: 'Card lost' }),
+      ),
+    );
+    expect(answers.map(({ status }) => status)).toEqual(recorded.map(() => 201));
+  }, 60_000);
+});

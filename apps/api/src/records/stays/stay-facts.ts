@@ -2,6 +2,8 @@ import { type Instant, instant } from '@strutbook/domain/units/minutes.js';
 import type { Stay } from '@strutbook/domain/usage/flatten-exposures.js';
 import type { Tx } from '../../platform/database/database.js';
 import { toInstant } from '../../platform/http/instants.js';
+import { withAllBeneath } from '../usage/kinship.js';
+import { lockRunning } from '../usage/lock-running.js';
 
 /** What is recorded of one component that a stay of it must respect. */
 export interface ComponentFacts {
@@ -97,14 +99,16 @@ export async function airframesOfSlots(
   return rows.flatMap((row) => row.airframeId ?? []);
 }
 
-/** Locks airframes' heads, then components, each in order of their ids: the one global order of locks. */
+/**
+ * Locks airframes' heads, then components, each in order of their ids: the one global order of locks. With components
+ * comes at once all that writing their projections will lock, for a head that is asked for after a component may be
+ * held by an act that waits for that component.
+ */
 export async function lockForStays(
   tx: Tx,
   operatorId: number,
-  locks: { airframeIds: readonly string[]; componentIds: readonly string[] },
+  { airframeIds, componentIds }: { airframeIds: readonly string[]; componentIds: readonly string[] },
 ): Promise<void> {
-  await tx.$queryRaw`SELECT 1 FROM carrier WHERE operator_id = ${operatorId}::int AND id = ANY (${[...locks.airframeIds]}::uuid[])
-    ORDER BY id FOR NO KEY UPDATE`;
-  await tx.$queryRaw`SELECT 1 FROM component WHERE operator_id = ${operatorId}::int AND id = ANY (${[...locks.componentIds]}::uuid[])
-    ORDER BY id FOR NO KEY UPDATE`;
+  const family = componentIds.length === 0 ? [] : await withAllBeneath(tx, operatorId, componentIds);
+  await lockRunning(tx, operatorId, family, airframeIds);
 }

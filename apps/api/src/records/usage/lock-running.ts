@@ -2,7 +2,7 @@ import type { Tx } from '../../platform/database/database.js';
 
 /**
  * Locks what the projections of these components are computed from and written to: the heads of all airframes they
- * ever ran on or hang on now, then the components themselves, each in order of their ids.
+ * ever ran on or hang on now and of those named, then the components themselves, each in order of their ids.
  *
  * Without it two acts at once would each delete what they see and add their own, and a flight landing between two
  * of our questions would be counted by one of them alone. Read in later statements: what was committed while this
@@ -12,10 +12,13 @@ export async function lockRunning(
   tx: Tx,
   operatorId: number,
   componentIds: readonly string[],
+  airframeIds: readonly string[] = [],
 ): Promise<void> {
   const ids = [...componentIds];
   await tx.$queryRaw`
     SELECT 1 FROM carrier WHERE operator_id = ${operatorId}::int AND id IN (
+      SELECT unnest(${[...airframeIds]}::uuid[])
+      UNION
       SELECT c.airframe_id FROM exposure e JOIN carrier c ON c.operator_id = e.operator_id AND c.id = e.carrier_id
        WHERE e.operator_id = ${operatorId}::int AND e.component_id = ANY (${ids}::uuid[])
       UNION
