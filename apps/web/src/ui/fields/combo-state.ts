@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type RefObject, useRef, useState } from 'react';
+import { type KeyboardEvent, type RefObject, useEffect, useRef, useState } from 'react';
 
 export interface ComboOption {
   readonly id: string;
@@ -35,6 +35,12 @@ export interface ComboState {
 
 const same = (a: string, b: string): boolean => a.trim().toLowerCase() === b.trim().toLowerCase();
 
+/** The one option typed in full. Null when there is none, or when two bear the same serial: then one is picked. */
+export function typedInFull(options: readonly ComboOption[], typed: string): ComboOption | null {
+  const alike = options.filter((option) => same(option.label, typed));
+  return alike.length === 1 ? (alike[0] ?? null) : null;
+}
+
 /** The options whose label or second line holds what is typed. */
 export function matching(options: readonly ComboOption[], typed: string): readonly ComboOption[] {
   const wanted = typed.trim().toLowerCase();
@@ -52,6 +58,14 @@ export function useCombo({ options, value, onChoose, onPick, onTyped }: ComboCho
   const shown = onTyped !== undefined || untouched ? options : matching(options, typed);
   const close = () => setOpen(false);
 
+  // A serial pasted or read by a scanner is in full before the server's answer has come.
+  const late = onTyped !== undefined && value === null ? typedInFull(options, typed) : null;
+  const lateId = late?.id ?? null;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: only what was found matters, not who is told
+  useEffect(() => {
+    if (lateId !== null) onChoose(lateId);
+  }, [lateId]);
+
   const pick = (option: ComboOption) => {
     setTyped(option.label);
     close();
@@ -64,20 +78,20 @@ export function useCombo({ options, value, onChoose, onPick, onTyped }: ComboCho
     setOpen(true);
     setActive(-1);
     onTyped?.(next);
-    onChoose(options.find((option) => same(option.label, next))?.id ?? null);
+    onChoose(typedInFull(options, next)?.id ?? null);
   };
   const move = (step: number) => {
     const from = step > 0 ? 0 : shown.length - 1;
     setActive(Math.max(0, Math.min(shown.length - 1, open ? active + step : from)));
     setOpen(true);
   };
+  const inFull = onPick === undefined ? null : typedInFull(shown, typed);
+  const inHand = (open ? shown[active] : undefined) ?? inFull;
   const press = (event: KeyboardEvent<HTMLInputElement>) => {
-    const inFull = onPick === undefined ? undefined : shown.find((option) => same(option.label, typed));
-    const inHand = (open ? shown[active] : undefined) ?? inFull;
     if (event.key === 'ArrowDown') move(1);
     else if (event.key === 'ArrowUp') move(-1);
     else if (event.key === 'Escape' && open) close();
-    else if (event.key === 'Enter' && inHand !== undefined) pick(inHand);
+    else if (event.key === 'Enter' && inHand !== null) pick(inHand);
     else return;
     event.preventDefault();
     event.stopPropagation();
