@@ -18,6 +18,12 @@ const label = ({ kind, number, engine }: PositionView): string => {
   return `${where}: ${engine === null ? 'empty' : engine.serialNumber}`;
 };
 
+/** As on the board: the positions by number, the auxiliary power unit last. */
+const inOrder = (all: readonly PositionView[]): readonly PositionView[] => [
+  ...all.filter(({ kind }) => kind !== 'apu'),
+  ...all.filter(({ kind }) => kind === 'apu'),
+];
+
 const SLOTS: readonly { readonly value: ChangeSlot; readonly label: string }[] = [
   { value: 'engine', label: 'The engine' },
   { value: 'pod', label: 'The pod' },
@@ -67,7 +73,7 @@ export function WhereFields({ draft, set, said, positions }: WhereProps) {
         hint="With what stands there now"
         unchosen={draft.airframeId === '' ? 'Choose the airframe first' : 'Choose the position'}
         value={draft.positionNumber}
-        options={(positions?.positions ?? []).map((entry) => ({
+        options={inOrder(positions?.positions ?? []).map((entry) => ({
           value: String(entry.number),
           label: label(entry),
         }))}

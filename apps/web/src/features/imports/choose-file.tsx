@@ -66,7 +66,7 @@ export function ChooseFile({ offBecause, onTaken }: ChooseFileProps) {
         )}
       </FieldFrame>
       <details>
-        <summary>Headings and forms</summary>
+        <summary>Column headings and formats</summary>
         <p>The first line holds these headings, in any order:</p>
         <p>
           <code className="import-headings">{HEADINGS}</code>

@@ -30,7 +30,7 @@ const CHANGED = new Set([409, 412]);
 function whyOff({ file, offline }: ImportActsProps): string | null {
   if (offline) return OFF_WHILE_OFFLINE;
   if (file.failed > 0)
-    return `Off: ${counted(file.failed, 'row')} with errors. Mend the file, then load it again.`;
+    return `Off: ${counted(file.failed, 'row')} with errors. Correct the file, then choose it again.`;
   if (file.ready === 0) return 'Off: the file holds nothing that is not on record.';
   return null;
 }

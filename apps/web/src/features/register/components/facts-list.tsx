@@ -107,8 +107,8 @@ export function FactsList({ componentId }: { readonly componentId: string }) {
           struck={({ voided }) => voided}
           empty={
             <EmptyState>
-              No opening balance is recorded. Until there is one, its counters begin at nought on the day it
-              was made, or are not verified.
+              No opening balance is recorded. Until there is one, its counters begin at zero on the day it was
+              made, or are not verified.
             </EmptyState>
           }
         />

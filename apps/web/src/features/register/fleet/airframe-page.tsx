@@ -5,7 +5,7 @@ import { hoursMinutes, thousands } from '../../../format/hours.js';
 import { calendarDate } from '../../../format/utc-date.js';
 import { momentText } from '../../../format/when.js';
 import { api } from '../../../server/api.js';
-import { type Airframe, airframeQuery } from '../../../server/fleet.js';
+import { type Airframe, airframeQuery, ruleSetsQuery } from '../../../server/fleet.js';
 import { RouteLink } from '../../../ui/actions/route-link.js';
 import { announce } from '../../../ui/messages/announcements.js';
 import { Answered } from '../../../ui/messages/answered.js';
@@ -27,10 +27,11 @@ const openingsQuery = (id: string) =>
   });
 
 function Identity({ airframe }: OfProps) {
+  const ruleSets = useQuery(ruleSetsQuery).data ?? [];
   const facts = [
     ['Serial number', airframe.serialNumber],
     ['Type', airframe.type],
-    ['Rule set', airframe.ruleSet],
+    ['Rule set', ruleSets.find(({ code }) => code === airframe.ruleSet)?.name ?? airframe.ruleSet],
     ['Days counted in', airframe.dayZone],
     ['Owner', airframe.owner],
     ...(airframe.lessor === null ? [] : [['Lessor', airframe.lessor] as const]),

@@ -107,7 +107,7 @@ function BalanceRows({ form, ofAirframe, ratings }: BalanceRowsProps) {
       legend={ofAirframe ? 'Balance' : 'Balance by rating'}
       noun="row"
       least={1}
-      hint="Leave an amount empty when no trusted record says it. Not known is not nought."
+      hint="Leave an amount empty when no trusted record says it. Not known is not zero."
       rows={typed.rows}
       blank={BLANK_ROW}
       error={field('rows').error}
