@@ -1,6 +1,7 @@
 import type { Act, ToldFlight } from './act.js';
 import { isConsistent } from './consistency.js';
 import {
+  carriedBy,
   type Follows,
   followsOf,
   instantOf,
@@ -41,17 +42,27 @@ function applied(record: PlainRecord, act: Act): PlainRecord | null {
 const isPage = (follows: Follows | null, { airframe, page }: Follows) =>
   follows?.airframe === airframe && follows.page === page;
 
-/** A flight can't go while a stay begins or ends by its page. */
-function withoutFlight(record: PlainRecord, page: Follows): PlainRecord | null {
-  const followed = record.stays.some(
-    (stay) => isPage(stay.fromFollows, page) || isPage(stay.toFollows, page),
+/** The components that came to or left a slot of the airframe by this page of its own log. */
+function followers(record: PlainRecord, page: Follows): ReadonlySet<string> {
+  const { landing } = record.flights.find((flight) => isPage(flight, page)) ?? { landing: null };
+  const hangsThere = ({ slot, component: occupant }: PlainStay, justBefore: boolean) =>
+    landing !== null &&
+    carriedBy(record, { slot, occupant }, landing, justBefore)?.airframe === page.airframe;
+  const moved = record.stays.filter(
+    (stay) =>
+      (isPage(stay.fromFollows, page) && stay.from === landing && hangsThere(stay, false)) ||
+      (isPage(stay.toFollows, page) && stay.to === landing && hangsThere(stay, true)),
   );
-  const flights = record.flights.filter(
-    (flight) => flight.airframe !== page.airframe || flight.page !== page.page,
-  );
-  return followed ? null : { ...record, flights };
+  return new Set(moved.map((stay) => stay.component));
 }
 
+/** A flight can't go while something came or left by its page. */
+function withoutFlight(record: PlainRecord, page: Follows): PlainRecord | null {
+  const flights = record.flights.filter((flight) => !isPage(flight, page));
+  return followers(record, page).size > 0 ? null : { ...record, flights };
+}
+
+/** What came or left by the page of a flight moves with it: its stays, and the rating it was installed at. */
 function corrected(
   record: PlainRecord,
   { page, flight }: { readonly page: string; readonly flight: ToldFlight },
@@ -59,19 +70,24 @@ function corrected(
   const before = { airframe: flight.airframe, page };
   const now = { airframe: flight.airframe, page: flight.page };
   const at = flight.landing;
+  const wrong = record.flights.find((each) => isPage(each, before));
+  const moving = followers(record, before);
+  const follows = (follows: Follows | null, instant: number | null) =>
+    isPage(follows, before) && instant === wrong?.landing;
   return {
     ...record,
-    flights: [
-      ...record.flights.filter((each) => each.airframe !== flight.airframe || each.page !== page),
-      flight,
-    ],
-    stays: record.stays.map((stay) => ({
-      ...stay,
-      ...(isPage(stay.fromFollows, before) ? { from: at, fromFollows: now } : {}),
-      ...(isPage(stay.toFollows, before) ? { to: at, toFollows: now } : {}),
-    })),
+    flights: [...record.flights.filter((each) => each !== wrong), flight],
+    stays: record.stays.map((stay) =>
+      moving.has(stay.component)
+        ? {
+            ...stay,
+            ...(follows(stay.fromFollows, stay.from) ? { from: at, fromFollows: now } : {}),
+            ...(follows(stay.toFollows, stay.to) ? { to: at, toFollows: now } : {}),
+          }
+        : stay,
+    ),
     ratings: record.ratings.map((each) =>
-      isPage(each.follows, before) ? { ...each, at, follows: now } : each,
+      moving.has(each.engine) && follows(each.follows, each.at) ? { ...each, at, follows: now } : each,
     ),
   };
 }
@@ -101,37 +117,37 @@ function isFree({ stays }: PlainRecord, slot: string, at: number, except: number
   );
 }
 
-function changed(record: PlainRecord, { slot, off, on, boundary, rating }: Change): PlainRecord | null {
-  const at = instantOf(record, boundary);
-  if (at === null || (off === null && on === null) || off === on) return null;
+/** The stays that end for a change; null when it can't be made like that. */
+function endedBy(record: PlainRecord, { slot, off, on }: Change, at: number): readonly PlainStay[] | null {
   const there = record.stays.find(
     (stay) => stay.slot === slot && stay.from <= at && (stay.to === null || at < stay.to),
   );
-  if (off !== null && (there?.component !== off || there.to !== null || there.from >= at)) return null;
+  const comesOff =
+    off !== null && there?.component === off && there.to === null && there.from < at ? [there] : [];
+  if (off !== null && comesOff.length === 0) return null;
+  if (on === null) return comesOff;
+  const fits =
+    componentKind.get(on) === slotKind.get(slot) && isFree(record, slot, at, comesOff[0]?.number ?? null);
+  const leaves = fits ? leaving(record, on, at, false) : null;
+  return leaves === null ? null : [...comesOff, ...leaves];
+}
+
+function changed(record: PlainRecord, act: Change): PlainRecord | null {
+  const { slot, off, on, boundary, rating } = act;
+  const at = instantOf(record, boundary);
+  if (at === null || off === on) return null;
+  const ends = endedBy(record, act, at);
+  if (ends === null) return null;
+  const ended = new Set(ends.map((stay) => stay.number));
   const follows = followsOf(boundary);
-  const incoming = on === null ? [] : leaving(record, on, at, false);
-  if (
-    incoming === null ||
-    (on !== null &&
-      (componentKind.get(on) !== slotKind.get(slot) ||
-        !isFree(record, slot, at, off === null ? null : (there?.number ?? null))))
-  )
-    return null;
-  const ended = new Set(
-    [...incoming, ...(off === null || there === undefined ? [] : [there])].map((stay) => stay.number),
-  );
   const begun = [
     ...(off === null ? [] : [{ component: off, slot: null }]),
     ...(on === null ? [] : [{ component: on, slot }]),
   ].map((stay, index) => ({
     ...stay,
-    number: record.counted + index,
-    from: at,
-    fromFollows: follows,
-    to: null,
-    toFollows: null,
+    ...{ number: record.counted + index, from: at, fromFollows: follows, to: null, toFollows: null },
   }));
-  const now = on === null ? null : ratingUntil(record, on, at);
+  const isRated = on !== null && rating !== null && rating !== ratingUntil(record, on, at);
   return {
     ...record,
     stays: [
@@ -140,10 +156,7 @@ function changed(record: PlainRecord, { slot, off, on, boundary, rating }: Chang
       ),
       ...begun,
     ],
-    ratings:
-      on === null || rating === null || rating === now
-        ? record.ratings
-        : [...record.ratings, { engine: on, at, rating, follows }],
+    ratings: isRated ? [...record.ratings, { engine: on, at, rating, follows }] : record.ratings,
     counted: record.counted + begun.length,
   };
 }

@@ -64,7 +64,7 @@ function boundaryOf(record: PlainRecord, airframe: string, { b, c }: Choice): To
   return { kind: 'instant', at: instantOf(record, b >> 3, c) };
 }
 
-function flightOf(record: PlainRecord, { a, b, c, d }: Choice, page: string, takeOff: number): ToldFlight {
+function flightOf({ a, b, c, d }: Choice, page: string, takeOff: number): ToldFlight {
   const airframe = AIRFRAMES[a % AIRFRAMES.length];
   const minutes = 1 + (b % (b % 7 === 0 ? 1440 : 240));
   const position = 1 + (c % (airframe?.positions ?? 1));
@@ -90,7 +90,7 @@ export function chosen(record: PlainRecord, choice: Choice, page: string): Act |
   const { what } = choice;
   if (what < 40) return flyNext(record, choice, page);
   if (what < 50)
-    return { kind: 'fly', flight: flightOf(record, choice, page, instantOf(record, choice.b, choice.d)) };
+    return { kind: 'fly', flight: flightOf(choice, page, instantOf(record, choice.b, choice.d)) };
   if (what < 55) return voidFlight(record, choice);
   if (what < 63) return correct(record, choice, page);
   if (what < 78) return change(record, choice, 'engine');
@@ -101,7 +101,7 @@ export function chosen(record: PlainRecord, choice: Choice, page: string): Act |
 }
 
 function flyNext(record: PlainRecord, choice: Choice, page: string): Act {
-  const flight = flightOf(record, choice, page, 0);
+  const flight = flightOf(choice, page, 0);
   const own = record.flights.filter((each) => each.airframe === flight.airframe).map((each) => each.landing);
   const takeOff = Math.max(0, ...own, choice.d % 3 === 0 ? lastMinute(record) : 0) + (choice.d % 90);
   return { kind: 'fly', flight: { ...flight, takeOff, landing: takeOff + flight.landing } };
@@ -118,7 +118,7 @@ function correct(record: PlainRecord, choice: Choice, page: string): Act | null 
   if (wrong === null) return null;
   const takeOff = Math.max(0, wrong.takeOff + (choice.b % 31) - 15);
   const landing = Math.max(takeOff + 1, wrong.landing + (choice.c % 31) - 15);
-  const counts = flightOf(record, choice, page, takeOff);
+  const counts = flightOf(choice, page, takeOff);
   return {
     kind: 'correct',
     page: wrong.page,

@@ -1,7 +1,7 @@
 import { instantAt } from '../../support/scenario/instants.js';
 import { done } from '../../support/scenario/problem.js';
 import type { PlainRecord } from './plain-record.js';
-import { type PlainTotal, remainingOf, since, sinceNew } from './plain-use.js';
+import { engineOf, type PlainTotal, remainingOf, ruleOf, since, sinceNew } from './plain-use.js';
 import { idOf, inTurns, type SystemWorld } from './system-world.js';
 import { AIRFRAMES, COMPONENTS, TWELFTHS } from './world.js';
 
@@ -147,12 +147,19 @@ async function compareDue(world: SystemWorld, record: PlainRecord, expect: Expec
     const lists = COMPONENTS.filter(
       ({ name: part, kind }) => kind === 'part' && hangsOn(record, part) === name,
     )
-      .map(({ name: part }) => `${world.serial(part)} ${remainingOf(record, part) ?? '?'}`)
+      .map(({ name: part }) => `${world.serial(part)} ${dueOn(record, part, name) ?? '?'}`)
       .sort();
     expect(`due on ${name}`, listed.join(', '), lists.join(', '));
     const known = parts.flatMap(({ remainingCycles }) => remainingCycles ?? []);
     expect(`order of what is due on ${name}`, known.join(' '), [...known].sort((a, b) => a - b).join(' '));
   }
+}
+
+/** What remains of a part, where its cycles will be counted; null where no rule says how. */
+function dueOn(record: PlainRecord, part: string, airframe: string): number | null {
+  const engine = engineOf(record, part);
+  const model = COMPONENTS.find(({ name }) => name === engine)?.model;
+  return ruleOf(model, airframe) === null ? null : remainingOf(record, part);
 }
 
 /** The airframe a part hangs on now; null on none. */

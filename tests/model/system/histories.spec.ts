@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import fc from 'fast-check';
+import { runChild } from '../../../apps/launcher/serving/run-child.mjs';
 import { brokenInvariants } from '../../support/scenario/invariants.js';
 import { type Office, openOffice } from '../../support/scenario/office.js';
 import { done } from '../../support/scenario/problem.js';
@@ -52,6 +53,7 @@ describe('the running system, against plain lists summed from the beginning', ()
         expect(balance.balanced).toBe(true);
       });
       await fc.assert(property, { seed, numRuns: runs, endOnFailure: !shrinks });
+      await runChild('apps/api/dist/rebuild.js', { env: { DATABASE_URL: office.database.appUrl } });
       const counts = [...tally.recorded].map(([kind, count]) => `${kind} ${count}`).join(', ');
       console.log(`${counts}; refused ${tally.refused}; ${Math.round(performance.now() - begun)} ms`);
       // Each kind of act does happen, and some are refused: else the comparison would prove nothing.

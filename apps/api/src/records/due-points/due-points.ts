@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { duePoint } from '@strutbook/domain/due/due-point.js';
+import type { UnsubstantiatedReason } from '@strutbook/domain/life/life.js';
 import { fraction } from '@strutbook/domain/units/fraction.js';
 import type { Counts } from '@strutbook/domain/usage/counts.js';
 import { cycleUnits } from '@strutbook/domain/usage/cycle-rule.js';
@@ -46,10 +47,15 @@ export class DuePoints {
   /** The due points as the records say they are now, nothing written. */
   async fromFacts(tx: Tx, operatorId: number, componentIds: readonly string[]): Promise<DuePointRow[]> {
     const parts = await this.lives.of(tx, operatorId, componentIds, null);
+    const engines = await tx.component.findMany({
+      where: { operatorId, id: { in: [...componentIds] }, kind: 'engine' },
+      select: { id: true },
+    });
+    const engineIds = engines.map((engine) => engine.id);
     const uses = await this.use.of(
       tx,
       operatorId,
-      [...parts.keys()].map((componentId) => ({ componentId, at: null })),
+      [...parts.keys(), ...engineIds].map((componentId) => ({ componentId, at: null })),
     );
     const carriers = [...parts.keys()].flatMap((id) => uses.running(id)?.carrierId ?? []);
     const reading = await readClocks(
@@ -58,28 +64,24 @@ export class DuePoints {
       carriers.map((carrierId) => ({ carrierId, at: null })),
     );
     const limited = [...parts.values()].flatMap((part) => rowsOf(part, uses, reading));
-    return [...limited, ...(await this.unknownCounters(tx, operatorId, componentIds))];
+    return [...limited, ...(await this.unknownCounters(tx, operatorId, engineIds, uses))];
   }
 
-  /** An engine whose own hours or cycles are not known says so on every list of what is due. */
+  /**
+   * An engine whose own hours or cycles are not known says so on every list of what is due; and so does one that
+   * runs without a cycle rule, for with its next flight they are not.
+   */
   private async unknownCounters(
     tx: Tx,
     operatorId: number,
-    componentIds: readonly string[],
+    engineIds: readonly string[],
+    uses: Uses,
   ): Promise<DuePointRow[]> {
-    const engines = await tx.component.findMany({
-      where: { operatorId, id: { in: [...componentIds] }, kind: 'engine' },
-      select: { id: true },
-    });
-    const counters = await this.counters.of(
-      tx,
-      operatorId,
-      engines.map((engine) => engine.id),
-      null,
-    );
-    return engines.flatMap(({ id }) => {
+    const counters = await this.counters.of(tx, operatorId, engineIds, null);
+    return engineIds.flatMap((id) => {
       const known = counters.get(id)?.sinceNew;
-      if (known !== undefined && known.minutes !== null && known.cycles !== null) return [];
+      const isKnown = known !== undefined && known.minutes !== null && known.cycles !== null;
+      if (isKnown && !runsWithoutRule(id, uses)) return [];
       return {
         ...NOTHING_DUE,
         componentId: id,
@@ -91,6 +93,11 @@ export class DuePoints {
   }
 }
 
+/** Whether its clock runs and no rule says what a cycle is there. */
+function runsWithoutRule(componentId: string, uses: Uses): boolean {
+  return uses.running(componentId)?.cycleRuleId === null;
+}
+
 const NOTHING_DUE = {
   carrierId: null,
   verdict: 'not-verified',
@@ -100,6 +107,14 @@ const NOTHING_DUE = {
   dueAt: null,
   flagged: false,
 } as const;
+
+/** Without a rule cycles are known until the first flight alone: the reasons must not change by flying. */
+function lastingReasons(reasons: readonly UnsubstantiatedReason[], isUncounted: boolean): string {
+  const codes = reasons.map((reason): string => reason.code);
+  return (isUncounted ? [...codes.filter((code) => code !== 'CYCLES_UNKNOWN'), 'NO_CYCLE_RULE'] : codes).join(
+    ' ',
+  );
+}
 
 function rowsOf(
   { componentId, engineId, life, limit }: PartInLife,
@@ -116,15 +131,15 @@ function rowsOf(
   if (life.kind === 'not-limited') return [];
   if (life.kind === 'not-authorised')
     return [{ ...base, verdict: 'not-authorised', reason: 'NOT_AUTHORISED' }];
+  const isUncounted = runsWithoutRule(componentId, uses);
   if (life.kind === 'unsubstantiated')
-    return [{ ...base, reason: life.reasons.map((reason) => reason.code).join(' ') }];
+    return [{ ...base, reason: lastingReasons(life.reasons, isUncounted) }];
   const running = uses.running(componentId);
   // Off the wing it hangs on no carrier: a clock that stands still at zero.
   const clock: Counts | null = running === null ? null : reading({ carrierId: running.carrierId, at: null });
   const rule = running?.cycleRuleId == null ? undefined : uses.facts.cycleRules.get(running.cycleRuleId);
   // A clock without a rule counts no cycles: it would never come nearer to the limit, whatever is flown.
-  if (running !== null && rule === undefined && life.remainingExact !== null)
-    return [{ ...base, reason: 'NO_CYCLE_RULE' }];
+  if (isUncounted && life.remainingExact !== null) return [{ ...base, reason: 'NO_CYCLE_RULE' }];
   const due = {
     ...base,
     verdict: 'limited' as const,

@@ -58,5 +58,31 @@ export async function followPage(tx: Tx, operatorId: number, moved: MovedPage): 
     const endedSeq = stay.toAt === null ? null : number;
     await tx.stay.create({ data: { ...stay, id: newId(), ...from, ...to, recordedSeq: number, endedSeq } });
   }
+  await followRatings(tx, operatorId, moved, affected);
   return componentIds;
+}
+
+/** A rating that was recorded with an installation begins with it, also when that moves. */
+async function followRatings(
+  tx: Tx,
+  operatorId: number,
+  { before, after, number, reason }: MovedPage,
+  stays: readonly { readonly componentId: string; readonly fromAt: Date; readonly recordedSeq: bigint }[],
+): Promise<void> {
+  const begun = stays.filter((stay) => stay.fromAt.getTime() === before.getTime());
+  const ratings = await tx.ratingChange.findMany({
+    where: {
+      operatorId,
+      at: before,
+      voidedSeq: null,
+      OR: begun.map(({ componentId, recordedSeq }) => ({ componentId, recordedSeq })),
+    },
+  });
+  await tx.ratingChange.updateMany({
+    where: { operatorId, id: { in: ratings.map((rating) => rating.id) }, voidedSeq: null },
+    data: { voidedSeq: number, voidReason: reason },
+  });
+  await tx.ratingChange.createMany({
+    data: ratings.map((rating) => ({ ...rating, id: newId(), at: after, recordedSeq: number })),
+  });
 }
