@@ -38,6 +38,8 @@ DECLARE
   v_facts text[] := ARRAY['flight', 'flight_exception', 'counter_reading', 'stay', 'rating_change', 'opening', 'reset',
     'trace_gap', 'gap_acceptance', 'life_limit'];
   v_records text[] := ARRAY['journal_entry', 'about', 'act', 'signature', 'release', 'package_change', 'document'];
+  v_register text[] := ARRAY['airframe_type', 'type_position', 'airframe', 'position', 'engine_model', 'rating',
+    'cycle_rule', 'component', 'location', 'slot'];
   v_projections text[] := ARRAY['exposure', 'due_point', 'bucket'];
 BEGIN
   FOR v_table IN SELECT table_name FROM information_schema.columns
@@ -58,6 +60,14 @@ BEGIN
     ELSIF v_table = ANY (v_records) THEN
       EXECUTE format('CREATE TRIGGER record_guard BEFORE UPDATE OR DELETE ON %I FOR EACH ROW EXECUTE FUNCTION record_guard()', v_table);
       EXECUTE format('ALTER TABLE %I ENABLE ALWAYS TRIGGER record_guard', v_table);
+    ELSIF v_table = ANY (v_register) THEN
+      -- what the register says stays as it was entered; a version is counted up, and a row may be locked, by it
+      IF EXISTS (SELECT FROM information_schema.columns WHERE table_schema = 'public' AND table_name = v_table
+                    AND column_name = 'version') THEN
+        EXECUTE format('GRANT UPDATE (version) ON %I TO app', v_table);
+      END IF;
+    ELSIF v_table = 'work_package' THEN
+      GRANT UPDATE (status, version) ON work_package TO app;
     ELSE
       EXECUTE format('GRANT UPDATE ON %I TO app', v_table);
     END IF;
