@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
+import { eventually } from '../../support/isolation/full-register.js';
 import {
   atMinute,
   type FlightToLog,
@@ -7,7 +8,6 @@ import {
   recordChange,
 } from '../../support/scenario/acts.js';
 import { type Fleet, makeFleet } from '../../support/scenario/fleet.js';
-import { eventually } from '../../support/scenario/full-register.js';
 import { faultsOfRefusal } from '../../support/scenario/impossible.js';
 import { type Office, openOffice } from '../../support/scenario/office.js';
 import { done } from '../../support/scenario/problem.js';

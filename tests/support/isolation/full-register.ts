@@ -1,11 +1,11 @@
 import { setTimeout as sleep } from 'node:timers/promises';
 import type { HttpClient } from '../http-client.js';
-import { atMinute, logFlights, recordChange } from './acts.js';
-import { type Fleet, makeFleet } from './fleet.js';
-import { instantAt } from './instants.js';
-import { employ, type Office } from './office.js';
-import { done } from './problem.js';
-import { Register } from './register.js';
+import { atMinute, logFlights, recordChange } from '../scenario/acts.js';
+import { type Fleet, makeFleet } from '../scenario/fleet.js';
+import { instantAt } from '../scenario/instants.js';
+import { employ, type Office } from '../scenario/office.js';
+import { done } from '../scenario/problem.js';
+import { Register } from '../scenario/register.js';
 
 /** One operator's records with something of every kind in them, and the ids of it all. */
 export interface FullRegister {

@@ -1,6 +1,6 @@
-import { atMinute, onTheWire } from './acts.js';
+import { atMinute, onTheWire } from '../scenario/acts.js';
+import { instantAt } from '../scenario/instants.js';
 import type { FullRegister } from './full-register.js';
-import { instantAt } from './instants.js';
 
 /** A request that names something: by its route in the contract, the address, and the body. */
 export interface NamingRequest {
