@@ -60,10 +60,15 @@ function printedAdded(minutes: number | null): string {
   return minutes === null || minutes < 0 ? printedHours(minutes) : `+${printedHours(minutes)}`;
 }
 
+/** 2 halves as '+1 cyc', 3 halves as '+1 1/2 cyc': exact, as on the screen. */
 function printedCycles(cycles: ToldCycles | null): string {
   if (cycles === null) return 'cycles not known';
-  const over = cycles.denominator === 1 ? '' : `/${cycles.denominator}`;
-  return `${cycles.units < 0 ? '' : '+'}${cycles.units}${over} cyc`;
+  const units = Math.abs(cycles.units);
+  const whole = Math.floor(units / cycles.denominator);
+  const rest = units % cycles.denominator;
+  const part = rest === 0 ? '' : `${rest}/${cycles.denominator}`;
+  const amount = [...(whole > 0 || part === '' ? [String(whole)] : []), part].join(' ').trim();
+  return `${cycles.units < 0 ? '-' : '+'}${amount} cyc`;
 }
 
 function regular(text: string): CellText {
