@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { duePoint } from '@strutbook/domain/due/due-point.js';
-import type { UnsubstantiatedReason } from '@strutbook/domain/life/life.js';
+import type { Life, UnsubstantiatedReason } from '@strutbook/domain/life/life.js';
 import { fraction } from '@strutbook/domain/units/fraction.js';
 import type { Counts } from '@strutbook/domain/usage/counts.js';
 import { cycleUnits } from '@strutbook/domain/usage/cycle-rule.js';
@@ -11,6 +11,7 @@ import { type ClockReadings, readClocks } from '../usage/clock-readings.js';
 import { Counters } from '../usage/counters.js';
 import { lockRunning } from '../usage/lock-running.js';
 import { Use, type Uses } from '../usage/use.js';
+import type { StoredExposure } from '../usage/use-facts.js';
 
 /** A row of the projection: where on its clock something falls due, or why that can't be told. */
 export interface DuePointRow {
@@ -134,14 +135,24 @@ function rowsOf(
   const isUncounted = runsWithoutRule(componentId, uses);
   if (life.kind === 'unsubstantiated')
     return [{ ...base, reason: lastingReasons(life.reasons, isUncounted) }];
-  const running = uses.running(componentId);
+  // A clock without a rule counts no cycles: it would never come nearer to the limit, whatever is flown.
+  if (isUncounted && life.remainingExact !== null) return [{ ...base, reason: 'NO_CYCLE_RULE' }];
+  return limitedRows(base, life, { running: uses.running(componentId), uses, reading });
+}
+
+/** Where on its clock a life runs out, in each dimension that is limited. */
+function limitedRows(
+  base: Pick<DuePointRow, 'componentId' | 'engineId' | 'lifeLimitId'>,
+  life: Extract<Life, { kind: 'limited' }>,
+  { running, uses, reading }: { running: StoredExposure | null; uses: Uses; reading: ClockReadings },
+): DuePointRow[] {
   // Off the wing it hangs on no carrier: a clock that stands still at zero.
   const clock: Counts | null = running === null ? null : reading({ carrierId: running.carrierId, at: null });
   const rule = running?.cycleRuleId == null ? undefined : uses.facts.cycleRules.get(running.cycleRuleId);
-  // A clock without a rule counts no cycles: it would never come nearer to the limit, whatever is flown.
-  if (isUncounted && life.remainingExact !== null) return [{ ...base, reason: 'NO_CYCLE_RULE' }];
   const due = {
+    ...NOTHING_DUE,
     ...base,
+    kind: 'life-limit' as const,
     verdict: 'limited' as const,
     flagged: life.flagged,
     reason: null,
