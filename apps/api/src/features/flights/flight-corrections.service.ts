@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import type { Instant } from '@strutbook/domain/units/minutes.js';
 import type { Actor } from '../../platform/access/actor.js';
 import type { Tx } from '../../platform/database/database.js';
 import type { ActRequest } from '../../platform/http/act-key.js';
@@ -66,7 +67,7 @@ export class FlightCorrectionsService {
       const answer: FlightsAnswerDto = {
         flights: [{ ...flightToWire(flight), voided: true, voidReason: reason }],
         ...(await this.flights.stateAfter(tx, operatorId, { airframeId, before })),
-        late: true,
+        late: await isBeforeBoundary(tx, operatorId, airframeId, flight.landingAt),
       };
       return { status: 200, body: answer, number, resource: `/api/flights/${id}` };
     });
@@ -122,7 +123,7 @@ export class FlightCorrectionsService {
         const answer: FlightsAnswerDto = {
           flights: [loggedToWire(flight, logged, id)],
           ...(await this.flights.stateAfter(tx, operatorId, { airframeId, before })),
-          late: true,
+          late: await isBeforeBoundary(tx, operatorId, airframeId, earlier(wrong.landingAt, flight)),
         };
         return { status: 201, body: answer, number, resource: `/api/flights/${logged.id}` };
       });
@@ -175,4 +176,23 @@ async function refuseFollowers(
     reason: `By log page ${logPage} it is told when ${serials} came or went; without the flight that moment would hang in the air.`,
     fix: 'Correct the flight instead, so that the moment moves along, or void that stay first.',
   });
+}
+
+/** Whether something on the airframe was recorded to begin or end at or after this landing. */
+async function isBeforeBoundary(
+  tx: Tx,
+  operatorId: number,
+  airframeId: string,
+  landingAt: Date,
+): Promise<boolean> {
+  const head = await tx.carrier.findUniqueOrThrow({
+    where: { operatorId_id: { operatorId, id: airframeId } },
+    select: { lastBoundaryAt: true },
+  });
+  return head.lastBoundaryAt !== null && landingAt <= head.lastBoundaryAt;
+}
+
+function earlier(before: Date, flight: { readonly landingAt: Instant }): Date {
+  const after = fromInstant(flight.landingAt);
+  return before < after ? before : after;
 }

@@ -72,8 +72,8 @@ export function DuePage() {
         title="Due"
         below={
           <p>
-            Life limits, the most urgent first. A projected date is a forecast by the use named beside it,
-            never a limit.
+            Life limits: over the limit and not verified first, then by projected date. A projected date is a
+            forecast by the use named beside it, never a limit.
           </p>
         }
         actions={<Button onClick={() => window.print()}>Print</Button>}

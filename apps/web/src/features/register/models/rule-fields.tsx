@@ -10,15 +10,15 @@ export type TypedRule = Readonly<
   Record<Weight | 'denominator' | 'airframeTypeId' | 'source' | 'revision', string>
 >;
 
-/** One cycle for a flight: the usual rule. */
+/** A rule to fill in: what counts as a cycle comes from the document alone, no weight is supplied. */
 export const BLANK_RULE: TypedRule = {
   airframeTypeId: '',
-  perFlight: '1',
-  perLanding: '0',
-  perTouchAndGo: '0',
-  perStart: '0',
-  perAbortedTakeOff: '0',
-  denominator: '1',
+  perFlight: '',
+  perLanding: '',
+  perTouchAndGo: '',
+  perStart: '',
+  perAbortedTakeOff: '',
+  denominator: '',
   source: '',
   revision: '',
 };
