@@ -1,4 +1,8 @@
-import { type KeyboardEvent, useState } from 'react';
+import { useQuery } from '@tanstack/react-query';
+import { type KeyboardEvent, useDeferredValue, useState } from 'react';
+import { slotWords } from '../format/place-words.js';
+import { type ComponentRow, componentChoiceQuery } from '../server/components.js';
+import { airframesQuery } from '../server/fleet.js';
 import { RouteLink } from '../ui/actions/route-link.js';
 import { TextField } from '../ui/fields/text-field.js';
 import { SheetDialog } from '../ui/overlay/sheet-dialog.js';
@@ -10,12 +14,46 @@ interface Found {
   readonly href: string;
 }
 
-const placesMatching = (typed: string): Found[] =>
-  PLACES.filter((place) => place.name.toLowerCase().includes(typed.trim().toLowerCase())).map((place) => ({
-    name: place.name,
+const holds = (name: string, wanted: string): boolean => name.toLowerCase().includes(wanted);
+
+const placesMatching = (wanted: string): Found[] =>
+  PLACES.filter(({ name }) => holds(name, wanted)).map(({ name, path }) => ({
+    name,
     kind: 'Place',
-    href: place.path,
+    href: path,
   }));
+
+const whereText = ({ kind, label }: ComponentRow['place']): string =>
+  kind === 'slot' ? slotWords(label) : label;
+
+/** Places, airframes by registration, and components by serial or part number. */
+function useFound(typed: string): readonly Found[] {
+  const wanted = typed.trim().toLowerCase();
+  const airframes = useQuery({ ...airframesQuery, enabled: wanted !== '' }).data ?? [];
+  const components = useQuery({
+    ...componentChoiceQuery({ search: typed }),
+    enabled: wanted.length >= 2,
+    placeholderData: (before) => before,
+  });
+  const rows = wanted.length >= 2 ? (components.data?.rows ?? []) : [];
+  return [
+    ...(wanted === ''
+      ? []
+      : airframes
+          .filter(({ registration }) => holds(registration, wanted))
+          .map(({ id, registration, type }) => ({
+            name: registration,
+            kind: `Airframe, ${type}`,
+            href: `/positions/${id}`,
+          }))),
+    ...rows.map(({ id, serialNumber, description, place }) => ({
+      name: serialNumber,
+      kind: `${description}, ${whereText(place)}`,
+      href: `/components/${id}`,
+    })),
+    ...placesMatching(wanted),
+  ];
+}
 
 const LINKS = '.finder-list a';
 
@@ -30,10 +68,10 @@ function walk(event: KeyboardEvent<HTMLElement>): void {
   next.focus();
 }
 
-/** Goes anywhere by typing. */
+/** Goes anywhere by typing: a place, a registration, a serial, a part number. */
 export function FinderDialog({ onClose }: { readonly onClose: () => void }) {
   const [typed, setTyped] = useState('');
-  const found = placesMatching(typed);
+  const found = useFound(useDeferredValue(typed));
   const openFirst = (event: KeyboardEvent<HTMLInputElement>) => {
     if (event.key !== 'Enter') return;
     event.currentTarget.closest('.finder')?.querySelector<HTMLElement>(LINKS)?.click();
@@ -43,7 +81,8 @@ export function FinderDialog({ onClose }: { readonly onClose: () => void }) {
       {/* The arrow keys of the field and the links are heard here. */}
       <search className="finder stack" onKeyDown={walk}>
         <TextField
-          label="Name of a place"
+          label="Serial, part number, registration or place"
+          mono
           value={typed}
           onChange={(event) => setTyped(event.target.value)}
           onKeyDown={openFirst}
@@ -56,7 +95,8 @@ export function FinderDialog({ onClose }: { readonly onClose: () => void }) {
           {found.map(({ name, kind, href }) => (
             <li key={href}>
               <RouteLink href={href} onClick={onClose}>
-                {name} <span className="quiet small">{kind}</span>
+                {kind === 'Place' ? name : <span className="serial">{name}</span>}{' '}
+                <span className="quiet small">{kind}</span>
               </RouteLink>
             </li>
           ))}

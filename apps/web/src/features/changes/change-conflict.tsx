@@ -1,7 +1,7 @@
+import { countersText } from '../../format/counters-text.js';
 import { sinceText } from '../../format/when.js';
 import type { ChangedComponent, ChangePreview } from '../../server/wire.js';
 import { type ConflictLine, ConflictPanel } from '../../ui/messages/conflict-panel.js';
-import { countersText } from './change-preview.js';
 
 const counters = (component: ChangedComponent | null): string =>
   component === null ? 'Nothing' : `${component.serialNumber}, ${countersText(component.sinceNew)}`;

@@ -1,15 +1,8 @@
-import { exactCycles } from '../../format/cycles.js';
-import { hoursMinutes } from '../../format/hours.js';
+import { countersText } from '../../format/counters-text.js';
 import { sinceText } from '../../format/when.js';
-import type { ChangedComponent, ChangePreview, Counters } from '../../server/wire.js';
+import type { ChangedComponent, ChangePreview } from '../../server/wire.js';
 import { ObjectionList } from '../../ui/messages/objection-list.js';
 import { SerialText } from '../../ui/status/serial-text.js';
-
-/** '18,204:06 h, 7,981 cycles' */
-export function countersText({ minutes, cycles }: Counters): string {
-  const hours = minutes === null ? 'hours not known' : `${hoursMinutes(minutes)} h`;
-  return `${hours}, ${cycles === null ? 'cycles not known' : `${exactCycles(cycles)} cycles`}`;
-}
 
 interface SideProps {
   readonly title: string;

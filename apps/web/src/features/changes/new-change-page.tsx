@@ -1,16 +1,13 @@
 import { ProblemError } from '@strutbook/api-client/problem-error.js';
-import { useMutation, useQuery } from '@tanstack/react-query';
-import { useNavigate, useSearch } from '@tanstack/react-router';
-import { type FormEvent, useEffect, useRef, useState } from 'react';
-import { useAct } from '../../server/act.js';
+import { useQuery } from '@tanstack/react-query';
+import { useSearch } from '@tanstack/react-router';
+import { type FormEvent, useEffect, useRef } from 'react';
 import { holderWords, useMay } from '../../server/authority.js';
 import { useOfflineSince } from '../../server/connection.js';
 import { airframesQuery, positionsQuery } from '../../server/fleet.js';
-import type { ChangePreview, ChangeRequest } from '../../server/wire.js';
 import { ActionLink } from '../../ui/actions/action-link.js';
 import { Button } from '../../ui/actions/button.js';
 import { TextAreaField } from '../../ui/fields/text-area-field.js';
-import { announce } from '../../ui/messages/announcements.js';
 import { Answered } from '../../ui/messages/answered.js';
 import { EmptyState } from '../../ui/messages/empty-state.js';
 import { ErrorSummary } from '../../ui/messages/error-summary.js';
@@ -19,78 +16,13 @@ import { Notice } from '../../ui/messages/notice.js';
 import { OFF_WHILE_OFFLINE } from '../../ui/messages/offline-bar.js';
 import { PageHeading } from '../../ui/page/page-heading.js';
 import { ChangeConflict } from './change-conflict.js';
-import {
-  type ChangeDraft,
-  EMPTY_DRAFT,
-  FIELD_IDS,
-  type FieldName,
-  missingLines,
-  readDraft,
-} from './change-draft.js';
+import { type ChangeDraft, EMPTY_DRAFT, FIELD_IDS, type FieldName, missingLines } from './change-draft.js';
 import { ShownPreview } from './change-preview.js';
-import { previewChange, recordChange } from './changes-queries.js';
 import { OffFields, OnFields } from './moves-fields.js';
+import { type Seen, useChange } from './use-change.js';
 import { WhenFields } from './when-fields.js';
 import { chosenPosition, serialThere, WhereFields } from './where-fields.js';
 import './changes.css';
-
-interface Seen {
-  readonly request: ChangeRequest;
-  readonly preview: ChangePreview;
-}
-
-/** Draft, preview and record: what is previewed is what is recorded, or nothing is. */
-function useChange(start: ChangeDraft) {
-  const navigate = useNavigate();
-  const [draft, setDraft] = useState(start);
-  const [missing, setMissing] = useState<Partial<Record<FieldName, string>>>({});
-  const [attempt, setAttempt] = useState(0);
-  const [seen, setSeen] = useState<Seen | null>(null);
-  const [mine, setMine] = useState<ChangePreview | null>(null);
-  const preview = useMutation({
-    mutationFn: previewChange,
-    onSuccess: (shown, request) => setSeen({ request, preview: shown }),
-  });
-  const record = useAct({
-    perform: recordChange,
-    refresh: [[]],
-    onDone: ({ id, number }) => {
-      announce(`Recorded as ${number}.`);
-      void navigate({ to: '/changes/$packageId', params: { packageId: id } });
-    },
-  });
-  const set = (change: Partial<ChangeDraft>) => {
-    setDraft((before) => ({ ...before, ...change }));
-    // What was previewed is no longer what stands in the form.
-    setSeen(null);
-    setMine(null);
-    record.reset();
-  };
-  const look = (told: ChangeDraft) => {
-    const read = readDraft(told);
-    setAttempt((before) => before + 1);
-    setMissing(read.ok ? {} : read.missing);
-    setSeen(null);
-    record.reset();
-    if (read.ok) preview.mutate(read.request);
-    else preview.reset();
-  };
-  const confirm = ({ request, preview: shown }: Seen) => {
-    setMine(null);
-    setAttempt((before) => before + 1);
-    record.mutate(
-      { request, digest: shown.digest },
-      {
-        onError: (error) => {
-          if (!(error instanceof ProblemError) || error.code !== 'CHECK_CHANGED') return;
-          setMine(shown);
-          preview.mutate(request);
-        },
-      },
-    );
-  };
-  return { draft, set, missing, attempt, seen, mine, preview, record, look, confirm };
-}
 
 const CAUTION =
   'Approved data, the authority and licensed staff govern; this record does not replace them. When a serial, a position or a part differs from the order or the data plate: stop, and ask.';

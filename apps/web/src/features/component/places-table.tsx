@@ -46,8 +46,8 @@ const COLUMNS: readonly Column<Stay>[] = [
     namesRow: true,
     cell: ({ label, kind, voided }) => (
       <>
+        {voided && <span className="small stay-voided">Voided</span>}
         {kind === 'slot' ? slotWords(label) : label}
-        {voided && <span className="small limit-number stay-voided">Voided</span>}
       </>
     ),
   },

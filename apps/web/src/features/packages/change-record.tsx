@@ -1,5 +1,4 @@
-import { exactCycles } from '../../format/cycles.js';
-import { hoursMinutes } from '../../format/hours.js';
+import { countersText } from '../../format/counters-text.js';
 import { boundaryText } from '../../format/when.js';
 import type { Counters, MovedComponent, PackageChange } from '../../server/wire.js';
 import { RouteLink } from '../../ui/actions/route-link.js';
@@ -7,14 +6,10 @@ import { SerialText } from '../../ui/status/serial-text.js';
 
 function Line({ term, counters }: { readonly term: string; readonly counters: Counters | null }) {
   if (counters === null) return null;
-  const { minutes, cycles } = counters;
   return (
     <div>
       <dt>{term}</dt>
-      <dd>
-        {minutes === null ? 'Hours not known' : `${hoursMinutes(minutes)} h`},{' '}
-        {cycles === null ? 'cycles not known' : `${exactCycles(cycles)} cycles`}
-      </dd>
+      <dd>{countersText(counters)}</dd>
     </div>
   );
 }

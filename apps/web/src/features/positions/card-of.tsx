@@ -1,18 +1,12 @@
+import { countersText } from '../../format/counters-text.js';
 import { exactCycles } from '../../format/cycles.js';
-import { hoursMinutes } from '../../format/hours.js';
 import { dayText, sinceText } from '../../format/when.js';
-import type { Counters, InstalledEngine, PositionView } from '../../server/wire.js';
+import type { InstalledEngine, PositionView } from '../../server/wire.js';
 import { RouteLink } from '../../ui/actions/route-link.js';
 import type { CardPosition } from '../../ui/aircraft/position-card.js';
 import { markOf } from '../../ui/status/near.js';
 import { SerialText } from '../../ui/status/serial-text.js';
 import { positionLabel, tightestAmount } from './position-words.js';
-
-/** '5,693:49 h, 848 cycles' */
-function countersText({ minutes, cycles }: Counters): string {
-  const hours = minutes === null ? 'hours not known' : `${hoursMinutes(minutes)} h`;
-  return `${hours}, ${cycles === null ? 'cycles not known' : `${exactCycles(cycles)} cycles`}`;
-}
 
 /** An APU has no rating unless one is recorded. */
 function ratingText({ ratingCode }: InstalledEngine, kind: PositionView['kind']): string {
@@ -67,6 +61,10 @@ function Details({ position: { engine, pod, kind } }: { readonly position: Posit
   );
 }
 
+/** An empty place for an APU has nothing more to tell. */
+const hasDetails = ({ engine, pod, kind }: PositionView): boolean =>
+  engine !== null || pod !== null || kind === 'engine';
+
 interface CardOptions {
   /** The instant shown, carried on into the engine's page. */
   readonly at: string | undefined;
@@ -82,7 +80,7 @@ export function cardOf(position: PositionView, { at, fillHref }: CardOptions): C
     kind,
     mount,
     label: positionLabel(position),
-    details: <Details position={position} />,
+    details: hasDetails(position) ? <Details position={position} /> : undefined,
   };
   if (engine === null)
     return {
