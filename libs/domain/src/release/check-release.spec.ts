@@ -175,7 +175,7 @@ describe('the release check', () => {
     const [over] = checkRelease(withEngine({ limitedParts: [disk(limited(-4))] }));
     expect(over && objectionText(over)).toEqual({
       record: 'Part P-1 serial D-1 (Stage 1 disk, engine E-1)',
-      reason: 'Its life limit is passed: -4 of 20000 cycles remain.',
+      reason: 'Its life limit is passed: 4 past 20000 cycles.',
       fix: 'Replace the part, and report the overrun.',
     });
     const [unknown] = checkRelease(withEngine({ totals: { minutes: null, cycles: null } }));

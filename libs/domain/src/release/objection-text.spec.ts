@@ -12,7 +12,7 @@ describe('the words for an objection', () => {
       minutesLimit: 6000,
     };
     expect(objectionText({ code: 'OVER_LIMIT', detail }).reason).toBe(
-      'Its life limit is passed: -1:01 of 100:00 hours remain.',
+      'Its life limit is passed: 1:01 past 100:00 hours.',
     );
   });
 

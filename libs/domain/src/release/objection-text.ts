@@ -22,12 +22,23 @@ const whole = (value: Detail[string] | undefined) => (typeof value === 'number' 
 function left(d: Detail): string {
   const [cycles, minutes] = [whole(d['remaining']), whole(d['remainingMinutes'])];
   const told = [
-    ...(cycles === null ? [] : [`${cycles} of ${d['limit']} cycles remain`]),
+    ...(cycles === null ? [] : [leftOf(cycles, String(Math.abs(cycles)), `${d['limit']} cycles`)]),
     ...(minutes === null
       ? []
-      : [`${formatHours(minutes)} of ${formatHours(whole(d['minutesLimit']) ?? 0)} hours remain`]),
+      : [
+          leftOf(
+            minutes,
+            formatHours(Math.abs(minutes)),
+            `${formatHours(whole(d['minutesLimit']) ?? 0)} hours`,
+          ),
+        ]),
   ];
   return told.join(', ');
+}
+
+/** '229 of 9000 cycles remain', '4 past 9000 cycles'. */
+function leftOf(remaining: number, amount: string, limit: string): string {
+  return remaining < 0 ? `${amount} past ${limit}` : `${amount} of ${limit} remain`;
 }
 
 const PHRASES = {

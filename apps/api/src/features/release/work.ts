@@ -56,6 +56,12 @@ export async function loadWork(tx: Tx, operatorId: number, packageId: string): P
   };
 }
 
+const SLOT_WORDS: Readonly<Record<string, string>> = {
+  engine: 'Engine',
+  pod: 'Pod',
+  apu: 'Auxiliary power unit',
+};
+
 /** What was done, in one sentence, with when it was finished. Total. */
 export function workSummary({ number, kind, airframe, changes }: WorkToRelease): string {
   const done = changes.map(({ position, slot, off, on }) => {
@@ -63,7 +69,7 @@ export function workSummary({ number, kind, airframe, changes }: WorkToRelease):
       off === null ? null : `serial ${off} removed`,
       on === null ? null : `serial ${on} installed`,
     ].filter((part) => part !== null);
-    return `${slot} at position ${position}: ${moved.join(', ')}`;
+    return `${SLOT_WORDS[slot] ?? slot} at position ${position}: ${moved.join(', ')}`;
   });
   const finished = changes
     .map((change) => change.at)

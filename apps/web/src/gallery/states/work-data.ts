@@ -32,7 +32,7 @@ export const OBJECTIONS: readonly Objection[] = [
   objection('OVER_LIMIT', 'blocking', [
     'component',
     'Part 2A1234-03 serial D80114 (LPT disk 3, engine KT-377)',
-    'Its life limit is passed: -4 of 9000 cycles remain.',
+    'Its life limit is passed: 4 past 9000 cycles.',
     'Replace the part, and report the overrun.',
   ]),
   objection('LIMITED_PART_UNTRACED', 'blocking', [
