@@ -102,7 +102,7 @@ describe('the release check', () => {
     const check = await checkOf(packageOf(0));
 
     expect(check.objections).toEqual([]);
-    expect(check.summary).toMatch(/engine change on ZZ-101\. engine at position 1: serial ZZ-E1 installed/);
+    expect(check.summary).toMatch(/engine change on ZZ-101\. Engine at position 1: serial ZZ-E1 installed/);
     expect(check.statement).toMatch(/^The work specified/);
     expect(check.passed).toContainEqual({ label: 'Life-limited parts with life in hand', count: 4, of: 4 });
     expect(check).toMatchObject({ released: false, version: 1 });
