@@ -32,7 +32,7 @@ export const config = defineConfig(({ mode }) => ({
   server: {
     host: '127.0.0.1',
     proxy: {
-      '/api': { target: process.env['STRUTBOOK_API'] ?? 'http://127.0.0.1:3000', changeOrigin: false },
+      '/api': { target: process.env['STRUTBOOK_API'] ?? 'http://127.0.0.1:4180', changeOrigin: false },
     },
   },
 }));
