@@ -108,7 +108,7 @@ BEGIN
    ORDER BY landing_at LIMIT 1;
   IF v_flight.take_off_at < p_at THEN
     RAISE EXCEPTION 'a stay begins or ends inside a flight' USING ERRCODE = 'SB001',
-      DETAIL = jsonb_build_object('stayId', p_stay, 'flightId', v_flight.id, 'logPage', v_flight.log_page,
+      DETAIL = jsonb_build_object('at', p_at, 'stayId', p_stay, 'flightId', v_flight.id, 'logPage', v_flight.log_page,
         'takeOffAt', v_flight.take_off_at, 'landingAt', v_flight.landing_at)::text;
   END IF;
 END $$;

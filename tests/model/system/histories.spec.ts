@@ -15,7 +15,12 @@ const runs = Number(process.env['SYSTEM_MODEL_RUNS'] ?? 8);
 const seed = Number(process.env['MODEL_SEED'] ?? Math.floor(Math.random() * 2 ** 31));
 /** MODEL_SHRINK=1 looks for a shorter history that fails too, which takes many minutes. */
 const shrinks = process.env['MODEL_SHRINK'] === '1';
-const ACTS = { minLength: 60, maxLength: 150 };
+/** SYSTEM_MODEL_ACTS: so many acts in each; else between 60 and 150. */
+const exactly = process.env['SYSTEM_MODEL_ACTS'];
+const ACTS =
+  exactly === undefined
+    ? { minLength: 60, maxLength: 150 }
+    : { minLength: Number(exactly), maxLength: Number(exactly) };
 
 const number = fc.nat({ max: 9999 });
 const choice: fc.Arbitrary<Choice> = fc.record({
@@ -57,10 +62,10 @@ describe('the running system, against plain lists summed from the beginning', ()
       const counts = [...tally.recorded].map(([kind, count]) => `${kind} ${count}`).join(', ');
       console.log(`${counts}; refused ${tally.refused}; ${Math.round(performance.now() - begun)} ms`);
       // Each kind of act does happen, and some are refused: else the comparison would prove nothing.
-      for (const kind of ['fly', 'void', 'correct', 'change', 'place', 'rate', 'void-stay'])
-        expect([kind, tally.recorded.get(kind) ?? 0]).toEqual([kind, expect.any(Number)]);
+      expect([...tally.recorded.keys()].sort()).toEqual(
+        ['fly', 'void', 'correct', 'change', 'place', 'rate', 'void-stay'].sort(),
+      );
       expect(Math.min(...tally.recorded.values(), tally.refused)).toBeGreaterThan(0);
-      expect(tally.recorded.size).toBe(7);
     },
     25 * 60_000,
   );

@@ -73,7 +73,7 @@ function refusedByTrigger(said: DatabaseError): Refusal | ApiRefusal | null {
     case 'SB001':
       return {
         code: 'INSIDE_A_FLIGHT',
-        at: instant(detail['takeOffAt']),
+        at: instant(detail['at']),
         flightId: detail['flightId'] ?? '',
         page: detail['logPage'] ?? null,
         takeOffAt: instant(detail['takeOffAt']),

@@ -65,7 +65,7 @@ export class Stays {
       'component',
     );
     const slotStays = place.kind === 'slot' ? await loadSlotStays(tx, operatorId, place.slotId) : [];
-    const begins = orRefuse(resolveBoundary(boundary, facts)).at;
+    const { at: begins, precision } = orRefuse(resolveBoundary(boundary, facts));
     refuseFutureBoundary(boundary, begins, this.clock.now());
     const ends =
       until === null
@@ -88,9 +88,11 @@ export class Stays {
     // A stay of the past only has to fit between what is recorded before and after it.
     const overlapping = (stay: { from: Instant }) => ends === null || stay.from < ends.at;
     const planned = planPlacement(
-      { componentId, place, boundary },
+      { componentId, place, boundary: { kind: 'instant', at: begins } },
       {
         ...facts,
+        // Whose flights count depends on where everything hung at that very instant: the database's guard knows.
+        flights: [],
         componentStays: component.stays.filter(overlapping),
         slotStays: slotStays.filter(overlapping),
         leavesSlot: until === null && (await isInComponent(tx, operatorId, component.stays)),
@@ -121,7 +123,7 @@ export class Stays {
       reason: placement.reason,
       packageId: null,
     });
-    return { stayId, componentId, at: plan.from, precision: plan.precision, endedStayId: plan.ends };
+    return { stayId, componentId, at: plan.from, precision, endedStayId: plan.ends };
   }
 
   /** Writes a stay; PostgreSQL has the last word on overlaps and flights. Answers its id. */
