@@ -93,6 +93,7 @@ RETURNS void LANGUAGE sql VOLATILE AS $$
 $$;
 
 -- Logs one flight as one act: the flight, its exceptions, month and head, the journal entry and the act's key.
+-- Without p_key it is part of an act that keeps its own key, told as 'actKey' in the flight.
 -- Answers {refusal}, {replay} of an earlier act with this key, {late: true} with nothing written when the flight
 -- is late and p_allow_late is not set, or {flight} with the due points it newly passed.
 CREATE FUNCTION log_flight(p_operator int, p_person uuid, p_key text, p_fingerprint bytea, p_flight jsonb,
@@ -163,7 +164,8 @@ BEGIN
   IF jsonb_array_length(p_exceptions) > 0 THEN
     PERFORM log_exceptions(p_operator, v_airframe, (p_flight ->> 'id')::uuid, v_landing, p_exceptions, v_number, v_late);
   END IF;
-  PERFORM journal_append(p_operator, v_number, v_airframe, 'flight-logged', p_person, p_key, p_body,
+  PERFORM journal_append(p_operator, v_number, v_airframe, 'flight-logged', p_person,
+    coalesce(p_key, p_flight ->> 'actKey'), p_body,
     ARRAY[(p_flight ->> 'id')::uuid]);
 
   v_passed := due_points_passed(p_operator, v_airframe, v_counts);

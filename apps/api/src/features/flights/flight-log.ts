@@ -114,8 +114,8 @@ export class FlightLog {
     const { operatorId, personId } = actor;
     const exceptions = await exceptionsJson(tx, operatorId, place);
     const [row] = await tx.$queryRaw<{ answer: LogAnswer }[]>(Prisma.sql`
-      SELECT log_flight(${operatorId}::int, ${personId}::uuid, NULL, NULL, ${JSON.stringify(flightJson(place))}::jsonb,
-        ${JSON.stringify(exceptions)}::jsonb, ${bodyOf(actor, place, act.key)}, true) AS answer`);
+      SELECT log_flight(${operatorId}::int, ${personId}::uuid, NULL, NULL,
+        ${JSON.stringify({ ...flightJson(place), actKey: act.key })}::jsonb, ${JSON.stringify(exceptions)}::jsonb, ${bodyOf(actor, place, act.key)}, true) AS answer`);
     const answer = row?.answer;
     if (answer !== undefined && 'refusal' in answer) throw refusalOf(answer.refusal, place);
     if (answer === undefined || !('flight' in answer)) throw new Error('log_flight gave no flight');
