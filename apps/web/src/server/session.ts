@@ -31,6 +31,8 @@ export const sessionQuery = queryOptions({
   queryKey: ['session'],
   staleTime: 300_000,
   gcTime: Number.POSITIVE_INFINITY,
+  // Without a connection it fails and the page says so; paused, it would leave the page blank.
+  networkMode: 'always',
   queryFn: async ({ signal }): Promise<Session | null> => {
     try {
       return held(dataOrThrow(await api.GET('/api/session', { signal })));
