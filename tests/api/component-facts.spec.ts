@@ -1,76 +1,33 @@
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from '@jest/globals';
+import { beforeAll, beforeEach, describe, expect, it } from '@jest/globals';
+import { componentDesk, type Recorded } from '../support/logbook/component-desk.js';
 import { logFlights } from '../support/scenario/acts.js';
-import { type BuiltEngine, buildEngine, type Fleet, makeFleet, slotOf } from '../support/scenario/fleet.js';
+import { type BuiltEngine, buildEngine, type Fleet, slotOf } from '../support/scenario/fleet.js';
 import { instantAt } from '../support/scenario/instants.js';
-import { type Office, openOffice } from '../support/scenario/office.js';
-import { done, problemOf } from '../support/scenario/problem.js';
-import { Register } from '../support/scenario/register.js';
+import { done } from '../support/scenario/problem.js';
 
-interface Pair {
-  readonly minutes: number | null;
-  readonly cycles: { readonly units: number; readonly denominator: number } | null;
-}
-
-interface Component {
-  readonly verified: boolean;
-  readonly ratingCode: string | null;
-  readonly counters: {
-    readonly sinceNew: Pair;
-    readonly sinceOverhaul: Pair | null;
-    readonly sinceShopVisit: Pair | null;
-  };
-  readonly life: {
-    readonly kind: string;
-    readonly remainingCycles: number | null;
-    readonly flagged: boolean;
-    readonly reasons: { code: string }[];
-  } | null;
-}
-
-interface Recorded {
-  readonly id: string;
-}
-
-let office: Office;
-let register: Register;
-let fleet: Fleet;
-let marks = 0;
-
-beforeAll(async () => {
-  office = await openOffice();
-  register = new Register(office.administrator);
-  fleet = await makeFleet(register, { engines: 1, airframes: 1 });
-}, 60_000);
-
-afterAll(() => office?.close(), 30_000);
-
-const refusalOf = async (path: string, body: object) =>
-  problemOf(await office.administrator.post(path, body));
-const componentOf = async (id: string) =>
-  done(await office.administrator.get<Component>(`/api/components/${id}`));
-
-async function bare(kind: 'part' | 'engine' = 'part'): Promise<string> {
-  marks += 1;
-  return (await register.component({ kind, serialNumber: `B-${marks}`, engineModelId: fleet.modelId })).id;
-}
+const { desk, refusalOf, componentOf, bare } = componentDesk();
 
 describe('an engine on wing', () => {
   let engine: BuiltEngine;
-  const airframe = () => fleet.airframes[0] as Fleet['airframes'][number];
+  const airframe = () => desk.fleet.airframes[0] as Fleet['airframes'][number];
 
   beforeAll(async () => {
-    engine = await buildEngine(register, fleet.modelId, 'ZZ-WING');
-    await register.place(engine.id, { slotId: slotOf(airframe(), 1, 'engine') }, 1_000);
+    engine = await buildEngine(desk.register, desk.fleet.modelId, 'ZZ-WING');
+    await desk.register.place(engine.id, { slotId: slotOf(airframe(), 1, 'engine') }, 1_000);
     done(
-      await logFlights(office.administrator, airframe().id, [{ page: 'W1', takeOff: 2_000, landing: 2_060 }]),
+      await logFlights(desk.office.administrator, airframe().id, [
+        { page: 'W1', takeOff: 2_000, landing: 2_060 },
+      ]),
     );
     done(
-      await logFlights(office.administrator, airframe().id, [{ page: 'W2', takeOff: 3_000, landing: 3_060 }]),
+      await logFlights(desk.office.administrator, airframe().id, [
+        { page: 'W2', takeOff: 3_000, landing: 3_060 },
+      ]),
     );
   });
 
   it('counts since a shop visit recorded between two flights, and no more once that is voided', async () => {
-    const { id } = await register.post<Recorded>('/api/resets', {
+    const { id } = await desk.register.post<Recorded>('/api/resets', {
       componentId: engine.id,
       kind: 'shop-visit',
       at: instantAt(2_500),
@@ -82,7 +39,7 @@ describe('an engine on wing', () => {
       sinceShopVisit: { minutes: 60, cycles: { units: 1 } },
       sinceOverhaul: null,
     });
-    await register.post(`/api/resets/${id}/void`, { reason: 'Another engine' });
+    await desk.register.post(`/api/resets/${id}/void`, { reason: 'Another engine' });
     expect((await componentOf(engine.id)).counters.sinceShopVisit).toBeNull();
   });
 
@@ -106,7 +63,7 @@ describe('an engine on wing', () => {
     // 1000 cycles at A (limit 20 000) and two flights at A.
     expect((await componentOf(disk)).life).toMatchObject({ remainingCycles: 18_998 });
 
-    await register.post('/api/rating-changes', {
+    await desk.register.post('/api/rating-changes', {
       componentId: engine.id,
       at: instantAt(2_500),
       ratingCode: 'B',
@@ -136,10 +93,11 @@ describe('an engine on wing', () => {
 
 describe('a gap in the records of a part', () => {
   let partId: string;
+  let gaps = 0;
 
   beforeEach(async () => {
-    marks += 1;
-    const engine = await buildEngine(register, fleet.modelId, `ZZ-GAP${marks}`);
+    gaps += 1;
+    const engine = await buildEngine(desk.register, desk.fleet.modelId, `ZZ-GAP${gaps}`);
     partId = engine.partIds[1] ?? '';
   });
 
@@ -153,7 +111,7 @@ describe('a gap in the records of a part', () => {
   it('leaves no remaining life, until the worst case is accepted, flagged', async () => {
     expect((await componentOf(partId)).life).toMatchObject({ kind: 'limited', remainingCycles: 19_000 });
 
-    const { id } = await register.post<Recorded>('/api/trace-gaps', gap());
+    const { id } = await desk.register.post<Recorded>('/api/trace-gaps', gap());
 
     const untraced = await componentOf(partId);
     expect(untraced.verified).toBe(false);
@@ -170,7 +128,7 @@ describe('a gap in the records of a part', () => {
       cycles: 500,
       minutes: 60_000,
     };
-    await register.post('/api/gap-acceptances', acceptance);
+    await desk.register.post('/api/gap-acceptances', acceptance);
     // The 500 count at the lowest limit: floor(20000 · (1 − 1000/20000 − 500/15000)).
     expect((await componentOf(partId)).life).toMatchObject({
       kind: 'limited',
@@ -184,9 +142,9 @@ describe('a gap in the records of a part', () => {
   });
 
   it('goes when it is voided', async () => {
-    const { id } = await register.post<Recorded>('/api/trace-gaps', gap());
+    const { id } = await desk.register.post<Recorded>('/api/trace-gaps', gap());
 
-    await register.post(`/api/trace-gaps/${id}/void`, { reason: 'The log was found' });
+    await desk.register.post(`/api/trace-gaps/${id}/void`, { reason: 'The log was found' });
 
     expect((await componentOf(partId)).life).toMatchObject({
       kind: 'limited',
@@ -200,7 +158,7 @@ describe('a gap in the records of a part', () => {
       status: 400,
       fields: [{ field: 'to' }],
     });
-    const { id: traceGapId } = await register.post<Recorded>('/api/trace-gaps', gap());
+    const { id: traceGapId } = await desk.register.post<Recorded>('/api/trace-gaps', gap());
     const acceptance = {
       componentId: await bare(),
       traceGapId,

@@ -1,52 +1,23 @@
-import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
-import { type Fleet, makeFleet } from '../support/scenario/fleet.js';
-import { type Office, openOffice } from '../support/scenario/office.js';
+import { describe, expect, it } from '@jest/globals';
+import type { ComponentView } from '../support/logbook/component-view.js';
+import { fleetDesk } from '../support/logbook/fleet-desk.js';
 import { done, problemOf } from '../support/scenario/problem.js';
-import { Register } from '../support/scenario/register.js';
-
-interface Component {
-  readonly id: string;
-  readonly place: { readonly kind: string; readonly label: string; readonly parentSerial: string | null };
-  readonly ratingCode: string | null;
-  readonly verified: boolean;
-  readonly counters: {
-    readonly sinceNew: { readonly minutes: number | null; readonly cycles: object | null };
-  };
-  readonly life: { readonly kind: string; readonly remainingCycles: number | null } | null;
-  readonly limiter: { readonly serialNumber: string; readonly remainingCycles: number | null } | null;
-  readonly slots: readonly {
-    readonly name: string;
-    readonly component: { readonly serialNumber: string } | null;
-  }[];
-}
 
 interface Page<T> {
   readonly rows: readonly T[];
   readonly next: string | null;
 }
 
-let office: Office;
-let register: Register;
-let fleet: Fleet;
-
-beforeAll(async () => {
-  office = await openOffice();
-  register = new Register(office.administrator);
-  fleet = await makeFleet(register);
-}, 60_000);
-
-afterAll(() => office?.close(), 30_000);
-
-const refusalOf = async (path: string, body: object) =>
-  problemOf(await office.administrator.post(path, body));
-const fieldsOf = async (path: string, body: object) =>
-  (await refusalOf(path, body)).fields?.map(({ field }) => field);
+const desk = fleetDesk();
+const { refusalOf, fieldsOf } = desk;
 
 describe('components', () => {
   it('tells one with its place, counters, life, limiter and all that is in it', async () => {
-    const [engine] = fleet.engines;
+    const [engine] = desk.fleet.engines;
 
-    const component = done(await office.administrator.get<Component>(`/api/components/${engine?.id}`));
+    const component = done(
+      await desk.office.administrator.get<ComponentView>(`/api/components/${engine?.id}`),
+    );
 
     expect(component).toMatchObject({
       ratingCode: 'A',
@@ -78,14 +49,14 @@ describe('components', () => {
   });
 
   it('says "not verified" of one without an opening: unknown is not zero', async () => {
-    const { id } = await register.component({
+    const { id } = await desk.register.component({
       kind: 'part',
       serialNumber: 'NO-PAPERS',
-      engineModelId: fleet.modelId,
+      engineModelId: desk.fleet.modelId,
       lifeLimited: true,
     });
 
-    const component = done(await office.administrator.get<Component>(`/api/components/${id}`));
+    const component = done(await desk.office.administrator.get<ComponentView>(`/api/components/${id}`));
 
     expect(component).toMatchObject({
       verified: false,
@@ -97,7 +68,7 @@ describe('components', () => {
 
   it('finds components by a piece of their serial or part number, page by page, each once', async () => {
     const found = async (query: string) =>
-      done(await office.administrator.get<Page<{ serialNumber: string }>>(`/api/components?${query}`));
+      done(await desk.office.administrator.get<Page<{ serialNumber: string }>>(`/api/components?${query}`));
     const all = (await found('search=zz-e&limit=200')).rows.map(({ serialNumber }) => serialNumber);
     expect(all).toHaveLength(20);
 
@@ -127,7 +98,9 @@ describe('components', () => {
       serialNumber: 'ZZ-E1',
     };
 
-    expect(await refusalOf('/api/components', { ...engine, engineModelId: fleet.modelId })).toMatchObject({
+    expect(
+      await refusalOf('/api/components', { ...engine, engineModelId: desk.fleet.modelId }),
+    ).toMatchObject({
       status: 409,
       code: 'ALREADY_EXISTS',
       fields: [{ field: 'serialNumber' }],
@@ -135,9 +108,9 @@ describe('components', () => {
     expect(await fieldsOf('/api/components', { ...engine, serialNumber: 'ZZ-E99' })).toEqual([
       'engineModelId',
     ]);
-    expect(problemOf(await office.administrator.get('/api/components?after=nowhere')).fields).toMatchObject([
-      { field: 'after' },
-    ]);
+    expect(
+      problemOf(await desk.office.administrator.get('/api/components?after=nowhere')).fields,
+    ).toMatchObject([{ field: 'after' }]);
   });
 
   it('refuses text that cannot be told from other text', async () => {
@@ -148,9 +121,9 @@ describe('components', () => {
   });
 
   it('lists every place a component was', async () => {
-    const [hub] = fleet.engines[0]?.partIds ?? [];
+    const [hub] = desk.fleet.engines[0]?.partIds ?? [];
 
-    const places = done(await office.administrator.get<object[]>(`/api/components/${hub}/places`));
+    const places = done(await desk.office.administrator.get<object[]>(`/api/components/${hub}/places`));
 
     expect(places).toMatchObject([
       { kind: 'slot', label: 'Hub in Test module ZZ-E1-M', to: null, fromPrecision: 'minute', voided: false },

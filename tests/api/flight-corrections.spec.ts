@@ -1,82 +1,18 @@
 import { randomUUID } from 'node:crypto';
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from '@jest/globals';
+import { describe, expect, it } from '@jest/globals';
+import { type FlightAnswer, flightDesk } from '../support/logbook/flight-desk.js';
 import { type FlightToLog, logFlights, onTheWire } from '../support/scenario/acts.js';
-import { type BuiltEngine, buildEngine, type Fleet, makeFleet, slotOf } from '../support/scenario/fleet.js';
+import { buildEngine, slotOf } from '../support/scenario/fleet.js';
 import { instantAt } from '../support/scenario/instants.js';
-import { type Office, openOffice } from '../support/scenario/office.js';
 import { done, problemOf } from '../support/scenario/problem.js';
-import { Register, type RegisteredAirframe } from '../support/scenario/register.js';
 
-interface Flight {
-  readonly id: string;
-  readonly logPage: string;
-  readonly minutes: number;
-  readonly voided: boolean;
-  readonly replacesId: string | null;
-}
-
-interface Answer {
-  readonly flights: readonly Flight[];
-  readonly airframe: { readonly minutes: number; readonly flights: number };
-  readonly late: boolean;
-  readonly newlyOver: readonly {
-    readonly serialNumber: string;
-    readonly engineSerial: string;
-    readonly dimension: string;
-    readonly remaining: number;
-  }[];
-}
-
-interface Page {
-  readonly rows: readonly Flight[];
-  readonly next: string | null;
-}
-
-let office: Office;
-let register: Register;
-let fleet: Fleet;
-let airframe: RegisteredAirframe;
-let marks = 0;
-
-beforeAll(async () => {
-  office = await openOffice();
-  register = new Register(office.administrator);
-  fleet = await makeFleet(register, { engines: 0, airframes: 1 });
-}, 60_000);
-
-afterAll(() => office?.close(), 30_000);
-
-// An airframe of its own for each test, 10 000:00 hours and 5 000 flights old.
-beforeEach(async () => {
-  marks += 1;
-  airframe = await register.airframe(`ZZ-F${marks}`, fleet.typeId);
-  await register.opening({ airframeId: airframe.id }, [
-    { ratingCode: null, minutes: 600_000, cycles: 5_000 },
-  ]);
-});
-
-const log = async (...flights: FlightToLog[]) =>
-  done(await logFlights(office.administrator, airframe.id, flights)) as unknown as Answer;
-const flightsOf = async (query = '') =>
-  done(await office.administrator.get<Page>(`/api/airframes/${airframe.id}/flights${query}`));
-const componentOf = async (id: string) =>
-  done(
-    await office.administrator.get<{ counters: { sinceNew: object; sinceInstalled: object } }>(
-      `/api/components/${id}`,
-    ),
-  );
-
-async function onWing(at = 50): Promise<BuiltEngine> {
-  const engine = await buildEngine(register, fleet.modelId, `ZZ-FE${marks}-${at}`);
-  await register.place(engine.id, { slotId: slotOf(airframe, 1, 'engine') }, at);
-  return engine;
-}
+const { desk, log, flightsOf, componentOf, onWing } = flightDesk();
 
 describe('a flight logged wrongly', () => {
   const voided = (id: string | undefined, reason = 'Twice') =>
-    office.administrator.post<Answer>(`/api/flights/${id}/void`, { reason });
+    desk.office.administrator.post<FlightAnswer>(`/api/flights/${id}/void`, { reason });
   const corrected = (id: string | undefined, flight: FlightToLog) =>
-    office.administrator.post<Answer>(`/api/flights/${id}/correct`, {
+    desk.office.administrator.post<FlightAnswer>(`/api/flights/${id}/correct`, {
       reason: 'Read wrongly',
       flight: onTheWire(flight),
     });
@@ -141,16 +77,16 @@ describe('a flight logged wrongly', () => {
 
   it('takes along what came by its log page, and may not be voided under it', async () => {
     const { flights } = await log({ page: 'P1', takeOff: 100, landing: 160 });
-    const engine = await buildEngine(register, fleet.modelId, `ZZ-PAGE${marks}`);
-    const boundary = { kind: 'after-page', page: 'P1', airframeId: airframe.id };
-    await register.post('/api/placements', {
+    const engine = await buildEngine(desk.register, desk.fleet.modelId, `ZZ-PAGE${desk.marks}`);
+    const boundary = { kind: 'after-page', page: 'P1', airframeId: desk.airframe.id };
+    await desk.register.post('/api/placements', {
       componentId: engine.id,
-      slotId: slotOf(airframe, 1, 'engine'),
+      slotId: slotOf(desk.airframe, 1, 'engine'),
       boundary,
     });
     await log({ page: 'P2', takeOff: 300, landing: 360 });
     const places = async () =>
-      done(await office.administrator.get<object[]>(`/api/components/${engine.id}/places`));
+      done(await desk.office.administrator.get<object[]>(`/api/components/${engine.id}/places`));
     expect((await places())[0]).toMatchObject({
       from: instantAt(160),
       fromPrecision: 'page',
@@ -182,7 +118,7 @@ describe('two at once', () => {
   it('log only one of two flights that overlap', async () => {
     const answers = await Promise.all(
       Array.from({ length: 6 }, (_, index) =>
-        logFlights(office.administrator, airframe.id, [
+        logFlights(desk.office.administrator, desk.airframe.id, [
           { page: `P${index}`, takeOff: 100 + index, landing: 200 + index },
         ]),
       ),
@@ -196,7 +132,7 @@ describe('two at once', () => {
 
     const answers = await Promise.all(
       [1, 2, 3].map(() =>
-        office.administrator.post(`/api/flights/${flights[0]?.id}/void`, { reason: 'Twice' }),
+        desk.office.administrator.post(`/api/flights/${flights[0]?.id}/void`, { reason: 'Twice' }),
       ),
     );
 

@@ -1,77 +1,9 @@
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from '@jest/globals';
-import { type FlightToLog, logFlights } from '../support/scenario/acts.js';
-import { type BuiltEngine, buildEngine, type Fleet, makeFleet, slotOf } from '../support/scenario/fleet.js';
+import { describe, expect, it } from '@jest/globals';
+import { flightDesk } from '../support/logbook/flight-desk.js';
+import type { FlightToLog } from '../support/scenario/acts.js';
 import { instantAt } from '../support/scenario/instants.js';
-import { type Office, openOffice } from '../support/scenario/office.js';
-import { done, problemOf } from '../support/scenario/problem.js';
-import { Register, type RegisteredAirframe } from '../support/scenario/register.js';
 
-interface Flight {
-  readonly id: string;
-  readonly logPage: string;
-  readonly minutes: number;
-  readonly voided: boolean;
-  readonly replacesId: string | null;
-}
-
-interface Answer {
-  readonly flights: readonly Flight[];
-  readonly airframe: { readonly minutes: number; readonly flights: number };
-  readonly late: boolean;
-  readonly newlyOver: readonly {
-    readonly serialNumber: string;
-    readonly engineSerial: string;
-    readonly dimension: string;
-    readonly remaining: number;
-  }[];
-}
-
-interface Page {
-  readonly rows: readonly Flight[];
-  readonly next: string | null;
-}
-
-let office: Office;
-let register: Register;
-let fleet: Fleet;
-let airframe: RegisteredAirframe;
-let marks = 0;
-
-beforeAll(async () => {
-  office = await openOffice();
-  register = new Register(office.administrator);
-  fleet = await makeFleet(register, { engines: 0, airframes: 1 });
-}, 60_000);
-
-afterAll(() => office?.close(), 30_000);
-
-// An airframe of its own for each test, 10 000:00 hours and 5 000 flights old.
-beforeEach(async () => {
-  marks += 1;
-  airframe = await register.airframe(`ZZ-F${marks}`, fleet.typeId);
-  await register.opening({ airframeId: airframe.id }, [
-    { ratingCode: null, minutes: 600_000, cycles: 5_000 },
-  ]);
-});
-
-const log = async (...flights: FlightToLog[]) =>
-  done(await logFlights(office.administrator, airframe.id, flights)) as unknown as Answer;
-const refusalOf = async (...flights: FlightToLog[]) =>
-  problemOf(await logFlights(office.administrator, airframe.id, flights));
-const flightsOf = async (query = '') =>
-  done(await office.administrator.get<Page>(`/api/airframes/${airframe.id}/flights${query}`));
-const componentOf = async (id: string) =>
-  done(
-    await office.administrator.get<{ counters: { sinceNew: object; sinceInstalled: object } }>(
-      `/api/components/${id}`,
-    ),
-  );
-
-async function onWing(at = 50): Promise<BuiltEngine> {
-  const engine = await buildEngine(register, fleet.modelId, `ZZ-FE${marks}-${at}`);
-  await register.place(engine.id, { slotId: slotOf(airframe, 1, 'engine') }, at);
-  return engine;
-}
+const { desk, log, refusalOf, flightsOf, componentOf, onWing } = flightDesk();
 
 describe('engines on the airframe', () => {
   it('count what it flies from their installation, whichever was entered first', async () => {
@@ -156,14 +88,14 @@ describe('engines on the airframe', () => {
   it('tell which limits a flight newly reaches and passes, and no limit twice', async () => {
     const engine = await onWing();
     const disk = `${engine.serialNumber}-D`;
-    await register.post('/api/life-limits', {
+    await desk.register.post('/api/life-limits', {
       partNumber: 'K-DISK',
-      engineModelId: fleet.modelId,
+      engineModelId: desk.fleet.modelId,
       ratingCode: 'A',
       authorisation: 'limited',
       cycles: 1_002,
       document: 'Manual, chapter 05',
-      revision: `tight ${marks}`,
+      revision: `tight ${desk.marks}`,
       effectiveOn: '2024-06-01',
     });
 
@@ -176,14 +108,14 @@ describe('engines on the airframe', () => {
 
   it('tell it of late flights and of several at once too', async () => {
     const engine = await onWing();
-    await register.post('/api/life-limits', {
+    await desk.register.post('/api/life-limits', {
       partNumber: 'K-DISK',
-      engineModelId: fleet.modelId,
+      engineModelId: desk.fleet.modelId,
       ratingCode: 'A',
       authorisation: 'limited',
       cycles: 1_002,
       document: 'Manual, chapter 05',
-      revision: `tighter ${marks}`,
+      revision: `tighter ${desk.marks}`,
       effectiveOn: '2024-07-01',
     });
 

@@ -1,72 +1,11 @@
 import { randomUUID } from 'node:crypto';
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from '@jest/globals';
+import { describe, expect, it } from '@jest/globals';
 import { withClient } from '../support/database.js';
+import { flightDesk } from '../support/logbook/flight-desk.js';
 import { type FlightToLog, logFlights, onTheWire } from '../support/scenario/acts.js';
-import { type BuiltEngine, buildEngine, type Fleet, makeFleet, slotOf } from '../support/scenario/fleet.js';
-import { type Office, openOffice } from '../support/scenario/office.js';
 import { done, problemOf } from '../support/scenario/problem.js';
-import { Register, type RegisteredAirframe } from '../support/scenario/register.js';
 
-interface Flight {
-  readonly id: string;
-  readonly logPage: string;
-  readonly minutes: number;
-  readonly voided: boolean;
-  readonly replacesId: string | null;
-}
-
-interface Answer {
-  readonly flights: readonly Flight[];
-  readonly airframe: { readonly minutes: number; readonly flights: number };
-  readonly late: boolean;
-  readonly newlyOver: readonly {
-    readonly serialNumber: string;
-    readonly engineSerial: string;
-    readonly dimension: string;
-    readonly remaining: number;
-  }[];
-}
-
-interface Page {
-  readonly rows: readonly Flight[];
-  readonly next: string | null;
-}
-
-let office: Office;
-let register: Register;
-let fleet: Fleet;
-let airframe: RegisteredAirframe;
-let marks = 0;
-
-beforeAll(async () => {
-  office = await openOffice();
-  register = new Register(office.administrator);
-  fleet = await makeFleet(register, { engines: 0, airframes: 1 });
-}, 60_000);
-
-afterAll(() => office?.close(), 30_000);
-
-// An airframe of its own for each test, 10 000:00 hours and 5 000 flights old.
-beforeEach(async () => {
-  marks += 1;
-  airframe = await register.airframe(`ZZ-F${marks}`, fleet.typeId);
-  await register.opening({ airframeId: airframe.id }, [
-    { ratingCode: null, minutes: 600_000, cycles: 5_000 },
-  ]);
-});
-
-const log = async (...flights: FlightToLog[]) =>
-  done(await logFlights(office.administrator, airframe.id, flights)) as unknown as Answer;
-const refusalOf = async (...flights: FlightToLog[]) =>
-  problemOf(await logFlights(office.administrator, airframe.id, flights));
-const flightsOf = async (query = '') =>
-  done(await office.administrator.get<Page>(`/api/airframes/${airframe.id}/flights${query}`));
-
-async function onWing(at = 50): Promise<BuiltEngine> {
-  const engine = await buildEngine(register, fleet.modelId, `ZZ-FE${marks}-${at}`);
-  await register.place(engine.id, { slotId: slotOf(airframe, 1, 'engine') }, at);
-  return engine;
-}
+const { desk, log, refusalOf, flightsOf, onWing } = flightDesk();
 
 describe('logging flights', () => {
   it('answers the flight, what the airframe has flown with its opening, and that it is not late', async () => {
@@ -172,7 +111,7 @@ describe('logging flights', () => {
   it('refuses an airframe nobody has', async () => {
     expect(
       problemOf(
-        await logFlights(office.administrator, randomUUID(), [{ page: 'P1', takeOff: 1, landing: 2 }]),
+        await logFlights(desk.office.administrator, randomUUID(), [{ page: 'P1', takeOff: 1, landing: 2 }]),
       ),
     ).toMatchObject({ status: 404, code: 'NOT_FOUND' });
   });
@@ -183,7 +122,9 @@ describe('logging flights', () => {
       const flight = { ...onTheWire({ page: 'P1', takeOff: 1, landing: 2 }), takeOffAt };
 
       const problem = problemOf(
-        await office.administrator.post(`/api/airframes/${airframe.id}/flights`, { flights: [flight] }),
+        await desk.office.administrator.post(`/api/airframes/${desk.airframe.id}/flights`, {
+          flights: [flight],
+        }),
       );
 
       expect(problem).toMatchObject({ status: 400, fields: [{ field: 'flights[0].takeOffAt' }] });
@@ -194,7 +135,7 @@ describe('logging flights', () => {
     const { flights } = await log({ page: 'P1', takeOff: 100, landing: 160 });
 
     const [row] = await withClient(
-      office.database.adminUrl,
+      desk.office.database.adminUrl,
       async (client) =>
         (await client.query<{ typed: string }>('SELECT typed FROM flight WHERE id = $1', [flights[0]?.id]))
           .rows,
@@ -217,9 +158,9 @@ describe('the same act twice', () => {
     const options = { idempotencyKey: randomUUID() };
 
     const answers = await Promise.all(
-      [1, 2, 3].map(() => logFlights(office.administrator, airframe.id, flights, options)),
+      [1, 2, 3].map(() => logFlights(desk.office.administrator, desk.airframe.id, flights, options)),
     );
-    answers.push(await logFlights(office.administrator, airframe.id, flights, options));
+    answers.push(await logFlights(desk.office.administrator, desk.airframe.id, flights, options));
 
     expect(new Set(answers.map(({ status, body }) => JSON.stringify([status, body]))).size).toBe(1);
     expect(answers[0]?.status).toBe(201);
@@ -230,8 +171,8 @@ describe('the same act twice', () => {
     const options = { idempotencyKey: randomUUID() };
     done(
       await logFlights(
-        office.administrator,
-        airframe.id,
+        desk.office.administrator,
+        desk.airframe.id,
         [{ page: 'P1', takeOff: 100, landing: 160 }],
         options,
       ),
@@ -239,8 +180,8 @@ describe('the same act twice', () => {
 
     const problem = problemOf(
       await logFlights(
-        office.administrator,
-        airframe.id,
+        desk.office.administrator,
+        desk.airframe.id,
         [{ page: 'P2', takeOff: 200, landing: 260 }],
         options,
       ),
@@ -254,10 +195,12 @@ describe('the same act twice', () => {
     const options = { idempotencyKey: randomUUID() };
     const flights = [{ page: 'P1', takeOff: 100, landing: 160 }];
 
-    const first = done(await logFlights(office.administrator, airframe.id, flights, options));
+    const first = done(await logFlights(desk.office.administrator, desk.airframe.id, flights, options));
 
     expect(first).toMatchObject({ late: true });
-    expect(done(await logFlights(office.administrator, airframe.id, flights, options))).toEqual(first);
+    expect(done(await logFlights(desk.office.administrator, desk.airframe.id, flights, options))).toEqual(
+      first,
+    );
   });
 });
 
@@ -288,7 +231,7 @@ describe('the list', () => {
 
   it('refuses more than 200 a page, and a place that is none', async () => {
     const problem = async (query: string) =>
-      problemOf(await office.administrator.get(`/api/airframes/${airframe.id}/flights?${query}`));
+      problemOf(await desk.office.administrator.get(`/api/airframes/${desk.airframe.id}/flights?${query}`));
 
     expect(await problem('limit=201')).toMatchObject({ status: 400, fields: [{ field: 'limit' }] });
     expect(await problem('after=zzz')).toMatchObject({ status: 400, fields: [{ field: 'after' }] });

@@ -1,108 +1,18 @@
 import { setTimeout as sleep } from 'node:timers/promises';
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from '@jest/globals';
-import type { Answer } from '../support/http-client.js';
+import { describe, expect, it } from '@jest/globals';
+import { file, HEADING } from '../support/logbook/flight-file.js';
+import { importDesk } from '../support/logbook/import-desk.js';
 import { logFlights } from '../support/scenario/acts.js';
-import { buildEngine, type Fleet, makeFleet, slotOf } from '../support/scenario/fleet.js';
-import { instantAt } from '../support/scenario/instants.js';
-import { type Office, openOffice } from '../support/scenario/office.js';
+import { buildEngine, slotOf } from '../support/scenario/fleet.js';
 import { done, problemOf } from '../support/scenario/problem.js';
-import { Register, type RegisteredAirframe } from '../support/scenario/register.js';
 
-interface ImportView {
-  readonly id: string;
-  readonly state: string;
-  readonly rows: number;
-  readonly ready: number;
-  readonly failed: number;
-  readonly already: number;
-  readonly errors: readonly {
-    readonly line: number;
-    readonly column: string | null;
-    readonly value: string;
-    readonly reason: string;
-  }[];
-  readonly effect: readonly {
-    readonly registration: string;
-    readonly flights: number;
-    readonly minutes: number;
-  }[];
-  readonly newlyOver: readonly object[];
-  readonly sameAs: { readonly id: string } | null;
-  readonly root: string | null;
-  readonly version: number;
-  readonly job: { readonly state: string; readonly done: number; readonly total: number } | null;
-}
-
-const HEADING =
-  'registration,log_page,from,to,take_off_utc,landing_utc,touch_and_goes,starts,aborted_take_offs';
-
-let office: Office;
-let register: Register;
-let fleet: Fleet;
-let airframe: RegisteredAirframe;
-let marks = 0;
-
-beforeAll(async () => {
-  office = await openOffice();
-  register = new Register(office.administrator);
-  fleet = await makeFleet(register, { engines: 0, airframes: 1 });
-}, 60_000);
-
-afterAll(() => office?.close(), 30_000);
-
-beforeEach(async () => {
-  marks += 1;
-  airframe = await register.airframe(`ZZ-I${marks}`, fleet.typeId);
-  await register.opening({ airframeId: airframe.id }, [
-    { ratingCode: null, minutes: 600_000, cycles: 5_000 },
-  ]);
-});
-
-const asTyped = (minutes: number) => instantAt(minutes).replace('T', ' ').replace('Z', '');
-/** A line of a file for the airframe under test. */
-const line = (page: string, takeOff: number, landing: number, registration = airframe.registration) =>
-  `${registration},${page},VDL,KRN,${asTyped(takeOff)},${asTyped(landing)},0,1,0`;
-const file = (...lines: string[]) => `${[HEADING, ...lines].join('\n')}\n`;
-
-const read = async (id: string) => done(await office.administrator.get<ImportView>(`/api/imports/${id}`));
-
-/** Waits until nothing is under way any more. */
-async function settled(id: string): Promise<ImportView> {
-  for (;;) {
-    const view = await read(id);
-    if (view.job !== null && !['queued', 'running'].includes(view.job.state)) return view;
-    await sleep(25);
-  }
-}
-
-async function check(content: string, fileName = 'flights.csv'): Promise<ImportView> {
-  const { id } = done(
-    await office.administrator.post<{ id: string }>('/api/imports', { kind: 'flights', fileName, content }),
-  );
-  return settled(id);
-}
-
-const apply = ({ id, version }: ImportView): Promise<Answer> =>
-  office.administrator.post(`/api/imports/${id}/apply`, {}, { ifMatch: `"v${version}"` });
-
-async function applied(content: string): Promise<ImportView> {
-  const checked = await check(content);
-  done(await apply(checked));
-  return settled(checked.id);
-}
-
-const flown = async ({ id } = airframe) =>
-  done(
-    await office.administrator.get<{ minutes: number; flights: number; lastLandingAt: string }>(
-      `/api/airframes/${id}`,
-    ),
-  );
+const { desk, line, read, settled, check, apply, applied, flown } = importDesk();
 
 describe('a file that errs', () => {
   it('is told line by line, and can not be applied', async () => {
     await applied(file(line('R1', 5_000, 5_060)));
-    const engine = await buildEngine(register, fleet.modelId, `ZZ-X${marks}`);
-    await register.place(engine.id, { slotId: slotOf(airframe, 1, 'engine') }, 3_000);
+    const engine = await buildEngine(desk.register, desk.fleet.modelId, `ZZ-X${desk.marks}`);
+    await desk.register.place(engine.id, { slotId: slotOf(desk.airframe, 1, 'engine') }, 3_000);
 
     const checked = await check(
       file(
@@ -146,7 +56,7 @@ describe('a file that errs', () => {
       file(line('P1', 100, 160).replace('VDL', '=cmd|A1'), line('P2', 200, 260).replace('KRN', '"@x,y"')),
     );
 
-    const answer = await office.administrator.get<string>(`/api/imports/${checked.id}/errors.csv`);
+    const answer = await desk.office.administrator.get<string>(`/api/imports/${checked.id}/errors.csv`);
 
     expect(answer.headers.get('content-type')).toBe('text/csv; charset=utf-8');
     expect(answer.headers.get('content-disposition')).toContain('attachment');
@@ -175,7 +85,9 @@ describe('a file that errs', () => {
   it('found only when it is applied is told then, and nothing is recorded', async () => {
     const checked = await check(file(line('P1', 100, 160), line('P2', 200, 260)));
     done(
-      await logFlights(office.administrator, airframe.id, [{ page: 'OTHER', takeOff: 250, landing: 270 }]),
+      await logFlights(desk.office.administrator, desk.airframe.id, [
+        { page: 'OTHER', takeOff: 250, landing: 270 },
+      ]),
     );
 
     done(await apply(checked));
@@ -194,7 +106,9 @@ describe('asking for it', () => {
   it('needs the version that was seen', async () => {
     const checked = await check(file(line('P1', 100, 160)));
 
-    expect(problemOf(await office.administrator.post(`/api/imports/${checked.id}/apply`, {}))).toMatchObject({
+    expect(
+      problemOf(await desk.office.administrator.post(`/api/imports/${checked.id}/apply`, {})),
+    ).toMatchObject({
       status: 428,
     });
     expect(problemOf(await apply({ ...checked, version: checked.version - 1 }))).toMatchObject({
@@ -205,7 +119,7 @@ describe('asking for it', () => {
 
   it('refuses a name or a kind that is none, and text that is no file', async () => {
     const fields = async (body: object) =>
-      problemOf(await office.administrator.post('/api/imports', body)).fields?.map(({ field }) => field);
+      problemOf(await desk.office.administrator.post('/api/imports', body)).fields?.map(({ field }) => field);
 
     expect(await fields({ kind: 'engines', fileName: 'f.csv', content: '' })).toEqual(['kind']);
     expect(await fields({ kind: 'flights', fileName: '', content: '' })).toEqual(['fileName']);
@@ -216,7 +130,7 @@ describe('asking for it', () => {
     const { id } = await check(file(line('P1', 100, 160)), 'newest.csv');
 
     const { rows, next } = done(
-      await office.administrator.get<{ rows: { id: string; fileName: string }[]; next: string }>(
+      await desk.office.administrator.get<{ rows: { id: string; fileName: string }[]; next: string }>(
         '/api/imports?limit=1',
       ),
     );
@@ -245,8 +159,8 @@ describe('a large file', () => {
     );
 
   it('cancelled in the middle leaves nothing behind, and can be applied afterwards, fast', async () => {
-    const engine = await buildEngine(register, fleet.modelId, `ZZ-BIG${marks}`);
-    await register.place(engine.id, { slotId: slotOf(airframe, 1, 'engine') }, 400_015);
+    const engine = await buildEngine(desk.register, desk.fleet.modelId, `ZZ-BIG${desk.marks}`);
+    await desk.register.place(engine.id, { slotId: slotOf(desk.airframe, 1, 'engine') }, 400_015);
     const checked = await check(big());
     expect(checked).toMatchObject({ ready: rows, failed: 0 });
 
@@ -257,7 +171,7 @@ describe('a large file', () => {
       view = await read(checked.id)
     )
       await sleep(10);
-    const cancelled = await office.administrator.post(`/api/imports/${checked.id}/cancel`, {});
+    const cancelled = await desk.office.administrator.post(`/api/imports/${checked.id}/cancel`, {});
 
     expect(cancelled.status).toBe(202);
     const after = await settled(checked.id);
@@ -270,7 +184,8 @@ describe('a large file', () => {
     expect(Date.now() - began).toBeLessThan(20_000);
     expect(await flown()).toMatchObject({ minutes: 600_000 + rows * 30, flights: 5_000 + rows });
     expect(
-      done(await office.administrator.get<{ counters: object }>(`/api/components/${engine.id}`)).counters,
+      done(await desk.office.administrator.get<{ counters: object }>(`/api/components/${engine.id}`))
+        .counters,
     ).toMatchObject({
       // Row 9 998 is the first that takes off after the installation.
       sinceInstalled: { minutes: (rows - 9_998) * 30, cycles: { units: rows - 9_998 } },

@@ -1,111 +1,22 @@
 import { createHash } from 'node:crypto';
-import { setTimeout as sleep } from 'node:timers/promises';
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from '@jest/globals';
+import { describe, expect, it } from '@jest/globals';
 import { canonical } from '@strutbook/journal/canonical.js';
 import { merkleRoot } from '@strutbook/journal/merkle.js';
 import { withClient } from '../support/database.js';
 import type { Answer } from '../support/http-client.js';
+import { asTyped, file } from '../support/logbook/flight-file.js';
+import { importDesk } from '../support/logbook/import-desk.js';
 import { logFlights } from '../support/scenario/acts.js';
-import { buildEngine, type Fleet, makeFleet, slotOf } from '../support/scenario/fleet.js';
+import { buildEngine, slotOf } from '../support/scenario/fleet.js';
 import { instantAt } from '../support/scenario/instants.js';
-import { type Office, openOffice } from '../support/scenario/office.js';
 import { done, problemOf } from '../support/scenario/problem.js';
-import { Register, type RegisteredAirframe } from '../support/scenario/register.js';
 
-interface ImportView {
-  readonly id: string;
-  readonly state: string;
-  readonly rows: number;
-  readonly ready: number;
-  readonly failed: number;
-  readonly already: number;
-  readonly errors: readonly {
-    readonly line: number;
-    readonly column: string | null;
-    readonly value: string;
-    readonly reason: string;
-  }[];
-  readonly effect: readonly {
-    readonly registration: string;
-    readonly flights: number;
-    readonly minutes: number;
-  }[];
-  readonly newlyOver: readonly object[];
-  readonly sameAs: { readonly id: string } | null;
-  readonly root: string | null;
-  readonly version: number;
-  readonly job: { readonly state: string; readonly done: number; readonly total: number } | null;
-}
-
-const HEADING =
-  'registration,log_page,from,to,take_off_utc,landing_utc,touch_and_goes,starts,aborted_take_offs';
-
-let office: Office;
-let register: Register;
-let fleet: Fleet;
-let airframe: RegisteredAirframe;
-let marks = 0;
-
-beforeAll(async () => {
-  office = await openOffice();
-  register = new Register(office.administrator);
-  fleet = await makeFleet(register, { engines: 0, airframes: 1 });
-}, 60_000);
-
-afterAll(() => office?.close(), 30_000);
-
-beforeEach(async () => {
-  marks += 1;
-  airframe = await register.airframe(`ZZ-I${marks}`, fleet.typeId);
-  await register.opening({ airframeId: airframe.id }, [
-    { ratingCode: null, minutes: 600_000, cycles: 5_000 },
-  ]);
-});
-
-const asTyped = (minutes: number) => instantAt(minutes).replace('T', ' ').replace('Z', '');
-/** A line of a file for the airframe under test. */
-const line = (page: string, takeOff: number, landing: number, registration = airframe.registration) =>
-  `${registration},${page},VDL,KRN,${asTyped(takeOff)},${asTyped(landing)},0,1,0`;
-const file = (...lines: string[]) => `${[HEADING, ...lines].join('\n')}\n`;
-
-const read = async (id: string) => done(await office.administrator.get<ImportView>(`/api/imports/${id}`));
-
-/** Waits until nothing is under way any more. */
-async function settled(id: string): Promise<ImportView> {
-  for (;;) {
-    const view = await read(id);
-    if (view.job !== null && !['queued', 'running'].includes(view.job.state)) return view;
-    await sleep(25);
-  }
-}
-
-async function check(content: string, fileName = 'flights.csv'): Promise<ImportView> {
-  const { id } = done(
-    await office.administrator.post<{ id: string }>('/api/imports', { kind: 'flights', fileName, content }),
-  );
-  return settled(id);
-}
-
-const apply = ({ id, version }: ImportView): Promise<Answer> =>
-  office.administrator.post(`/api/imports/${id}/apply`, {}, { ifMatch: `"v${version}"` });
-
-async function applied(content: string): Promise<ImportView> {
-  const checked = await check(content);
-  done(await apply(checked));
-  return settled(checked.id);
-}
+const { desk, line, settled, check, apply, applied, flown } = importDesk();
 
 const sendCsv = (text: string): Promise<Answer<{ id: string }>> =>
-  office.administrator.send('POST', '/api/imports?kind=flights&fileName=november.csv', text, {
+  desk.office.administrator.send('POST', '/api/imports?kind=flights&fileName=november.csv', text, {
     headers: { 'content-type': 'text/csv' },
   });
-
-const flown = async ({ id } = airframe) =>
-  done(
-    await office.administrator.get<{ minutes: number; flights: number; lastLandingAt: string }>(
-      `/api/airframes/${id}`,
-    ),
-  );
 
 describe('a file that is right', () => {
   it('says what it would do, does nothing before it is applied, and then does just that', async () => {
@@ -113,7 +24,7 @@ describe('a file that is right', () => {
 
     expect(checked).toMatchObject({
       ...{ state: 'checked', rows: 2, ready: 2, failed: 0, already: 0, errors: [], root: null, sameAs: null },
-      effect: [{ registration: airframe.registration, flights: 2, minutes: 150 }],
+      effect: [{ registration: desk.airframe.registration, flights: 2, minutes: 150 }],
     });
     expect(await flown()).toMatchObject({ minutes: 600_000, flights: 5_000, lastLandingAt: null });
 
@@ -143,11 +54,11 @@ describe('a file that is right', () => {
   it('keeps each flight with its line, what was typed, and one journal entry with the root over its rows', async () => {
     const view = await applied(file(line('P2', 200, 290), '', line('P1', 100, 160)));
 
-    const { flights, entries } = await withClient(office.database.adminUrl, async (client) => ({
+    const { flights, entries } = await withClient(desk.office.database.adminUrl, async (client) => ({
       flights: (
         await client.query(
           'SELECT *, take_off_at::text, landing_at::text FROM flight WHERE airframe_id = $1 ORDER BY entry_row',
-          [airframe.id],
+          [desk.airframe.id],
         )
       ).rows,
       entries: (await client.query('SELECT * FROM journal_entry WHERE stream = $1 ORDER BY seq', [view.id]))
@@ -216,8 +127,10 @@ describe('a file that is right', () => {
   });
 
   it('gives the same counters as logging its flights one by one', async () => {
-    const twin = await register.airframe(`ZZ-T${marks}`, fleet.typeId);
-    await register.opening({ airframeId: twin.id }, [{ ratingCode: null, minutes: 600_000, cycles: 5_000 }]);
+    const twin = await desk.register.airframe(`ZZ-T${desk.marks}`, desk.fleet.typeId);
+    await desk.register.opening({ airframeId: twin.id }, [
+      { ratingCode: null, minutes: 600_000, cycles: 5_000 },
+    ]);
     const flights = Array.from({ length: 30 }, (_, index) => ({
       page: `P${index}`,
       takeOff: index * 3_000 + 100,
@@ -225,20 +138,20 @@ describe('a file that is right', () => {
     }));
     const engines = [];
     for (const [each, mark] of [
-      [airframe, 'I'],
+      [desk.airframe, 'I'],
       [twin, 'T'],
     ] as const) {
-      const engine = await buildEngine(register, fleet.modelId, `ZZ-${mark}${marks}`);
-      await register.place(engine.id, { slotId: slotOf(each, 1, 'engine') }, 45_000);
+      const engine = await buildEngine(desk.register, desk.fleet.modelId, `ZZ-${mark}${desk.marks}`);
+      await desk.register.place(engine.id, { slotId: slotOf(each, 1, 'engine') }, 45_000);
       engines.push(engine);
     }
 
     await applied(file(...flights.map(({ page, takeOff, landing }) => line(page, takeOff, landing))));
     for (const flight of flights)
-      done(await logFlights(office.administrator, twin.id, [{ ...flight, starts: 1 }]));
+      done(await logFlights(desk.office.administrator, twin.id, [{ ...flight, starts: 1 }]));
 
     const rowsOf = (id: string) =>
-      withClient(office.database.adminUrl, async (client) => ({
+      withClient(desk.office.database.adminUrl, async (client) => ({
         head: (
           await client.query(
             'SELECT minutes, flights, landings, starts, last_landing_at FROM carrier WHERE id = $1',
@@ -252,27 +165,27 @@ describe('a file that is right', () => {
           )
         ).rows,
       }));
-    expect(await rowsOf(airframe.id)).toEqual(await rowsOf(twin.id));
+    expect(await rowsOf(desk.airframe.id)).toEqual(await rowsOf(twin.id));
     const countersOf = async (id: string | undefined) =>
       done(
-        await office.administrator.get<{ counters: object; limiter: { remainingCycles: number } }>(
+        await desk.office.administrator.get<{ counters: object; limiter: { remainingCycles: number } }>(
           `/api/components/${id}`,
         ),
       );
     const [imported, logged] = [await countersOf(engines[0]?.id), await countersOf(engines[1]?.id)];
     expect(imported.counters).toEqual(logged.counters);
     expect(imported.limiter.remainingCycles).toBe(logged.limiter.remainingCycles);
-    expect(done(await office.administrator.get<object>('/api/trial-balance'))).toMatchObject({
+    expect(done(await desk.office.administrator.get<object>('/api/trial-balance'))).toMatchObject({
       balanced: true,
     });
   });
 
   it('tells which limits its flights newly reached', async () => {
-    const engine = await buildEngine(register, fleet.modelId, `ZZ-L${marks}`);
-    await register.place(engine.id, { slotId: slotOf(airframe, 1, 'engine') }, 50);
+    const engine = await buildEngine(desk.register, desk.fleet.modelId, `ZZ-L${desk.marks}`);
+    await desk.register.place(engine.id, { slotId: slotOf(desk.airframe, 1, 'engine') }, 50);
     const limit = {
       partNumber: 'K-DISK',
-      engineModelId: fleet.modelId,
+      engineModelId: desk.fleet.modelId,
       ratingCode: 'A',
       authorisation: 'limited',
       cycles: 1_001,
@@ -280,13 +193,13 @@ describe('a file that is right', () => {
       revision: '9',
       effectiveOn: '2024-06-01',
     };
-    const { id } = await register.post<{ id: string }>('/api/life-limits', limit);
+    const { id } = await desk.register.post<{ id: string }>('/api/life-limits', limit);
 
     const view = await applied(file(line('P1', 100, 160), line('P2', 200, 260)));
 
     expect(view.newlyOver).toMatchObject([
       { serialNumber: `${engine.serialNumber}-D`, dimension: 'cycles', remaining: -1 },
     ]);
-    await register.post(`/api/life-limits/${id}/void`, { reason: 'Only for this test' });
+    await desk.register.post(`/api/life-limits/${id}/void`, { reason: 'Only for this test' });
   });
 });

@@ -1,53 +1,10 @@
-import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
+import { describe, expect, it } from '@jest/globals';
+import { componentDesk, type Recorded } from '../support/logbook/component-desk.js';
 import { logFlights } from '../support/scenario/acts.js';
-import { type Fleet, makeFleet } from '../support/scenario/fleet.js';
 import { instantAt } from '../support/scenario/instants.js';
-import { type Office, openOffice } from '../support/scenario/office.js';
-import { done, problemOf } from '../support/scenario/problem.js';
-import { Register } from '../support/scenario/register.js';
+import { done } from '../support/scenario/problem.js';
 
-interface Pair {
-  readonly minutes: number | null;
-  readonly cycles: { readonly units: number; readonly denominator: number } | null;
-}
-
-interface Component {
-  readonly verified: boolean;
-  readonly ratingCode: string | null;
-  readonly counters: {
-    readonly sinceNew: Pair;
-    readonly sinceOverhaul: Pair | null;
-    readonly sinceShopVisit: Pair | null;
-  };
-  readonly life: {
-    readonly kind: string;
-    readonly remainingCycles: number | null;
-    readonly flagged: boolean;
-    readonly reasons: { code: string }[];
-  } | null;
-}
-
-interface Recorded {
-  readonly id: string;
-}
-
-let office: Office;
-let register: Register;
-let fleet: Fleet;
-let marks = 0;
-
-beforeAll(async () => {
-  office = await openOffice();
-  register = new Register(office.administrator);
-  fleet = await makeFleet(register, { engines: 1, airframes: 1 });
-}, 60_000);
-
-afterAll(() => office?.close(), 30_000);
-
-const refusalOf = async (path: string, body: object) =>
-  problemOf(await office.administrator.post(path, body));
-const componentOf = async (id: string) =>
-  done(await office.administrator.get<Component>(`/api/components/${id}`));
+const { desk, refusalOf, componentOf, bare } = componentDesk();
 
 const balance = {
   at: instantAt(0),
@@ -56,16 +13,11 @@ const balance = {
   source: 'Log 1',
 };
 
-async function bare(kind: 'part' | 'engine' = 'part'): Promise<string> {
-  marks += 1;
-  return (await register.component({ kind, serialNumber: `B-${marks}`, engineModelId: fleet.modelId })).id;
-}
-
 describe('an opening balance', () => {
   it('is kept by rating, and adds up', async () => {
     const componentId = await bare();
 
-    const opening = await register.post<object>('/api/openings', {
+    const opening = await desk.register.post<object>('/api/openings', {
       ...balance,
       componentId,
       rows: [
@@ -89,7 +41,11 @@ describe('an opening balance', () => {
   it('keeps what is not known unknown', async () => {
     const componentId = await bare();
 
-    await register.post('/api/openings', { ...balance, componentId, rows: [{ minutes: 100, cycles: null }] });
+    await desk.register.post('/api/openings', {
+      ...balance,
+      componentId,
+      rows: [{ minutes: 100, cycles: null }],
+    });
 
     expect(await componentOf(componentId)).toMatchObject({
       verified: false,
@@ -99,15 +55,15 @@ describe('an opening balance', () => {
 
   it('is refused a second time for the same basis until the first is voided', async () => {
     const componentId = await bare();
-    const first = await register.post<Recorded>('/api/openings', { ...balance, componentId });
+    const first = await desk.register.post<Recorded>('/api/openings', { ...balance, componentId });
 
     expect(await refusalOf('/api/openings', { ...balance, componentId })).toMatchObject({
       status: 409,
       code: 'ALREADY_EXISTS',
       fields: [{ field: 'basis' }],
     });
-    await register.post(`/api/openings/${first.id}/void`, { reason: 'Another log' });
-    await register.post('/api/openings', { ...balance, componentId, rows: [{ minutes: 7, cycles: 1 }] });
+    await desk.register.post(`/api/openings/${first.id}/void`, { reason: 'Another log' });
+    await desk.register.post('/api/openings', { ...balance, componentId, rows: [{ minutes: 7, cycles: 1 }] });
 
     expect((await componentOf(componentId)).counters.sinceNew.minutes).toBe(7);
     expect(await refusalOf(`/api/openings/${first.id}/void`, { reason: 'again' })).toMatchObject({
@@ -115,32 +71,34 @@ describe('an opening balance', () => {
       code: 'ALREADY_VOIDED',
     });
     const { openings } = done(
-      await office.administrator.get<{ openings: object[] }>(`/api/components/${componentId}/facts`),
+      await desk.office.administrator.get<{ openings: object[] }>(`/api/components/${componentId}/facts`),
     );
     expect(openings).toMatchObject([{ voided: false }, { voided: true, voidReason: 'Another log' }]);
   });
 
   it('is refused when a stay begins before it, naming the place', async () => {
     const componentId = await bare();
-    await register.place(componentId, { locationName: 'Store' }, 10);
+    await desk.register.place(componentId, { locationName: 'Store' }, 10);
 
     const problem = await refusalOf('/api/openings', { ...balance, componentId, at: instantAt(11) });
 
     expect(problem).toMatchObject({ status: 422, code: 'REFUSED_BY_FACTS', fields: [{ field: 'at' }] });
     expect(problem.detail).toContain('Store');
-    await register.post('/api/openings', { ...balance, componentId, at: instantAt(10) });
+    await desk.register.post('/api/openings', { ...balance, componentId, at: instantAt(10) });
   });
 
   it('of an airframe is refused when a flight took off before it, naming its page', async () => {
-    const { id: airframeId } = await register.airframe('ZZ-OPEN', fleet.typeId);
-    done(await logFlights(office.administrator, airframeId, [{ page: 'F1', takeOff: 100, landing: 160 }]));
+    const { id: airframeId } = await desk.register.airframe('ZZ-OPEN', desk.fleet.typeId);
+    done(
+      await logFlights(desk.office.administrator, airframeId, [{ page: 'F1', takeOff: 100, landing: 160 }]),
+    );
 
     const problem = await refusalOf('/api/openings', { ...balance, airframeId, at: instantAt(101) });
 
     expect(problem).toMatchObject({ status: 422, code: 'REFUSED_BY_FACTS' });
     expect(problem.detail).toContain('log page F1');
-    await register.post('/api/openings', { ...balance, airframeId, at: instantAt(100) });
-    expect(done(await office.administrator.get<object>(`/api/airframes/${airframeId}`))).toMatchObject({
+    await desk.register.post('/api/openings', { ...balance, airframeId, at: instantAt(100) });
+    expect(done(await desk.office.administrator.get<object>(`/api/airframes/${airframeId}`))).toMatchObject({
       minutes: 160,
       flights: 3,
     });
@@ -152,7 +110,7 @@ describe('an opening balance', () => {
       (await refusalOf('/api/openings', { ...balance, ...body })).fields?.map(({ field }) => field);
 
     expect(await fields({})).toEqual(['componentId']);
-    expect(await fields({ componentId, airframeId: fleet.airframes[0]?.id })).toEqual(['componentId']);
+    expect(await fields({ componentId, airframeId: desk.fleet.airframes[0]?.id })).toEqual(['componentId']);
     expect(await fields({ componentId, rows: [{ minutes: 1 }, { minutes: 2 }] })).toEqual([
       'rows[1].ratingCode',
     ]);
@@ -160,12 +118,12 @@ describe('an opening balance', () => {
       'rows[0].ratingCode',
     ]);
     expect(await fields({ componentId, rows: [{ minutes: -1 }] })).toEqual(['rows[0].minutes']);
-    expect(await fields({ airframeId: fleet.airframes[0]?.id, basis: 'overhaul' })).toEqual(['basis']);
+    expect(await fields({ airframeId: desk.fleet.airframes[0]?.id, basis: 'overhaul' })).toEqual(['basis']);
   });
 
   it('is refused for the future, and with more since overhaul than since new', async () => {
     const componentId = await bare();
-    await register.post('/api/openings', { ...balance, componentId });
+    await desk.register.post('/api/openings', { ...balance, componentId });
 
     expect(
       await refusalOf('/api/openings', { ...balance, componentId, at: '2200-01-01T00:00Z' }),
@@ -183,7 +141,7 @@ describe('an opening balance', () => {
     expect(await refusalOf('/api/openings', { ...since(10), at: instantAt(5) })).toMatchObject({
       fields: [{ field: 'at' }],
     });
-    await register.post('/api/openings', since(100));
+    await desk.register.post('/api/openings', since(100));
     expect((await componentOf(componentId)).counters).toMatchObject({ sinceOverhaul: { minutes: 100 } });
   });
 
@@ -191,7 +149,7 @@ describe('an opening balance', () => {
     const componentId = await bare();
 
     const answers = await Promise.all(
-      [1, 2, 3, 4].map(() => office.administrator.post('/api/openings', { ...balance, componentId })),
+      [1, 2, 3, 4].map(() => desk.office.administrator.post('/api/openings', { ...balance, componentId })),
     );
 
     expect(answers.map(({ status }) => status).sort()).toEqual([201, 409, 409, 409]);
@@ -201,11 +159,13 @@ describe('an opening balance', () => {
 describe('the journal of these facts', () => {
   it('has one entry for each act, in the stream of the component', async () => {
     const componentId = await bare();
-    const { id } = await register.post<Recorded>('/api/openings', { ...balance, componentId });
-    await register.post(`/api/openings/${id}/void`, { reason: 'Wrong' });
+    const { id } = await desk.register.post<Recorded>('/api/openings', { ...balance, componentId });
+    await desk.register.post(`/api/openings/${id}/void`, { reason: 'Wrong' });
 
     const { rows } = done(
-      await office.administrator.get<{ rows: { kind: string }[] }>(`/api/journal?subject=${componentId}`),
+      await desk.office.administrator.get<{ rows: { kind: string }[] }>(
+        `/api/journal?subject=${componentId}`,
+      ),
     );
 
     expect(rows.map(({ kind }) => kind).sort()).toEqual([

@@ -1,53 +1,23 @@
-import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
-import { type Fleet, makeFleet } from '../support/scenario/fleet.js';
-import { employ, type Office, openOffice } from '../support/scenario/office.js';
+import { describe, expect, it } from '@jest/globals';
+import type { ComponentView } from '../support/logbook/component-view.js';
+import { fleetDesk } from '../support/logbook/fleet-desk.js';
+import { employ } from '../support/scenario/office.js';
 import { done, problemOf } from '../support/scenario/problem.js';
-import { Register } from '../support/scenario/register.js';
 
-interface Component {
-  readonly id: string;
-  readonly place: { readonly kind: string; readonly label: string; readonly parentSerial: string | null };
-  readonly ratingCode: string | null;
-  readonly verified: boolean;
-  readonly counters: {
-    readonly sinceNew: { readonly minutes: number | null; readonly cycles: object | null };
-  };
-  readonly life: { readonly kind: string; readonly remainingCycles: number | null } | null;
-  readonly limiter: { readonly serialNumber: string; readonly remainingCycles: number | null } | null;
-  readonly slots: readonly {
-    readonly name: string;
-    readonly component: { readonly serialNumber: string } | null;
-  }[];
-}
-
-let office: Office;
-let register: Register;
-let fleet: Fleet;
-
-beforeAll(async () => {
-  office = await openOffice();
-  register = new Register(office.administrator);
-  fleet = await makeFleet(register);
-}, 60_000);
-
-afterAll(() => office?.close(), 30_000);
-
-const refusalOf = async (path: string, body: object) =>
-  problemOf(await office.administrator.post(path, body));
-const fieldsOf = async (path: string, body: object) =>
-  (await refusalOf(path, body)).fields?.map(({ field }) => field);
+const desk = fleetDesk();
+const { refusalOf, fieldsOf } = desk;
 
 describe('the fleet', () => {
   it('lists the rule sets an airframe can be under', async () => {
-    const rules = done(await office.administrator.get<{ code: string }[]>('/api/rule-sets'));
+    const rules = done(await desk.office.administrator.get<{ code: string }[]>('/api/rule-sets'));
 
     expect(rules.map(({ code }) => code)).toEqual(expect.arrayContaining(['us-121', 'eu-145']));
   });
 
   it('gives an airframe its positions, each with its slots', async () => {
-    const [first] = fleet.airframes;
+    const [first] = desk.fleet.airframes;
 
-    const airframe = done(await office.administrator.get<typeof first>(`/api/airframes/${first?.id}`));
+    const airframe = done(await desk.office.administrator.get<typeof first>(`/api/airframes/${first?.id}`));
 
     expect(airframe?.positions.map(({ number, slots }) => [number, slots.map(({ kind }) => kind)])).toEqual([
       [1, ['engine', 'pod']],
@@ -57,7 +27,7 @@ describe('the fleet', () => {
   });
 
   it('gives an auxiliary power unit a slot of its own kind, at position 0', async () => {
-    const { id: typeId } = await register.post<{ id: string }>('/api/airframe-types', {
+    const { id: typeId } = await desk.register.post<{ id: string }>('/api/airframe-types', {
       maker: 'Veldt Aircraft',
       designation: 'With APU',
       positions: [
@@ -66,7 +36,7 @@ describe('the fleet', () => {
       ],
     });
 
-    const { positions } = await register.airframe('ZZ-APU', typeId);
+    const { positions } = await desk.register.airframe('ZZ-APU', typeId);
 
     expect(positions.map(({ number, slots }) => [number, slots.map(({ kind }) => kind)])).toEqual([
       [0, ['apu']],
@@ -75,7 +45,7 @@ describe('the fleet', () => {
   });
 
   it('does not know what an airframe has flown before its opening is entered', async () => {
-    const airframe = await register.airframe('ZZ-NEW', fleet.typeId);
+    const airframe = await desk.register.airframe('ZZ-NEW', desk.fleet.typeId);
 
     expect(airframe).toMatchObject({ minutes: null, flights: null });
   });
@@ -83,7 +53,7 @@ describe('the fleet', () => {
   it('refuses the registration of another airframe', async () => {
     const problem = await refusalOf('/api/airframes', {
       registration: 'ZZ-101',
-      airframeTypeId: fleet.typeId,
+      airframeTypeId: desk.fleet.typeId,
       serialNumber: 'another',
       ruleSet: 'eu-145',
       owner: 'Test operator',
@@ -99,7 +69,7 @@ describe('the fleet', () => {
   it('names the rule set and the zone that nobody knows', async () => {
     const airframe = {
       registration: 'ZZ-X',
-      airframeTypeId: fleet.typeId,
+      airframeTypeId: desk.fleet.typeId,
       serialNumber: 'x',
       ruleSet: 'moon',
       dayZone: 'Moon/Sea',
@@ -124,12 +94,12 @@ describe('the fleet', () => {
 describe('models and limits', () => {
   it('lists a model with its ratings and rules', async () => {
     const models = done(
-      await office.administrator.get<{ id: string; ratings: { code: string }[]; cycleRules: object[] }[]>(
-        '/api/engine-models',
-      ),
+      await desk.office.administrator.get<
+        { id: string; ratings: { code: string }[]; cycleRules: object[] }[]
+      >('/api/engine-models'),
     );
 
-    const model = models.find(({ id }) => id === fleet.modelId);
+    const model = models.find(({ id }) => id === desk.fleet.modelId);
     expect(model?.ratings.map(({ code }) => code)).toEqual(['A', 'B']);
     expect(model?.cycleRules).toMatchObject([{ perFlight: 1, denominator: 1, airframeTypeId: null }]);
   });
@@ -164,14 +134,14 @@ describe('models and limits', () => {
   });
 
   it('computes lives again when a newer revision of the document is recorded, and when it is voided', async () => {
-    const [engine] = fleet.engines;
+    const [engine] = desk.fleet.engines;
     const limiter = async () =>
-      done(await office.administrator.get<Component>(`/api/components/${engine?.id}`)).limiter;
+      done(await desk.office.administrator.get<ComponentView>(`/api/components/${engine?.id}`)).limiter;
     expect(await limiter()).toMatchObject({ remainingCycles: 19_000 });
 
-    const { id } = await register.post<{ id: string }>('/api/life-limits', {
+    const { id } = await desk.register.post<{ id: string }>('/api/life-limits', {
       partNumber: 'K-HUB',
-      engineModelId: fleet.modelId,
+      engineModelId: desk.fleet.modelId,
       ratingCode: 'A',
       authorisation: 'limited',
       cycles: 1_500,
@@ -184,7 +154,7 @@ describe('models and limits', () => {
       serialNumber: `${engine?.serialNumber}-H`,
       remainingCycles: 500,
     });
-    await register.post(`/api/life-limits/${id}/void`, { reason: 'Belongs to another part' });
+    await desk.register.post(`/api/life-limits/${id}/void`, { reason: 'Belongs to another part' });
     expect(await limiter()).toMatchObject({ remainingCycles: 19_000 });
     expect(await refusalOf(`/api/life-limits/${id}/void`, { reason: 'again' })).toMatchObject({
       status: 409,
@@ -195,7 +165,7 @@ describe('models and limits', () => {
   it('refuses a limit without an amount, one recorded already, and a rating the model does not have', async () => {
     const limit = {
       partNumber: 'K-HUB',
-      engineModelId: fleet.modelId,
+      engineModelId: desk.fleet.modelId,
       ratingCode: 'A',
       authorisation: 'limited',
       document: 'Manual, chapter 05',
@@ -217,7 +187,7 @@ describe('models and limits', () => {
 
 describe('who may enter the register', () => {
   it('refuses the technician, who may read it', async () => {
-    const technician = await employ(office, {
+    const technician = await employ(desk.office, {
       signInName: 'tec',
       fullName: 'Tec Nician',
       roles: ['technician'],
