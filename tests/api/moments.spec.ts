@@ -1,5 +1,6 @@
-import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
+import { beforeAll, describe, expect, it } from '@jest/globals';
 import { withClient } from '../support/database.js';
+import { fleetDesk } from '../support/logbook/fleet-desk.js';
 import {
   asRequest,
   atMinute,
@@ -7,42 +8,33 @@ import {
   previewChange,
   recordChange,
 } from '../support/scenario/acts.js';
-import { buildEngine, type Fleet, makeFleet } from '../support/scenario/fleet.js';
+import { buildEngine } from '../support/scenario/fleet.js';
 import { instantAt } from '../support/scenario/instants.js';
-import { type Office, openOffice } from '../support/scenario/office.js';
 import { done, problemOf } from '../support/scenario/problem.js';
-import { Register } from '../support/scenario/register.js';
 
 const UNKNOWN = { minutes: null, cycles: null };
 const LATER = '2100-01-01T00:00Z';
 
-let office: Office;
-let register: Register;
-let fleet: Fleet;
+const desk = fleetDesk({ engines: 1, airframes: 2 });
 
-beforeAll(async () => {
-  office = await openOffice();
-  register = new Register(office.administrator);
-  fleet = await makeFleet(register, { engines: 1, airframes: 2 });
-}, 60_000);
-
-afterAll(() => office?.close(), 30_000);
-
-const airframeId = (index: number) => fleet.airframes[index]?.id ?? '';
-const post = <T>(path: string, body: object) => office.administrator.post<T>(path, body);
+const airframeId = (index: number) => desk.fleet.airframes[index]?.id ?? '';
+const post = <T>(path: string, body: object) => desk.office.administrator.post<T>(path, body);
 const counted = (minutes: number, cycles: number) => ({ minutes, cycles: { units: cycles, denominator: 1 } });
 const rows = (sql: string, values: readonly unknown[]) =>
-  withClient(office.database.adminUrl, async (client) => (await client.query(sql, [...values])).rows);
+  withClient(desk.office.database.adminUrl, async (client) => (await client.query(sql, [...values])).rows);
 
 async function countersOf(id: string, at = ''): Promise<Record<string, unknown>> {
   const query = at === '' ? '' : `?at=${at}`;
   return done(
-    await office.administrator.get<{ counters: Record<string, unknown> }>(`/api/components/${id}${query}`),
+    await desk.office.administrator.get<{ counters: Record<string, unknown> }>(
+      `/api/components/${id}${query}`,
+    ),
   ).counters;
 }
 
 async function part(serialNumber: string): Promise<string> {
-  return (await register.component({ kind: 'part', serialNumber, engineModelId: fleet.modelId })).id;
+  return (await desk.register.component({ kind: 'part', serialNumber, engineModelId: desk.fleet.modelId }))
+    .id;
 }
 
 const install = (incomingSerial: string, more: Partial<ChangeToRecord> = {}): ChangeToRecord => ({
@@ -58,7 +50,7 @@ const install = (incomingSerial: string, more: Partial<ChangeToRecord> = {}): Ch
 describe('a moment that has not come', () => {
   it('is refused for a change, in its preview already', async () => {
     const answer = await previewChange(
-      office.administrator,
+      desk.office.administrator,
       install('ZZ-E1', { boundary: { kind: 'instant', at: LATER } }),
     );
     expect(problemOf(answer)).toMatchObject({
@@ -80,7 +72,7 @@ describe('a moment that has not come', () => {
   it('does not forbid to tell a change after the last flight of the day that still lasts', async () => {
     const today = new Date().toISOString().slice(0, 10);
     const answer = await previewChange(
-      office.administrator,
+      desk.office.administrator,
       install('ZZ-E1', { boundary: { kind: 'after-last', on: today } }),
     );
     expect(answer.status).toBe(200);
@@ -89,9 +81,11 @@ describe('a moment that has not come', () => {
 
 describe('the rating of an incoming engine', () => {
   it('is recorded from a change entered late, though a later change of rating already names it', async () => {
-    const engine = await buildEngine(register, fleet.modelId, 'RAT-1');
-    await register.rating(engine.id, 'B', 50_000);
-    done(await recordChange(office.administrator, install('RAT-1', { positionNumber: 2, ratingCode: 'B' })));
+    const engine = await buildEngine(desk.register, desk.fleet.modelId, 'RAT-1');
+    await desk.register.rating(engine.id, 'B', 50_000);
+    done(
+      await recordChange(desk.office.administrator, install('RAT-1', { positionNumber: 2, ratingCode: 'B' })),
+    );
     const ran = await rows(
       'SELECT DISTINCT r.code FROM exposure x JOIN rating r ON r.id = x.rating_id WHERE x.component_id = $1',
       [engine.id],
@@ -100,15 +94,15 @@ describe('the rating of an incoming engine', () => {
   });
 
   it('is the one its parts are judged at', async () => {
-    await buildEngine(register, fleet.modelId, 'RAT-2');
+    await buildEngine(desk.register, desk.fleet.modelId, 'RAT-2');
     const revision = { document: 'Manual, chapter 05', revision: '2', effectiveOn: '2020-02-01' };
-    const disk = { ...revision, partNumber: 'K-DISK', engineModelId: fleet.modelId };
+    const disk = { ...revision, partNumber: 'K-DISK', engineModelId: desk.fleet.modelId };
     done(
       await post('/api/life-limits', { ...disk, ratingCode: 'A', authorisation: 'limited', cycles: 20_000 }),
     );
     done(await post('/api/life-limits', { ...disk, ratingCode: 'B', authorisation: 'not-authorised' }));
     const change = (ratingCode: string) =>
-      previewChange(office.administrator, install('RAT-2', { airframeId: airframeId(1), ratingCode }));
+      previewChange(desk.office.administrator, install('RAT-2', { airframeId: airframeId(1), ratingCode }));
     expect((await change('A')).body).toMatchObject({ objections: [] });
     expect((await change('B')).body).toMatchObject({ objections: [{ code: 'NOT_AUTHORISED' }] });
   });
@@ -117,7 +111,11 @@ describe('the rating of an incoming engine', () => {
 describe('counters before an opening balance', () => {
   it('are not known', async () => {
     const id = await part('OPN-1');
-    await register.opening({ componentId: id }, [{ ratingCode: null, minutes: 6000, cycles: 100 }], 5000);
+    await desk.register.opening(
+      { componentId: id },
+      [{ ratingCode: null, minutes: 6000, cycles: 100 }],
+      5000,
+    );
     expect((await countersOf(id, instantAt(4999)))['sinceNew']).toEqual(UNKNOWN);
     expect((await countersOf(id, instantAt(5000)))['sinceNew']).toEqual(counted(6000, 100));
   });
@@ -126,7 +124,11 @@ describe('counters before an opening balance', () => {
     const id = await part('OPN-2');
     const overhaul = { componentId: id, kind: 'overhaul', at: instantAt(100), evidence: 'Certificate 1' };
     done(await post('/api/resets', overhaul));
-    await register.opening({ componentId: id }, [{ ratingCode: null, minutes: 6000, cycles: 100 }], 5000);
+    await desk.register.opening(
+      { componentId: id },
+      [{ ratingCode: null, minutes: 6000, cycles: 100 }],
+      5000,
+    );
     expect((await countersOf(id))['sinceOverhaul']).toEqual(UNKNOWN);
   });
 });
@@ -150,7 +152,7 @@ describe('gaps in the trace', () => {
 
   beforeAll(async () => {
     id = await part('GAP-1');
-    await register.opening({ componentId: id }, [{ ratingCode: 'A', minutes: 6000, cycles: 100 }]);
+    await desk.register.opening({ componentId: id }, [{ ratingCode: 'A', minutes: 6000, cycles: 100 }]);
     const overhaul = { componentId: id, at: instantAt(0), basis: 'overhaul', source: 'Records before' };
     done(await post('/api/openings', { ...overhaul, rows: [{ ratingCode: 'A', minutes: 60, cycles: 1 }] }));
   }, 30_000);
@@ -183,7 +185,7 @@ describe('gaps in the trace', () => {
     const acceptance = { componentId: id, traceGapId, cycles: 5, acceptedBy: 'A. Person', reference: 'L-2' };
     done(await post('/api/gap-acceptances', acceptance));
     const history = done(
-      await office.administrator.get<{ lines: { totals: object }[] }>(`/api/components/${id}/history`),
+      await desk.office.administrator.get<{ lines: { totals: object }[] }>(`/api/components/${id}/history`),
     );
     expect(await countersOf(id)).toMatchObject({ sinceNew: { minutes: null, cycles: { units: 105 } } });
     expect(history.lines.at(-1)?.totals).toMatchObject({ minutes: null });
@@ -193,7 +195,7 @@ describe('gaps in the trace', () => {
 describe('a component that would hang in itself', () => {
   it('is refused in the past too', async () => {
     const module = (serialNumber: string) =>
-      register.component({
+      desk.register.component({
         kind: 'module',
         serialNumber,
         slots: [{ kind: 'module', name: 'Inner', lifeLimited: false }],
@@ -211,13 +213,13 @@ describe('a part put into an engine at the moment the engine is put on', () => {
     const missing: string[] = [];
     for (let round = 0; round < 8; round += 1) {
       const serialNumber = `RC-${round}`;
-      const engine = await register.component({
+      const engine = await desk.register.component({
         kind: 'engine',
         serialNumber,
-        engineModelId: fleet.modelId,
+        engineModelId: desk.fleet.modelId,
         slots: [{ kind: 'part', name: 'Disk', lifeLimited: true }],
       });
-      await register.place(engine.id, { locationName: 'Store' });
+      await desk.register.place(engine.id, { locationName: 'Store' });
       const componentId = await part(`${serialNumber}-D`);
       const change = install(serialNumber, {
         airframeId: airframeId(1),
@@ -225,14 +227,14 @@ describe('a part put into an engine at the moment the engine is put on', () => {
         outgoingSerial: round === 0 ? null : `RC-${round - 1}`,
         boundary: atMinute(10_000 + round * 100),
       });
-      const { digest } = done(await previewChange(office.administrator, change));
+      const { digest } = done(await previewChange(desk.office.administrator, change));
       const answers = await Promise.all([
         post('/api/changes', { ...asRequest(change), confirmDigest: digest }),
         post('/api/placements', { componentId, slotId: engine.slots[0]?.id, boundary: atMinute(5) }),
       ]);
       answers.slice(1).map(done);
       // With the part in first, the engine is no longer what was confirmed: it is looked at again.
-      if (answers[0]?.status !== 201) done(await recordChange(office.administrator, change));
+      if (answers[0]?.status !== 201) done(await recordChange(desk.office.administrator, change));
       const ran = await rows('SELECT from_at FROM exposure WHERE component_id = $1', [componentId]);
       if (ran.length !== 1) missing.push(serialNumber);
     }
@@ -246,17 +248,17 @@ describe('facts entered at once for components of one airframe', () => {
       Array.from({ length: 12 }, async (_, index) => {
         const serialNumber = `AT-${index}`;
         const componentId = await part(serialNumber);
-        const engine = await register.component({
+        const engine = await desk.register.component({
           kind: 'engine',
           serialNumber: `${serialNumber}-E`,
-          engineModelId: fleet.modelId,
+          engineModelId: desk.fleet.modelId,
           slots: [{ kind: 'part', name: 'Disk', lifeLimited: true }],
         });
-        await register.place(componentId, { slotId: engine.slots[0]?.id ?? '' });
+        await desk.register.place(componentId, { slotId: engine.slots[0]?.id ?? '' });
         return { componentId, slotOf: engine };
       }),
     );
-    const [first] = fleet.airframes;
+    const [first] = desk.fleet.airframes;
     const slotId = first?.positions[0]?.slots.find((slot) => slot.kind === 'engine')?.id ?? '';
     for (const [index, { slotOf }] of recorded.entries())
       done(
