@@ -1,4 +1,5 @@
 import { Global, Module } from '@nestjs/common';
+import { Authorisations } from './authorisations/authorisations.js';
 import { DuePoints } from './due-points/due-points.js';
 import { Projections } from './due-points/projections.js';
 import { History } from './history/history.js';
@@ -6,6 +7,7 @@ import { EngineSnapshots } from './lives/engine-snapshots.js';
 import { Lives } from './lives/lives.js';
 import { Stays } from './stays/stays.js';
 import { Structure } from './stays/structure.js';
+import { ToolRecords } from './tools/tool-records.js';
 import { Counters } from './usage/counters.js';
 import { Exposures } from './usage/exposures.js';
 import { Use } from './usage/use.js';
@@ -21,6 +23,8 @@ const RECORDS = [
   DuePoints,
   Projections,
   History,
+  Authorisations,
+  ToolRecords,
 ];
 
 /** The system of record: what every feature writes through and reads from. */
