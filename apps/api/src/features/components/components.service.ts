@@ -7,12 +7,13 @@ import { Acts } from '../../platform/http/acts.js';
 import { dayFromWire, fromWire, toWire } from '../../platform/http/instants.js';
 import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
 import { Journal } from '../../records/journal/journal.js';
+import { wordsOfPlaces } from '../../records/stays/place-words.js';
 import { Structure } from '../../records/stays/structure.js';
 import type { AsOfQueryDto, ComponentsQueryDto, NewComponentDto } from './component.dto.js';
 import { ComponentReader } from './component-reader.js';
 import type { ComponentDto, ComponentsPageDto, StayDto } from './component-view.dto.js';
 import { cursorAfter, readCursor } from './cursor.js';
-import { placesOf, precisionOf, wordsOfPlaces } from './places.js';
+import { placesOf, precisionOf } from './places.js';
 
 const PAGE = 50;
 

@@ -1,69 +1,8 @@
 import type { Tx } from '../../platform/database/database.js';
 import { toWire } from '../../platform/http/instants.js';
+import { NOWHERE, wordsOfPlaces } from '../../records/stays/place-words.js';
 import type { WhereAt } from '../../records/stays/structure.js';
 import type { PlaceDto, PrecisionWord } from './component-view.dto.js';
-
-/** The words for a slot or a location, by its id. */
-export interface PlaceWords {
-  readonly label: string;
-  readonly airframeId: string | null;
-  readonly positionNumber: number | null;
-  readonly parentId: string | null;
-  readonly parentSerial: string | null;
-  readonly slotName: string | null;
-}
-
-interface SlotRow {
-  id: string;
-  kind: string;
-  name: string;
-  airframeId: string | null;
-  registration: string | null;
-  positionNumber: number | null;
-  positionLabel: string | null;
-  parentId: string | null;
-  parentSerial: string | null;
-  parentDescription: string | null;
-}
-
-/** The words for these slots and locations, in two statements. */
-export async function wordsOfPlaces(
-  tx: Tx,
-  operatorId: number,
-  { slotIds, locationIds }: { readonly slotIds: readonly string[]; readonly locationIds: readonly string[] },
-): Promise<ReadonlyMap<string, PlaceWords>> {
-  const slots = await tx.$queryRaw<SlotRow[]>`
-    SELECT s.id, s.kind, s.name, a.id AS "airframeId", a.registration, p.number AS "positionNumber", p.label AS "positionLabel",
-           c.id AS "parentId", c.serial_number AS "parentSerial", c.description AS "parentDescription"
-      FROM slot s
-      LEFT JOIN position p ON p.operator_id = s.operator_id AND p.id = s.position_id
-      LEFT JOIN airframe a ON a.operator_id = p.operator_id AND a.id = p.airframe_id
-      LEFT JOIN component c ON c.operator_id = s.operator_id AND c.id = s.component_id
-     WHERE s.operator_id = ${operatorId}::int AND s.id = ANY (${[...slotIds]}::uuid[])`;
-  const locations = await tx.location.findMany({ where: { operatorId, id: { in: [...locationIds] } } });
-  return new Map([
-    ...slots.map((slot) => [slot.id, wordsOfSlot(slot)] as const),
-    ...locations.map(({ id, name }) => [id, { ...NOWHERE, label: name }] as const),
-  ]);
-}
-
-const NOWHERE: PlaceWords = {
-  label: 'No place on record',
-  airframeId: null,
-  positionNumber: null,
-  parentId: null,
-  parentSerial: null,
-  slotName: null,
-};
-
-function wordsOfSlot(slot: SlotRow): PlaceWords {
-  const { airframeId, positionNumber, parentId, parentSerial } = slot;
-  const label =
-    parentId === null
-      ? `${slot.registration ?? ''}, ${slot.positionLabel ?? ''}${slot.kind === 'pod' ? ' (pod)' : ''}`
-      : `${slot.name} in ${slot.parentDescription ?? ''} ${parentSerial ?? ''}`;
-  return { label, airframeId, positionNumber, parentId, parentSerial, slotName: slot.name };
-}
 
 /** Where these components are, in words; one that is nowhere gets the place 'none'. */
 export async function placesOf(

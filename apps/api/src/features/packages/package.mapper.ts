@@ -77,8 +77,12 @@ function changeToWire(change: Change): PackageChangeDto {
   const precision =
     change.boundaryKind === 'instant' ? 'minute' : change.boundaryKind === 'after-page' ? 'page' : 'day';
   return {
-    position: { id: change.position.id, number: change.position.number, label: change.position.label },
+    position:
+      change.position === null
+        ? null
+        : { id: change.position.id, number: change.position.number, label: change.position.label },
     slot: change.slot.kind,
+    slotName: change.slot.name,
     outgoing: moved(change.outgoing, kept.outgoing),
     incoming: moved(change.incoming, kept.incoming),
     at: toWire(change.at),

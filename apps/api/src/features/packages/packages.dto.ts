@@ -71,8 +71,11 @@ export class ChangePositionDto {
 
 /** What a package took off and put on. */
 export class PackageChangeDto {
-  position!: ChangePositionDto;
+  /** Null for a change inside a component. */
+  position!: ChangePositionDto | null;
   slot!: string;
+  /** The name of the place. */
+  slotName!: string;
   outgoing!: MovedComponentDto | null;
   incoming!: MovedComponentDto | null;
   at!: string;

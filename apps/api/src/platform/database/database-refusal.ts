@@ -45,6 +45,21 @@ export function databaseRefusal(error: unknown): Refusal | ApiRefusal | null {
     case 'SB003':
     case 'SB004':
       return refusedByTrigger(said);
+    case 'SB010':
+      return {
+        code: 'WRONG_STATE',
+        what: 'the package',
+        state: detailOf(said)['status'] ?? 'closed',
+        needed: 'open',
+      };
+    case 'SB011':
+      return {
+        code: 'REFUSED_BY_FACTS',
+        reason: 'An inspection covers the work of its own step.',
+        fix: 'Read the step again, then sign.',
+      };
+    case 'SB012':
+      return { code: 'SAME_PERSON' };
     default:
       return null;
   }
@@ -60,6 +75,12 @@ function takenAlready({ constraint }: DatabaseError): ApiRefusal {
       return { code: 'SLOT_TAKEN' };
     case 'flight_no_overlap':
       return { code: 'FLIGHTS_OVERLAP' };
+    case 'step_signature_once':
+      return { code: 'ALREADY_SIGNED' };
+    case 'ordered_change_once':
+      return { code: 'ALREADY_EXISTS', what: 'an order for this place in this package', field: 'order' };
+    case 'procedure_operator_id_code_revision_key':
+      return { code: 'ALREADY_EXISTS', what: 'a procedure with this code and revision', field: 'revision' };
     case 'import_file_content':
       return { code: 'ALREADY_EXISTS', what: 'an applied import of this very file', field: 'content' };
     default:

@@ -75,6 +75,9 @@ export type ApiRefusal =
   | { readonly code: 'FLIGHT_CONTAINS_BOUNDARY'; readonly at: string; readonly serialNumber?: string }
   | { readonly code: 'COMPONENT_PLACED_TWICE'; readonly field?: string }
   | { readonly code: 'SLOT_TAKEN'; readonly field?: string }
+  // Work by steps
+  | { readonly code: 'ALREADY_SIGNED'; readonly by?: string; readonly at?: string }
+  | { readonly code: 'SAME_PERSON' }
   // Release
   | { readonly code: 'RELEASE_BLOCKED'; readonly objections: readonly unknown[] }
   | { readonly code: 'CHECK_CHANGED'; readonly what: string; readonly seen?: string; readonly now?: string }

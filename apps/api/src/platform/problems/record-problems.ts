@@ -80,6 +80,18 @@ export const RECORD_PROBLEMS: ProblemTable<RecordRefusal> = {
       reason: 'Another component is recorded in this place during this time.',
       fix: 'Record its removal first, or give a moment after it.',
     }),
+  ALREADY_SIGNED: ({ by, at }) => ({
+    status: 409,
+    title: 'Already signed',
+    detail: `${by === undefined ? 'Somebody' : by} signed this very content${at === undefined ? '' : ` at ${at}`}. Nothing is left to sign.`,
+    ...(by === undefined ? {} : { extra: { by, at } }),
+  }),
+  SAME_PERSON: () => ({
+    status: 422,
+    title: 'Another person must look',
+    detail:
+      'Who did the work does not inspect it. Another person with the authority signs, or give the reason for a re-inspection where the rule set allows one.',
+  }),
   RELEASE_BLOCKED: ({ objections }) => ({
     status: 422,
     title: 'The release is blocked',

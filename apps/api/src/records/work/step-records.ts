@@ -1,0 +1,112 @@
+import { createHash } from 'node:crypto';
+import type { StepEntry } from '@strutbook/domain/work/entry.js';
+import type { StepDefinition } from '@strutbook/domain/work/step.js';
+import { stepContent } from '@strutbook/domain/work/step-content.js';
+import type { StepFacts } from '@strutbook/domain/work/step-standing.js';
+import { canonical, type Json } from '@strutbook/journal/canonical.js';
+import type { Tx } from '../../platform/database/database.js';
+import { orNotFound } from '../../platform/problems/refusal.error.js';
+import { type KeptStep, keptStep, type StepRow, stepFacts } from './kept-step.js';
+import { lockOpenPackage } from './package-head.js';
+
+/** A step under its lock, with all steps of its package as they stand. */
+export interface LockedStep {
+  readonly packageId: string;
+  readonly step: KeptStep;
+  readonly all: readonly KeptStep[];
+}
+
+/** The steps of a package as the core judges them, in their order, in one statement. */
+export async function loadSteps(tx: Tx, operatorId: number, packageId: string): Promise<StepFacts[]> {
+  return (await loadKeptSteps(tx, operatorId, packageId)).map(stepFacts);
+}
+
+/** The steps of a package in their order with all that is kept of them, voided and undone too, in one statement. */
+export async function loadKeptSteps(tx: Tx, operatorId: number, packageId: string): Promise<KeptStep[]> {
+  const rows = await tx.$queryRaw<StepRow[]>`
+    SELECT w.id, w.package_id AS "packageId", w.version, encode(w.content_hash, 'hex') AS "contentHash", w.definition,
+      coalesce((SELECT json_agg(json_build_object('id', e.id, 'capture', e.capture, 'point', e.point, 'kind', e.kind,
+          'typed', e.typed, 'judged', e.judged, 'tool', t.serial_number, 'toolId', e.tool_id, 'componentId', e.component_id,
+          'personId', e.person_id, 'personName', e.person_name, 'voided', e.voided_seq IS NOT NULL, 'voidReason', e.void_reason,
+          'enteredAt', to_char(e.entered_at AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"'),
+          'photoId', (SELECT ph.id FROM step_photo ph WHERE ph.operator_id = e.operator_id AND ph.entry_id = e.id))
+          ORDER BY e.recorded_seq, e.id)
+        FROM step_entry e LEFT JOIN tool t ON t.operator_id = e.operator_id AND t.id = e.tool_id
+       WHERE e.operator_id = w.operator_id AND e.step_id = w.id), '[]') AS entries,
+      coalesce((SELECT json_agg(json_build_object('id', ss.id, 'meaning', ss.meaning, 'coversId', ss.covers_id,
+          'contentHash', encode(ss.content_hash, 'hex'), 'personId', s.person_id, 'personName', s.person_name,
+          'licence', s.licence, 'method', s.method, 'performedAt', (extract(epoch FROM ss.performed_at) / 60)::int,
+          'signedAt', floor(extract(epoch FROM s.signed_at) / 60)::int, 'undone', ss.voided_seq IS NOT NULL,
+          'undoneReason', ss.void_reason, 'reinspection', ss.reinspection_reason IS NOT NULL,
+          'reinspectionReason', ss.reinspection_reason) ORDER BY ss.recorded_seq, ss.id)
+        FROM step_signature ss JOIN signature s ON s.operator_id = ss.operator_id AND s.id = ss.signature_id
+       WHERE ss.operator_id = w.operator_id AND ss.step_id = w.id), '[]') AS signatures
+    FROM work_step w WHERE w.operator_id = ${operatorId}::int AND w.package_id = ${packageId}::uuid ORDER BY w.number`;
+  return rows.map(keptStep);
+}
+
+/** The package of a step. Refuses: NOT_FOUND. */
+export async function packageOfStep(tx: Tx, operatorId: number, stepId: string): Promise<string> {
+  const where = { operatorId_id: { operatorId, id: stepId } };
+  const row = await tx.workStep.findUnique({ where, select: { packageId: true } });
+  return orNotFound(row, 'step').packageId;
+}
+
+/**
+ * Locks the step's package against release and withdrawal, then the step, and reads. Airframe heads and components,
+ * where they are needed, are locked before.
+ * Refuses: NOT_FOUND, WRONG_STATE when the package is not open.
+ */
+export async function loadStepForUpdate(tx: Tx, operatorId: number, stepId: string): Promise<LockedStep> {
+  const packageId = await packageOfStep(tx, operatorId, stepId);
+  await lockOpenPackage(tx, operatorId, packageId);
+  await tx.$queryRaw`SELECT id FROM work_step
+    WHERE operator_id = ${operatorId}::int AND id = ${stepId}::uuid FOR NO KEY UPDATE`;
+  const all = await loadKeptSteps(tx, operatorId, packageId);
+  const step = orNotFound(
+    all.find((each) => each.id === stepId),
+    'step',
+  );
+  return { packageId, step, all };
+}
+
+/** SHA-256 of a step's content: its definition and its entries that are not voided. Total. */
+export function hashOfStep(
+  definition: StepDefinition,
+  entries: readonly StepEntry[],
+): Uint8Array<ArrayBuffer> {
+  const content = JSON.parse(JSON.stringify(stepContent(definition, entries))) as Json;
+  return new Uint8Array(createHash('sha256').update(canonical(content)).digest());
+}
+
+/** Writes the hash of the step's content as it now stands and raises its version; the step's lock is held. */
+export async function rehash(
+  tx: Tx,
+  operatorId: number,
+  { packageId, id }: Pick<KeptStep, 'packageId' | 'id'>,
+): Promise<KeptStep> {
+  const all = await loadKeptSteps(tx, operatorId, packageId);
+  const step = orNotFound(
+    all.find((each) => each.id === id),
+    'step',
+  );
+  const { definition, entries } = stepFacts(step);
+  const contentHash = hashOfStep(definition, entries);
+  const where = { operatorId_id: { operatorId, id } };
+  const { version } = await tx.workStep.update({
+    where,
+    data: { contentHash, version: { increment: 1 } },
+    select: { version: true },
+  });
+  return { ...step, version, contentHash: Buffer.from(contentHash).toString('hex') };
+}
+
+/** Raises a step's version where its content stays: a signature was given or undone. The step's lock is held. */
+export async function touchStep(tx: Tx, operatorId: number, stepId: string): Promise<number> {
+  const { version } = await tx.workStep.update({
+    where: { operatorId_id: { operatorId, id: stepId } },
+    data: { version: { increment: 1 } },
+    select: { version: true },
+  });
+  return version;
+}
