@@ -1,10 +1,12 @@
 import { Global, Module } from '@nestjs/common';
 import { Authorisations } from './authorisations/authorisations.js';
+import { SlotChanges } from './changes/slot-changes.js';
 import { DuePoints } from './due-points/due-points.js';
 import { Projections } from './due-points/projections.js';
 import { History } from './history/history.js';
 import { EngineSnapshots } from './lives/engine-snapshots.js';
 import { Lives } from './lives/lives.js';
+import { Requirements } from './requirements/requirements.js';
 import { Stays } from './stays/stays.js';
 import { Structure } from './stays/structure.js';
 import { ToolRecords } from './tools/tool-records.js';
@@ -23,6 +25,7 @@ const RECORDS = [
   DuePoints,
   Projections,
   History,
+  SlotChanges,
   Authorisations,
   ToolRecords,
 ];
