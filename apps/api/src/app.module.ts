@@ -1,4 +1,5 @@
 import { Module } from '@nestjs/common';
+import { AuthorisationsModule } from './features/authorisations/authorisations.module.js';
 import { ChangesModule } from './features/changes/changes.module.js';
 import { ComponentsModule } from './features/components/components.module.js';
 import { DocumentsModule } from './features/documents/documents.module.js';
@@ -18,6 +19,7 @@ import { PlacementsModule } from './features/placements/placements.module.js';
 import { PositionsModule } from './features/positions/positions.module.js';
 import { ReleaseModule } from './features/release/release.module.js';
 import { SessionModule } from './features/session/session.module.js';
+import { ToolsModule } from './features/tools/tools.module.js';
 import { TrialBalanceModule } from './features/trial-balance/trial-balance.module.js';
 import { PlatformModule } from './platform/platform.module.js';
 import { JournalModule } from './records/journal/journal.module.js';
@@ -30,6 +32,8 @@ import { RecordsModule } from './records/records.module.js';
     JournalModule,
     RecordsModule,
     // the jobs people do
+    AuthorisationsModule,
+    ToolsModule,
     ChangesModule,
     PeopleModule,
     PlacementsModule,

@@ -192,6 +192,9 @@ CREATE INDEX "step_entry_operator_id_package_id_idx" ON "step_entry"("operator_i
 CREATE INDEX "step_entry_operator_id_step_id_idx" ON "step_entry"("operator_id", "step_id");
 
 -- CreateIndex
+CREATE INDEX "step_entry_operator_id_tool_id_idx" ON "step_entry"("operator_id", "tool_id");
+
+-- CreateIndex
 CREATE INDEX "step_photo_operator_id_entry_id_idx" ON "step_photo"("operator_id", "entry_id");
 
 -- CreateIndex

@@ -4,6 +4,7 @@ import type { Role } from './roles.js';
 export type Authority = 'anyone' | 'signed-in' | readonly Role[];
 
 const KEEPERS: readonly Role[] = ['records', 'administrator'];
+const TOOL_KEEPERS: readonly Role[] = ['records', 'planner', 'administrator'];
 const CHANGERS: readonly Role[] = ['technician', 'records', 'administrator'];
 const CERTIFIERS: readonly Role[] = ['certifying-staff'];
 const CHECKERS: readonly Role[] = ['auditor', 'records', 'administrator'];
@@ -24,6 +25,18 @@ export const POLICY: Readonly<Record<string, Authority>> = {
   'GET /api/people': OVERSEERS,
   'POST /api/people': ADMINISTRATORS,
   'POST /api/people/:id/disable': ADMINISTRATORS,
+
+  'GET /api/authorisations': 'signed-in',
+  'POST /api/authorisations': ADMINISTRATORS,
+  'POST /api/authorisations/:id/end': ADMINISTRATORS,
+  'POST /api/authorisations/:id/void': ADMINISTRATORS,
+
+  // Tools that are calibrated
+  'GET /api/tools': 'signed-in',
+  'POST /api/tools': TOOL_KEEPERS,
+  'GET /api/tools/:id': 'signed-in',
+  'POST /api/tools/:id/calibrations': TOOL_KEEPERS,
+  'POST /api/tool-calibrations/:id/void': TOOL_KEEPERS,
 
   // The fleet and what is published about its parts
   'GET /api/rule-sets': 'signed-in',
