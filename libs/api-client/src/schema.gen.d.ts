@@ -123,6 +123,58 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/authorisations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Who may sign what, on which type and until when; of one person or of everyone, ended and voided ones marked. */
+        get: operations["authorisationsList"];
+        put?: never;
+        /** Lets a person sign work, inspections or releases. It counts at once. */
+        post: operations["authorisationsAdd"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/authorisations/{id}/end": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Ends an authorisation with a day. Answers the one that stands in its place, good through that day. */
+        post: operations["authorisationsEnd"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/authorisations/{id}/void": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Takes an authorisation back at once; what was signed under it stays. */
+        post: operations["authorisationsVoid"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/board": {
         parameters: {
             query?: never;
@@ -897,6 +949,75 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/tool-calibrations/{id}/void": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Voids a calibration that was recorded wrongly; what was accepted by it stays as it was judged. */
+        post: operations["toolsVoidCalibration"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/tools": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** All tools with their range and whether their calibration is in date, by serial number. */
+        get: operations["toolsList"];
+        put?: never;
+        /** Registers a tool. */
+        post: operations["toolsAdd"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/tools/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** A tool with its calibrations and where it was used. */
+        get: operations["toolsGet"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/tools/{id}/calibrations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Records a calibration. The newest one counts from the day it was made. */
+        post: operations["toolsCalibrate"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/trace-gaps": {
         parameters: {
             query?: never;
@@ -1033,6 +1154,28 @@ export interface components {
             positions: components["schemas"]["TypePositionDto"][];
             version: number;
         };
+        AuthorisationDto: {
+            /** @description Maker and designation of that type. */
+            airframeType: string | null;
+            /** @description Null: on all types of airframe. */
+            airframeTypeId: string | null;
+            fromOn: string;
+            id: string;
+            personId: string;
+            personName: string;
+            reference: string;
+            /** @enum {string} */
+            scope: "release" | "work" | "inspection";
+            /**
+             * @description How it stands today, in UTC. Within thirty days of its end it is told as ending soon.
+             * @enum {string}
+             */
+            standing: "in-force" | "ends-soon" | "to-come" | "ended" | "voided";
+            /** @description The last day it is good for; null while no end is set. */
+            toOn: string | null;
+            voided: boolean;
+            voidReason: string | null;
+        };
         BalanceRowDto: {
             airframeId: string;
             /** @description Flown less all the rest; anything but zero was lost or made up. */
@@ -1080,6 +1223,16 @@ export interface components {
             on?: string;
             /** @description For a log page: its number as written. */
             page?: string;
+        };
+        CalibrationDto: {
+            calibratedOn: string;
+            certificate: string;
+            dueOn: string;
+            /** @description True for the one the tool's status goes by. */
+            governs: boolean;
+            id: string;
+            voided: boolean;
+            voidReason: string | null;
         };
         ChangedComponentDto: {
             description: string;
@@ -1312,7 +1465,12 @@ export interface components {
             revision: string | null;
             serialNumber: string;
             /** @enum {string} */
-            status: "not-verified" | "planned" | "over" | "in-tolerance" | "soon" | "later" | "not-applicable" | "closed";
+            status: "closed" | "not-verified" | "planned" | "over" | "in-tolerance" | "soon" | "later" | "not-applicable";
+        };
+        EndAuthorisationDto: {
+            /** @description The last day it is good for. */
+            lastOn: string;
+            reason: string;
         };
         EngineModelDto: {
             cycleRules: components["schemas"]["CycleRuleDto"][];
@@ -1489,7 +1647,7 @@ export interface components {
             failure: string | null;
             id: string;
             /** @enum {string} */
-            state: "running" | "done" | "queued" | "failed" | "cancelled";
+            state: "done" | "running" | "queued" | "failed" | "cancelled";
             total: number | null;
         };
         ImportReachedDto: {
@@ -1538,7 +1696,7 @@ export interface components {
             sinceInstalled: components["schemas"]["CountersDto"];
             sinceNew: components["schemas"]["CountersDto"];
             /** @enum {string} */
-            status: "not-verified" | "planned" | "over" | "in-tolerance" | "soon" | "later" | "not-applicable" | "closed";
+            status: "closed" | "not-verified" | "planned" | "over" | "in-tolerance" | "soon" | "later" | "not-applicable";
             tightest: components["schemas"]["TightestPartDto"] | null;
         };
         InstalledPodDto: {
@@ -1554,7 +1712,7 @@ export interface components {
             kind: string;
             result: components["schemas"]["JobResultDto"] | null;
             /** @enum {string} */
-            state: "running" | "done" | "queued" | "failed" | "cancelled";
+            state: "done" | "running" | "queued" | "failed" | "cancelled";
             subjectId: string | null;
             /** @description How much there is to do; null while that is not known. */
             total: number | null;
@@ -1678,6 +1836,34 @@ export interface components {
             designation: string;
             maker: string;
             positions: components["schemas"]["TypePositionDto"][];
+        };
+        NewAuthorisationDto: {
+            /**
+             * Format: uuid
+             * @description The type of airframe it is for; for all types, when null or left out.
+             */
+            airframeTypeId?: string | null;
+            /** @description The first day it is good for. */
+            fromOn: string;
+            /** Format: uuid */
+            personId: string;
+            /** @description The letter or list it rests on. */
+            reference: string;
+            /**
+             * @description Signing work, second looks at work, or releases. The person needs a role that signs it too.
+             * @enum {string}
+             */
+            scope: "work" | "inspection" | "release";
+            /** @description The last day it is good for; without an end, when null or left out. */
+            toOn?: string | null;
+        };
+        NewCalibrationDto: {
+            /** @description The day it was made. */
+            calibratedOn: string;
+            /** @description The number of its certificate. */
+            certificate: string;
+            /** @description The day it is due again; the tool is good through that day. */
+            dueOn: string;
         };
         NewComponentDto: {
             description: string;
@@ -1903,6 +2089,22 @@ export interface components {
             lifeLimited: boolean;
             name: string;
         };
+        NewToolDto: {
+            /** @description What it is, such as "torque wrench, 1/2 inch drive". */
+            description: string;
+            /** @description The largest deviation its certificate allows, in percent, as typed. */
+            deviation?: string | null;
+            /** @enum {string} */
+            kind: "torque-wrench" | "gauge" | "other";
+            /** @description The highest value it may be used at, in its unit, as typed. */
+            rangeHigh?: string | null;
+            /** @description The lowest value it may be used at, in its unit, as typed. */
+            rangeLow?: string | null;
+            /** @description As marked on the tool; one serial number is one tool. */
+            serialNumber: string;
+            /** @description Of a torque wrench N·m, lbf·ft, lbf·in or kgf·m; of a gauge any unit, as text. */
+            unit?: string | null;
+        };
         NewTraceGapDto: {
             /** Format: uuid */
             componentId: string;
@@ -1954,11 +2156,14 @@ export interface components {
             outgoing: components["schemas"]["MovedComponentDto"] | null;
             /** @description The log page or the date the moment was told by; null when it is known to the minute. */
             placed: string | null;
-            position: components["schemas"]["ChangePositionDto"];
+            /** @description Null for a change inside a component. */
+            position: components["schemas"]["ChangePositionDto"] | null;
             /** @enum {string} */
             precision: "page" | "minute" | "day";
             reason: string;
             slot: string;
+            /** @description The name of the place. */
+            slotName: string;
         };
         PackageDto: {
             airframe: components["schemas"]["PackageAirframeDto"] | null;
@@ -2298,6 +2503,74 @@ export interface components {
             remainingMinutes: number | null;
             serialNumber: string;
         };
+        ToolDto: {
+            /** @description Of the calibration that governs; null when there is none. */
+            calibratedOn: string | null;
+            certificate: string | null;
+            description: string;
+            /** @description Percent. */
+            deviation: string | null;
+            /** @description The last day it is good for. */
+            dueOn: string | null;
+            id: string;
+            /** @enum {string} */
+            kind: "other" | "torque-wrench" | "gauge";
+            rangeHigh: string | null;
+            rangeLow: string | null;
+            serialNumber: string;
+            /**
+             * @description By the newest calibration, today in UTC; due soon within thirty days.
+             * @enum {string}
+             */
+            status: "soon" | "in-date" | "out-of-date" | "never";
+            unit: string | null;
+            version: number;
+        };
+        ToolUseDto: {
+            enteredAt: string;
+            entryId: string;
+            packageId: string;
+            packageNumber: string;
+            packageTitle: string;
+            personName: string;
+            /** @description The point of a group that was read; null where there are no points. */
+            point: string | null;
+            stepNumber: number;
+            stepTitle: string;
+            /** @description What was typed, with its unit. */
+            typed: string;
+            /** @enum {string} */
+            verdict: "accepted" | "rejected";
+            voided: boolean;
+        };
+        ToolViewDto: {
+            /** @description Of the calibration that governs; null when there is none. */
+            calibratedOn: string | null;
+            calibrations: components["schemas"]["CalibrationDto"][];
+            certificate: string | null;
+            description: string;
+            /** @description Percent. */
+            deviation: string | null;
+            /** @description The last day it is good for. */
+            dueOn: string | null;
+            id: string;
+            /** @enum {string} */
+            kind: "other" | "torque-wrench" | "gauge";
+            rangeHigh: string | null;
+            rangeLow: string | null;
+            serialNumber: string;
+            /**
+             * @description By the newest calibration, today in UTC; due soon within thirty days.
+             * @enum {string}
+             */
+            status: "soon" | "in-date" | "out-of-date" | "never";
+            unit: string | null;
+            /** @description The newest two hundred. */
+            uses: components["schemas"]["ToolUseDto"][];
+            /** @description How many uses there are in all. */
+            usesInAll: number;
+            version: number;
+        };
         TraceGapDto: {
             componentId: string;
             from: string;
@@ -2321,6 +2594,12 @@ export interface components {
             mount: "left-wing" | "right-wing" | "tail";
             /** @description From the left outboard, beginning at 1; the auxiliary power unit's is 0. */
             number: number;
+        };
+        VoidAuthorisationDto: {
+            reason: string;
+        };
+        VoidCalibrationDto: {
+            reason: string;
         };
         VoidedFactDto: {
             componentId: string;
@@ -2601,6 +2880,113 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["PositionsDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    authorisationsList: {
+        parameters: {
+            query?: {
+                personId?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AuthorisationDto"][];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    authorisationsAdd: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewAuthorisationDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AuthorisationDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    authorisationsEnd: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["EndAuthorisationDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AuthorisationDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    authorisationsVoid: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["VoidAuthorisationDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AuthorisationDto"];
                 };
             };
             default: components["responses"]["Problem"];
@@ -3958,6 +4344,133 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["SessionDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    toolsVoidCalibration: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["VoidCalibrationDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ToolViewDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    toolsList: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ToolDto"][];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    toolsAdd: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewToolDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ToolViewDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    toolsGet: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ToolViewDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    toolsCalibrate: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewCalibrationDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ToolViewDto"];
                 };
             };
             default: components["responses"]["Problem"];
