@@ -3,6 +3,7 @@ import type { LifeFacts, RatingLimit } from '@strutbook/domain/life/life.js';
 import { lifeOf } from '@strutbook/domain/life/limited-life.js';
 import { limiterOf } from '@strutbook/domain/life/limiter.js';
 import { checkRelease, mayBeReleased } from '@strutbook/domain/release/check-release.js';
+import { NO_WORK } from '@strutbook/domain/release/work-snapshot.js';
 import { fraction } from '@strutbook/domain/units/fraction.js';
 import { instant } from '@strutbook/domain/units/minutes.js';
 
@@ -69,8 +70,11 @@ describe('life-limit pages of engine manuals (public copies, chapter 05-11)', ()
           },
         },
       ],
+      component: null,
       flights: [],
-      steps: [],
+      work: NO_WORK,
+      requirements: [],
+      releaser: null,
       plannedStayCycles: null,
     });
     expect(objections.map((objection) => objection.code)).toEqual(['NOT_AUTHORISED']);

@@ -5,6 +5,7 @@ import { instant } from '../units/minutes.js';
 import { checkRelease, mayBeReleased } from './check-release.js';
 import { objectionText } from './objection-text.js';
 import type { EngineSnapshot, LimitedPartSlot, ReleaseSnapshot } from './snapshot.js';
+import { NO_WORK, type ReleaserSnapshot, type RequirementSnapshot } from './work-snapshot.js';
 
 const limited = (
   remaining: number | null,
@@ -44,8 +45,11 @@ const snapshot = (change: Partial<ReleaseSnapshot> = {}): ReleaseSnapshot => ({
   package: { id: 'w', kind: 'engine-change', airframeId: 'a', registration: 'ZZ-AAA', ruleSet: 'us-121' },
   at: instant(1000),
   positions: [{ positionId: 'p1', number: 1, engine: engine() }],
+  component: null,
   flights: [],
-  steps: [],
+  work: NO_WORK,
+  requirements: [],
+  releaser: null,
   plannedStayCycles: null,
   ...change,
 });
@@ -97,19 +101,14 @@ describe('the release check', () => {
     expect(mayBeReleased(checkRelease(withEngine(change)))).toBe(severity === 'advisory');
   });
 
-  it('holds an empty position, an unsigned step and mixed models', () => {
+  it('holds an empty position and mixed models', () => {
     const positions = [1, 2, 3].map((number) => ({
       positionId: `p${number}`,
       number,
       engine: number === 3 ? null : engine({ modelName: `M-${number}` }),
     }));
-    const steps = [
-      { stepId: 's', number: '1', title: 'Mount bolts', signed: false },
-      { stepId: 't', number: '2', title: 'Cowls', signed: true },
-    ];
-    expect(codes(snapshot({ positions, steps }))).toEqual([
+    expect(codes(snapshot({ positions }))).toEqual([
       ['ENGINE_MISSING', 'blocking'],
-      ['STEP_UNSIGNED', 'blocking'],
       ['MIXED_MODELS', 'advisory'],
     ]);
   });
@@ -119,6 +118,53 @@ describe('the release check', () => {
     const planned = { ...withEngine({ limitedParts: [disk(limited(99))] }), plannedStayCycles: 100 };
     expect(codes(planned)).toEqual([['SHORT_OF_PLANNED_STAY', 'advisory']]);
     expect(codes({ ...planned, plannedStayCycles: 99 })).toEqual([]);
+  });
+
+  it('holds a requirement that is over or not verified, unless this package meets it', () => {
+    const requirement = (change: Partial<RequirementSnapshot>): RequirementSnapshot => ({
+      id: 'r',
+      name: 'R-1, fuel nozzles',
+      on: 'engine E-1 at position 1',
+      positionNumber: 1,
+      verdict: 'in-order',
+      why: '',
+      closedHere: false,
+      ...change,
+    });
+    const with_ = (change: Partial<RequirementSnapshot>) =>
+      codes(snapshot({ requirements: [requirement(change)] }));
+    expect(with_({ verdict: 'over' })).toEqual([['REQUIREMENT_OVER', 'blocking']]);
+    expect(with_({ verdict: 'not-verified' })).toEqual([['REQUIREMENT_NOT_VERIFIED', 'blocking']]);
+    expect(with_({})).toEqual([]);
+    expect(with_({ verdict: 'over', closedHere: true })).toEqual([]);
+    expect(with_({ verdict: 'not-verified', closedHere: true })).toEqual([]);
+  });
+
+  it('holds a releaser without authorisation today or without a certificate number', () => {
+    const by = (change: Partial<ReleaserSnapshot>) =>
+      codes(
+        snapshot({
+          releaser: { personId: 'p', name: 'A. Person', licence: 'L-1', authorised: true, ...change },
+        }),
+      );
+    expect(by({})).toEqual([]);
+    expect(by({ authorised: false })).toEqual([['RELEASER_NOT_AUTHORISED', 'blocking']]);
+    // 14 CFR 43.9(a): the certificate number is part of the entry.
+    expect(by({ licence: null })).toEqual([['RELEASER_WITHOUT_LICENCE', 'blocking']]);
+    expect(by({ licence: ' ' })).toEqual([['RELEASER_WITHOUT_LICENCE', 'blocking']]);
+  });
+
+  it('judges an engine on no airframe by itself, and a module by the parts in it', () => {
+    const as = engine({ ratingId: null, limitedParts: [disk(limited(0))] });
+    const alone = { ...snapshot().package, airframeId: null, registration: null };
+    const held = (kind: 'engine' | 'module') =>
+      codes(snapshot({ package: alone, positions: [], component: { kind, as } })).map(([code]) => code);
+    expect(held('engine')).toEqual(['AT_LIMIT', 'RATING_UNKNOWN']);
+    expect(held('module')).toEqual(['AT_LIMIT']);
+    const sound = engine({ limitedParts: [disk(limited(1))] });
+    expect(
+      codes(snapshot({ package: alone, positions: [], component: { kind: 'engine', as: sound } })),
+    ).toEqual([]);
   });
 
   it('tells gaps of the log as advice', () => {

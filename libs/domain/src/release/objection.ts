@@ -15,11 +15,47 @@ export type ObjectionCode =
   | 'PART_UNSERVICEABLE'
   | 'PART_SERVICEABILITY_UNKNOWN'
   | 'MIXED_MODELS'
+  | 'REQUIREMENT_OVER'
+  | 'REQUIREMENT_NOT_VERIFIED'
+  | 'LOG_GAP'
+  | WorkObjectionCode;
+
+/** What is held against the work itself: its steps, what was captured in them, and who signed. */
+export type WorkObjectionCode =
   | 'STEP_UNSIGNED'
-  | 'LOG_GAP';
+  | 'CAPTURE_MISSING'
+  | 'INSPECTION_MISSING'
+  | 'INSPECTION_BY_SAME_PERSON'
+  | 'ONE_PERSON_REINSPECTION'
+  | 'TORQUE_OUT_OF_RANGE'
+  | 'TOOL_NOT_USABLE'
+  | 'LEAK_CHECK_INCOMPLETE'
+  | 'LEAK_FOUND'
+  | 'PAPERS_REJECTED'
+  | 'ENTRY_REJECTED'
+  | 'ITEM_OPEN'
+  | 'COUNTS_DIFFER'
+  | 'ORDER_NOT_MADE'
+  | 'ORDER_DIFFERS'
+  | 'SIGNER_NOT_AUTHORISED'
+  | 'RELEASER_NOT_AUTHORISED'
+  | 'RELEASER_WITHOUT_LICENCE';
 
 /** A blocking objection forbids the release; an advisory one is told with it. */
 export type Severity = 'blocking' | 'advisory';
+
+/** The kinds of record something can be held against. */
+export type ObjectionRecordKind =
+  | 'position'
+  | 'component'
+  | 'slot'
+  | 'flight'
+  | 'step'
+  | 'airframe'
+  | 'package'
+  | 'tool'
+  | 'person'
+  | 'requirement';
 
 /**
  * What is held against releasing, or against a fact: code, severity, the record it is about, and what the
@@ -31,10 +67,7 @@ export interface Objection {
   /** The position it is about; null when it is about the whole airframe. */
   readonly positionNumber: number | null;
   /** The record that is held against it. */
-  readonly record: {
-    readonly kind: 'position' | 'component' | 'slot' | 'flight' | 'step' | 'airframe';
-    readonly id: string;
-  };
+  readonly record: { readonly kind: ObjectionRecordKind; readonly id: string };
   /** Words and figures for the sentence: serial numbers, slot names, pages, cycles. */
   readonly detail: Readonly<Record<string, string | number | null>>;
 }

@@ -1,5 +1,6 @@
 import type { Life } from '../life/life.js';
 import type { Instant } from '../units/minutes.js';
+import type { ReleaserSnapshot, RequirementSnapshot, WorkSnapshot } from './work-snapshot.js';
 
 /** A place in an engine where a limited part is expected, and what is there. */
 export interface LimitedPartSlot {
@@ -46,12 +47,10 @@ export interface LoggedLeg {
   readonly landingAt: Instant;
 }
 
-/** A step of the package, and whether it is signed for its present content. */
-export interface StepSnapshot {
-  readonly stepId: string;
-  readonly number: string;
-  readonly title: string;
-  readonly signed: boolean;
+/** A component that is released by itself, with what is beneath it. */
+export interface ComponentSnapshot {
+  readonly kind: 'engine' | 'apu' | 'module' | 'part' | 'pod';
+  readonly as: EngineSnapshot;
 }
 
 /** Everything one release is judged on, as of one instant. */
@@ -59,14 +58,20 @@ export interface ReleaseSnapshot {
   readonly package: {
     readonly id: string;
     readonly kind: string;
-    readonly airframeId: string;
-    readonly registration: string;
+    /** The airframe that is released; null for a component that hangs on none. */
+    readonly airframeId: string | null;
+    readonly registration: string | null;
     readonly ruleSet: string;
   };
   readonly at: Instant;
   readonly positions: readonly PositionSnapshot[];
+  /** The component of a package on no airframe. */
+  readonly component: ComponentSnapshot | null;
   readonly flights: readonly LoggedLeg[];
-  readonly steps: readonly StepSnapshot[];
+  readonly work: WorkSnapshot;
+  readonly requirements: readonly RequirementSnapshot[];
+  /** Who asks, where they are certifying staff; null for everyone else, to whom the check is advice. */
+  readonly releaser: ReleaserSnapshot | null;
   /** Cycles the part shall last from here; null when nobody planned it. */
   readonly plannedStayCycles: number | null;
 }

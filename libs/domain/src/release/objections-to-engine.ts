@@ -1,0 +1,115 @@
+import type { Objection, ObjectionCode } from './objection.js';
+import { objectionsToLife } from './objections-to-life.js';
+import type { ComponentSnapshot, EngineSnapshot, LimitedPartSlot, PositionSnapshot } from './snapshot.js';
+
+/** What is held against a position: no engine, or something about the engine or a limited part in it. Total. */
+export function objectionsToPosition(
+  position: PositionSnapshot,
+  plannedStayCycles: number | null,
+): readonly Objection[] {
+  const { engine, number, positionId } = position;
+  if (engine === null)
+    return [
+      {
+        code: 'ENGINE_MISSING',
+        severity: 'blocking',
+        positionNumber: number,
+        record: { kind: 'position', id: positionId },
+        detail: { position: number },
+      },
+    ];
+  return [
+    ...objectionsToEngine(engine, number),
+    ...engine.limitedParts.flatMap((slot) => objectionsToSlot(slot, { number, engine, plannedStayCycles })),
+  ];
+}
+
+/** What is held against a component that is released by itself, and against the limited parts in it. Total. */
+export function objectionsToComponent(
+  { kind, as }: ComponentSnapshot,
+  plannedStayCycles: number | null,
+): readonly Objection[] {
+  return [
+    ...(kind === 'engine' ? objectionsToEngine(as, null) : []),
+    ...as.limitedParts.flatMap((slot) =>
+      objectionsToSlot(slot, { number: null, engine: as, plannedStayCycles }),
+    ),
+  ];
+}
+
+function objectionsToEngine(engine: EngineSnapshot, number: number | null): readonly Objection[] {
+  const held = (
+    code: ObjectionCode,
+    severity: Objection['severity'],
+    detail: Objection['detail'] = {},
+  ): Objection => ({
+    code,
+    severity,
+    positionNumber: number,
+    record: { kind: 'component', id: engine.componentId },
+    detail: { serial: engine.serial, model: engine.modelName, position: number, ...detail },
+  });
+  const { minutes, cycles } = engine.totals;
+  const objections: Objection[] = [];
+  if (engine.authorised === false) objections.push(held('ENGINE_NOT_AUTHORISED', 'blocking'));
+  if (engine.ratingId === null) objections.push(held('RATING_UNKNOWN', 'blocking'));
+  if (minutes === null || cycles === null)
+    objections.push(held('COUNTERS_UNKNOWN', 'blocking', { missing: missingCounters(minutes, cycles) }));
+  objections.push(...serviceability(engine.serviceable, held));
+  return objections;
+}
+
+function missingCounters(minutes: number | null, cycles: number | null): string {
+  return [...(minutes === null ? ['hours'] : []), ...(cycles === null ? ['cycles'] : [])].join(' and ');
+}
+
+function serviceability(
+  serviceable: boolean | null,
+  held: (code: ObjectionCode, severity: Objection['severity']) => Objection,
+): readonly Objection[] {
+  if (serviceable === false) return [held('PART_UNSERVICEABLE', 'blocking')];
+  return serviceable === null ? [held('PART_SERVICEABILITY_UNKNOWN', 'advisory')] : [];
+}
+
+interface InEngine {
+  readonly number: number | null;
+  readonly engine: EngineSnapshot;
+  readonly plannedStayCycles: number | null;
+}
+
+function objectionsToSlot(
+  slot: LimitedPartSlot,
+  { number, engine, plannedStayCycles }: InEngine,
+): readonly Objection[] {
+  const { part, slotId, slotName } = slot;
+  if (part === null)
+    return [
+      {
+        code: 'LIMITED_PART_MISSING',
+        severity: 'blocking',
+        positionNumber: number,
+        record: { kind: 'slot', id: slotId },
+        detail: { slot: slotName, engine: engine.serial, position: number },
+      },
+    ];
+  const held = (
+    code: ObjectionCode,
+    severity: Objection['severity'],
+    detail: Objection['detail'] = {},
+  ): Objection => ({
+    code,
+    severity,
+    positionNumber: number,
+    record: { kind: 'component', id: part.componentId },
+    detail: {
+      serial: part.serial,
+      partNumber: part.partNumber,
+      slot: slotName,
+      engine: engine.serial,
+      model: engine.modelName,
+      position: number,
+      ...detail,
+    },
+  });
+  return [...objectionsToLife(part.life, held, plannedStayCycles), ...serviceability(part.serviceable, held)];
+}

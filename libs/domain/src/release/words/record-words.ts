@@ -1,0 +1,131 @@
+import { formatHours } from '../../units/minutes.js';
+import type { ObjectionCode, WorkObjectionCode } from '../objection.js';
+import type { Detail, Phrase } from './phrase.js';
+
+const engine = (d: Detail) =>
+  d['position'] === null ? `Engine ${d['serial']}` : `Engine ${d['serial']} at position ${d['position']}`;
+const component = (d: Detail) => (d['position'] === undefined ? `Component ${d['serial']}` : engine(d));
+const part = (d: Detail) =>
+  d['partNumber'] === undefined ? component(d) : `Part ${d['partNumber']} serial ${d['serial']}`;
+const partThere = (d: Detail) =>
+  d['slot'] === undefined ? part(d) : `${part(d)} (${d['slot']}, engine ${d['engine']})`;
+const whole = (value: Detail[string] | undefined) => (typeof value === 'number' ? value : null);
+
+function left(d: Detail): string {
+  const [cycles, minutes] = [whole(d['remaining']), whole(d['remainingMinutes'])];
+  const told = [
+    ...(cycles === null ? [] : [leftOf(cycles, String(Math.abs(cycles)), `${d['limit']} cycles`)]),
+    ...(minutes === null
+      ? []
+      : [
+          leftOf(
+            minutes,
+            formatHours(Math.abs(minutes)),
+            `${formatHours(whole(d['minutesLimit']) ?? 0)} hours`,
+          ),
+        ]),
+  ];
+  return told.join(', ');
+}
+
+/** '229 of 9000 cycles remain', '4 past 9000 cycles'. */
+function leftOf(remaining: number, amount: string, limit: string): string {
+  return remaining < 0 ? `${amount} past ${limit}` : `${amount} of ${limit} remain`;
+}
+
+/** The words for what is held against an aircraft, its engines, their parts and its log. */
+export const RECORD_PHRASES = {
+  ENGINE_MISSING: (d) => ({
+    record: `Position ${d['position']}`,
+    reason: 'No engine is installed there.',
+    fix: 'Record the installation of the engine.',
+  }),
+  OVER_LIMIT: (d) => ({
+    record: partThere(d),
+    reason: `Its life limit is passed: ${left(d)}.`,
+    fix: 'Replace the part, and report the overrun.',
+  }),
+  AT_LIMIT: (d) => ({
+    record: partThere(d),
+    reason: `Its life is used up: ${left(d)}. The next flight would pass the limit.`,
+    fix: 'Replace the part before the next flight.',
+  }),
+  NOT_AUTHORISED: (d) => ({
+    record: partThere(d),
+    reason: `The part number is not authorised in ${d['model'] ?? 'this model'} at this rating.`,
+    fix: 'Fit a part number authorised there, or correct the model or rating.',
+  }),
+  ENGINE_NOT_AUTHORISED: (d) => ({
+    record: component(d),
+    reason: 'Its model is not authorised at this position.',
+    fix: 'Fit an authorised model, or record the approval that authorises it.',
+  }),
+  LIMITED_PART_MISSING: (d) => ({
+    record: `${d['slot']} of engine ${d['engine']}`,
+    reason: 'A life-limited part is expected there and none is recorded.',
+    fix: 'Record the part that is fitted, with its trace.',
+  }),
+  LIMITED_PART_UNTRACED: (d) => ({
+    record: partThere(d),
+    reason: `Its life is not substantiated; not known: ${d['missing'] || 'its history'}.`,
+    fix: 'Complete the trace, or record the acceptance of the worst case with its reference.',
+  }),
+  NO_LIMIT_RECORDED: (d) => ({
+    record: partThere(d),
+    reason: 'No life limit in force is recorded for its part number in this model and rating.',
+    fix: 'Record the limit from the approved document with its revision.',
+  }),
+  COUNTERS_UNKNOWN: (d) => ({
+    record: engine(d),
+    reason: `Its ${d['missing'] ?? 'counters'} since new are not known.`,
+    fix: 'Record the opening balance with its source.',
+  }),
+  RATING_UNKNOWN: (d) => ({
+    record: engine(d),
+    reason: 'The rating it runs at is not recorded.',
+    fix: 'Record the rating from the data plate or the release document.',
+  }),
+  PART_UNSERVICEABLE: (d) => ({
+    record: partThere(d),
+    reason: 'It is recorded as unserviceable.',
+    fix: 'Fit a serviceable one, or record the release document that makes it serviceable.',
+  }),
+  PART_SERVICEABILITY_UNKNOWN: (d) => ({
+    record: partThere(d),
+    reason: 'Nobody recorded whether it is serviceable.',
+    fix: 'Record its release document.',
+  }),
+  SHORT_OF_PLANNED_STAY: (d) => ({
+    record: partThere(d),
+    reason: `It does not last the planned stay of ${d['plannedStay']} cycles: ${left(d)}.`,
+    fix: 'Plan its replacement, or a shorter stay.',
+  }),
+  MIXED_MODELS: (d) => ({
+    record: `Airframe ${d['registration']}`,
+    reason: `Different engine models are installed: ${d['models']}.`,
+    fix: 'Check that the mix is approved for this airframe.',
+  }),
+  WORST_CASE_ACCEPTED: (d) => ({
+    record: partThere(d),
+    reason: `What is unknown is counted at its worst, under a recorded acceptance: ${left(d)}.`,
+    fix: 'Nothing, while the acceptance holds.',
+  }),
+  LOG_GAP: (d) => ({
+    record: d['page'] === null || d['page'] === undefined ? 'Flight log' : `Log page ${d['page']}`,
+    reason:
+      d['reason'] === 'stations'
+        ? `It left from ${d['leftFrom']}, but the flight before arrived at ${d['arrivedAt']}: a flight may be missing.`
+        : `It follows page ${d['pageBefore']}: a page may be missing.`,
+    fix: 'Enter the missing flight, or note why there is none.',
+  }),
+  REQUIREMENT_OVER: (d) => ({
+    record: `${d['name']} on ${d['on']}`,
+    reason: `It is over: ${d['why']}`,
+    fix: 'Do it and record it, or name it in this package.',
+  }),
+  REQUIREMENT_NOT_VERIFIED: (d) => ({
+    record: `${d['name']} on ${d['on']}`,
+    reason: `When it is due is not verified: ${d['why']}`,
+    fix: 'Record when it was last done, with its evidence, or why it does not apply.',
+  }),
+} as const satisfies Record<Exclude<ObjectionCode, WorkObjectionCode>, Phrase>;
