@@ -24,6 +24,7 @@ const RECORDS = [
   EngineSnapshots,
   DuePoints,
   Projections,
+  Requirements,
   History,
   SlotChanges,
   Authorisations,

@@ -3,7 +3,7 @@ import type { Boundary, LoggedFlight, Precision } from '../stays/boundary.js';
 import type { Instant } from '../units/minutes.js';
 import type { Stay } from '../usage/flatten-exposures.js';
 
-/** A change at one slot of a position: something comes off, something goes on, or both, as one act. */
+/** A change at one slot: something comes off, something goes on, or both, as one act. */
 export interface ChangeRequest {
   readonly slotId: string;
   readonly off: {
@@ -35,7 +35,8 @@ export interface ChangeFacts {
     readonly id: string;
     /** The kind of component it takes: an engine, a pod, an auxiliary power unit. */
     readonly kind: string;
-    readonly positionNumber: number;
+    /** Null for a place inside a component. */
+    readonly positionNumber: number | null;
     /** Models authorised there; null when no list is recorded. */
     readonly authorisedModelIds: readonly string[] | null;
     /** All stays in it that are not voided. */

@@ -32,7 +32,7 @@ interface Removal {
 }
 
 /**
- * Plans the change of an engine or a pod at a position as one act: what comes off goes to a location, what
+ * Plans a change at a slot, of a position or of a component, as one act: what comes off goes to a location, what
  * goes on leaves its own.
  *
  * Refuses: NOTHING_TO_CHANGE, NO_SUCH_LOG_PAGE, NOT_INSTALLED_THERE, NOT_OPEN, ENDS_BEFORE_START,

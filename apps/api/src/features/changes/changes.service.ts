@@ -6,10 +6,9 @@ import type { ActRequest } from '../../platform/http/act-key.js';
 import { Acts } from '../../platform/http/acts.js';
 import { fromInstant } from '../../platform/http/instants.js';
 import { refuse } from '../../platform/problems/refusal.error.js';
-import { Projections } from '../../records/due-points/projections.js';
+import { SlotChanges } from '../../records/changes/slot-changes.js';
 import { Journal } from '../../records/journal/journal.js';
 import { plainJson } from '../../records/journal/plain-json.js';
-import { boundaryText, Stays } from '../../records/stays/stays.js';
 import type { ChangePreviewDto, RecordedChangeDto } from './change.dto.js';
 import type { ChangeCommand } from './change-command.js';
 import { type PlannedChange, PreviewChange } from './preview-change.js';
@@ -21,8 +20,7 @@ export class ChangesService {
     private readonly db: Database,
     private readonly acts: Acts,
     private readonly journal: Journal,
-    private readonly stays: Stays,
-    private readonly projections: Projections,
+    private readonly slotChanges: SlotChanges,
     private readonly previewChange: PreviewChange,
   ) {}
 
@@ -55,46 +53,25 @@ export class ChangesService {
 
   private async write(tx: Tx, actor: Actor, change: ChangeToWrite): Promise<RecordedChangeDto> {
     const { command, planned, number, key } = change;
-    const { loaded, preview } = planned;
+    const { preview, airframe, positionId } = planned;
     const kind = command.slotKind === 'pod' ? 'pod-swap' : 'engine-change';
     const packageNumber = `${kind === 'pod-swap' ? 'PS' : 'EC'}-${String(number).padStart(4, '0')}`;
     const packageId = await openPackage(tx, actor, { ...change, kind, packageNumber });
-    await this.moveComponents(tx, actor, change, packageId);
-    if (planned.newRatingId !== null && loaded.incomingId !== null)
-      await changeRating(tx, actor, { ...change, componentId: loaded.incomingId, packageNumber });
-    await recordMoves(tx, actor, change, packageId);
-    const moved = [planned.outgoingId, loaded.incomingId].filter((id) => id !== null);
-    await this.projections.ofComponents(tx, actor.operatorId, moved);
+    const moved = await this.slotChanges.write(tx, actor.operatorId, planned.planned, {
+      packageId,
+      packageNumber,
+      number,
+    });
     await this.journal.append(tx, actor, {
       number,
-      stream: loaded.airframe.id,
+      stream: airframe.id,
       kind: kind === 'pod-swap' ? 'pod-swapped' : 'engine-changed',
       body: plainJson({ packageId, packageNumber, ...command, ...preview }),
-      about: [packageId, loaded.positionId, ...moved],
+      about: [packageId, positionId, ...moved],
       key,
     });
     const { at, objections } = preview;
     return { id: packageId, number: packageNumber, kind, version: 1, at, objections };
-  }
-
-  /** Closes what ends, then opens what begins: so nothing needs to be deferrable. */
-  private async moveComponents(
-    tx: Tx,
-    { operatorId }: Actor,
-    { command, planned, number }: ChangeToWrite,
-    packageId: string,
-  ): Promise<void> {
-    const { boundary, reason } = command;
-    for (const end of planned.plan.ends)
-      await this.stays.end(tx, operatorId, { ...end, boundary, number, packageId, reason });
-    for (const open of planned.plan.opens)
-      await this.stays.open(tx, operatorId, number, {
-        ...open,
-        fromBoundary: boundary,
-        toBoundary: open.to === null ? null : boundary,
-        reason,
-        packageId,
-      });
   }
 }
 
@@ -110,7 +87,7 @@ async function openPackage(
   { operatorId }: Actor,
   { command, planned, number, kind, packageNumber }: ChangeToWrite & { kind: string; packageNumber: string },
 ): Promise<string> {
-  const { airframe } = planned.loaded;
+  const { airframe } = planned;
   const id = newId();
   await tx.workPackage.create({
     data: {
@@ -120,61 +97,11 @@ async function openPackage(
       kind,
       title: titleOf(command, airframe.registration),
       airframeId: airframe.id,
-      openedAt: fromInstant(planned.resolved.at),
+      openedAt: fromInstant(planned.planned.resolved.at),
       recordedSeq: number,
     },
   });
   return id;
-}
-
-async function changeRating(
-  tx: Tx,
-  { operatorId }: Actor,
-  {
-    planned,
-    number,
-    componentId,
-    packageNumber,
-  }: ChangeToWrite & { componentId: string; packageNumber: string },
-): Promise<void> {
-  await tx.ratingChange.create({
-    data: {
-      operatorId,
-      id: newId(),
-      componentId,
-      ratingId: planned.newRatingId ?? '',
-      at: fromInstant(planned.resolved.at),
-      source: `Change ${packageNumber}`,
-      recordedSeq: number,
-    },
-  });
-}
-
-/** What came off and what went on, with the counters that were confirmed. */
-async function recordMoves(
-  tx: Tx,
-  { operatorId }: Actor,
-  { command, planned, number }: ChangeToWrite,
-  packageId: string,
-): Promise<void> {
-  const { loaded, preview, outgoingId, resolved } = planned;
-  await tx.packageChange.create({
-    data: {
-      operatorId,
-      id: newId(),
-      packageId,
-      slotId: loaded.request.slotId,
-      positionId: loaded.positionId,
-      outgoingId,
-      incomingId: loaded.incomingId,
-      at: fromInstant(resolved.at),
-      boundaryKind: command.boundary.kind,
-      boundaryText: boundaryText(command.boundary) ?? preview.at,
-      reason: command.reason,
-      counters: JSON.stringify({ outgoing: preview.outgoing, incoming: preview.incoming }),
-      recordedSeq: number,
-    },
-  });
 }
 
 function titleOf(
