@@ -19,6 +19,7 @@ const NAMES_NOTHING = [
   'POST /api/people',
   'POST /api/session',
   'POST /api/session/password',
+  'POST /api/tools',
 ];
 
 let office: Office;

@@ -1,27 +1,14 @@
 import { atMinute, onTheWire } from '../scenario/acts.js';
 import { instantAt } from '../scenario/instants.js';
 import type { FullRegister } from './full-register.js';
-
-/** A request that names something: by its route in the contract, the address, and the body. */
-export interface NamingRequest {
-  readonly route: string;
-  readonly path: string;
-  readonly body?: object;
-}
+import { get, type NamingRequest, post } from './naming-request.js';
+import { peopleAndTools } from './people-and-tools.js';
 
 type Ids = FullRegister['ids'];
 
 const digest = '0'.repeat(64);
 const reason = { reason: 'Test' };
 const flight = onTheWire({ page: '99', takeOff: 900, landing: 960 });
-
-function get(route: string, id: string): NamingRequest {
-  return { route: `GET ${route}`, path: route.replace(/\{\w+\}/, id) };
-}
-
-function post(route: string, body: object, id = ''): NamingRequest {
-  return { route: `POST ${route}`, path: route.replace(/\{\w+\}/, id), body };
-}
 
 /**
  * Every request that names a record by its id, in address or body: `theirs` are the ids named, `own` fill in what
@@ -34,6 +21,7 @@ export function namingRequests({ ids: theirs }: FullRegister, own: FullRegister)
     ...additions(theirs, own.ids),
     ...facts(theirs, own.ids),
     ...moves(theirs, own),
+    ...peopleAndTools(theirs, own.ids),
   ];
 }
 
@@ -160,6 +148,8 @@ function moves(
 }
 
 const WHOLE_LISTS = [
+  'authorisations',
+  'tools',
   ...[
     'airframe-types',
     'airframes',

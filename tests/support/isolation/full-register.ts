@@ -12,6 +12,9 @@ export interface FullRegister {
   readonly fleet: Fleet;
   readonly ids: {
     readonly person: string;
+    readonly authorisation: string;
+    readonly tool: string;
+    readonly calibration: string;
     readonly airframe: string;
     readonly airframeType: string;
     readonly engineModel: string;
@@ -77,6 +80,8 @@ export async function fillRegister(
     stay: await lastOf(administrator, `/api/components/${first.id}/places`),
     opening: await lastOf(administrator, `/api/airframes/${airframe.id}/openings`),
     person: await lastOf(administrator, '/api/people'),
+    authorisation: await lastOf(administrator, '/api/authorisations'),
+    ...(await calibratedTool(administrator, mark)),
     import: await importFlights(administrator, airframe.registration),
     ...(await printHistory(administrator, first.id)),
   };
@@ -138,6 +143,22 @@ async function certified(
     licence: `${mark}-66`,
   };
   return releasePackage(await employ(office, person), packageId, office.founded.password);
+}
+
+async function calibratedTool(client: HttpClient, mark: string) {
+  const wrench = {
+    serialNumber: `${mark}-TW1`,
+    description: 'Torque wrench',
+    kind: 'torque-wrench',
+    unit: 'N·m',
+  };
+  const { id: tool } = done(await client.post<WithId>('/api/tools', wrench));
+  const { calibrations } = done(
+    await client.post<{ readonly calibrations: readonly WithId[] }>(`/api/tools/${tool}/calibrations`, {
+      ...{ calibratedOn: '2025-01-01', dueOn: '2026-01-01', certificate: `${mark}-C1` },
+    }),
+  );
+  return { tool, calibration: calibrations[0]?.id ?? '' };
 }
 
 /** The id of the last row of a list. */

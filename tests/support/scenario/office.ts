@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { type Founded, foundOperator, type RunningApi, startApi } from '../api.js';
+import { authorise } from '../authorise.js';
 import { startDatabase, type TestDatabase, withClient } from '../database.js';
 import { HttpClient } from '../http-client.js';
 import { done } from './problem.js';
@@ -51,14 +52,31 @@ export interface Staff {
   readonly licence?: string;
 }
 
+/** Adds a person who need not change the password first, authorised for all that the roles may sign. */
+export async function hire(
+  { administrator, founded }: Pick<Office, 'administrator' | 'founded'>,
+  person: Staff,
+  options: { readonly authorised: boolean } = { authorised: true },
+): Promise<Pick<Founded, 'signInName' | 'password' | 'operatorCode'> & { readonly id: string }> {
+  const { password, operatorCode } = founded;
+  const { id } = done(
+    await administrator.post<{ readonly id: string }>('/api/people', {
+      ...person,
+      password,
+      mustChangePassword: false,
+    }),
+  );
+  if (options.authorised) await authorise(administrator, { id, roles: person.roles });
+  return { id, signInName: person.signInName, password, operatorCode };
+}
+
 /** Adds a person, with the administrator's own password for convenience, and signs in as that person. */
 export async function employ(
   { api, administrator, founded }: Pick<Office, 'api' | 'administrator' | 'founded'>,
   person: Staff,
+  options?: { readonly authorised: boolean },
 ): Promise<HttpClient> {
-  const { password, operatorCode } = founded;
-  done(await administrator.post('/api/people', { ...person, password, mustChangePassword: false }));
-  return signedIn(api, { signInName: person.signInName, password, operatorCode });
+  return signedIn(api, await hire({ administrator, founded }, person, options));
 }
 
 /**

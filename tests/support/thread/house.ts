@@ -1,7 +1,6 @@
 import type { Browser } from 'playwright-core';
 import { chromium } from '../browser.js';
-import { type Office, openOffice, type Staff } from '../scenario/office.js';
-import { done } from '../scenario/problem.js';
+import { hire, type Office, openOffice, type Staff } from '../scenario/office.js';
 import { type Credentials, Desk, type DeskOptions, desksInUse } from './desk.js';
 
 /** An operator with the client served to real browsers. */
@@ -26,11 +25,10 @@ export async function openHouse(): Promise<House> {
   }
 }
 
-/** Adds a person, who need not change the password first. */
+/** Adds a person, who need not change the password first and is authorised for all that the roles may sign. */
 export async function engage(house: House, person: Staff): Promise<Credentials> {
-  const { password, operatorCode } = house.founded;
-  done(await house.administrator.post('/api/people', { ...person, password, mustChangePassword: false }));
-  return { signInName: person.signInName, password, operatorCode };
+  const { signInName, password, operatorCode } = await hire(house, person);
+  return { signInName, password, operatorCode };
 }
 
 /** A desk of the house where nobody has signed in yet. */
