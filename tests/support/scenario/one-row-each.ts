@@ -3,15 +3,23 @@ import { type TestDatabase, withClient } from '../database.js';
 
 /** What happened. A row may be voided, once; a stay may be ended, once. */
 export const FACTS = [
+  'accomplishment',
+  'authorisation',
   'counter_reading',
   'flight',
   'flight_exception',
   'gap_acceptance',
   'life_limit',
   'opening',
+  'ordered_change',
+  'package_requirement',
   'rating_change',
+  'requirement',
   'reset',
   'stay',
+  'step_entry',
+  'step_signature',
+  'tool_calibration',
   'trace_gap',
 ];
 /** What was done and signed. An act is given its answer, once. */
@@ -21,8 +29,10 @@ export const RECORDS = [
   'document',
   'journal_entry',
   'package_change',
+  'procedure',
   'release',
   'signature',
+  'step_photo',
 ];
 
 /** The operator whose rows they are. */
@@ -34,6 +44,7 @@ const [PERSON, TYPE, AIRFRAME, POSITION, SLOT, MODEL, RATING, COMPONENT, LOCATIO
   (_, index) => id(index + 1),
 );
 const AT = `'2025-01-01 00:00Z'`;
+const HASH = `decode(repeat('00', 32), 'hex')`;
 
 /** Table, columns after the operator, values. In the order their keys need. */
 const ROWS: readonly (readonly [string, string, string])[] = [
@@ -142,6 +153,62 @@ const ROWS: readonly (readonly [string, string, string])[] = [
     'document',
     'id, kind, subject_id, file_name, bytes, sha256, pages, created_by_id',
     `${id(33)}, 'history', ${COMPONENT}, 'f', '\\x00', '\\x00', 1, ${PERSON}`,
+  ],
+  [
+    'procedure',
+    'id, code, revision, title, kind, document, document_revision, content, content_hash, recorded_seq',
+    `${id(40)}, 'P-1', '1', 'T', 'engine-change', 'D', '1', '{}', '\\x00', 1`,
+  ],
+  [
+    'ordered_change',
+    'id, package_id, slot_id, incoming_id, reason, recorded_seq',
+    `${id(41)}, ${PACKAGE}, ${SLOT}, ${COMPONENT}, 'R', 1`,
+  ],
+  [
+    'work_step',
+    'id, package_id, key, number, definition, content_hash, recorded_seq',
+    `${id(42)}, ${PACKAGE}, 's-1', 1, '{}', ${HASH}, 1`,
+  ],
+  ['tool', 'id, serial_number, description, kind', `${id(43)}, 'T-1', 'D', 'other'`],
+  [
+    'tool_calibration',
+    'id, tool_id, calibrated_on, due_on, certificate, recorded_seq',
+    `${id(44)}, ${id(43)}, '2025-01-01', '2026-01-01', 'C', 1`,
+  ],
+  [
+    'authorisation',
+    'id, person_id, scope, from_on, reference, recorded_seq',
+    `${id(45)}, ${PERSON}, 'work', '2025-01-01', 'R', 1`,
+  ],
+  [
+    'step_entry',
+    'id, package_id, step_id, capture, kind, typed, judged, verdict, person_id, person_name, entered_at, recorded_seq',
+    `${id(46)}, ${PACKAGE}, ${id(42)}, 'c', 'photo', '{}', '{}', 'accepted', ${PERSON}, 'One', ${AT}, 1`,
+  ],
+  [
+    'step_photo',
+    'id, entry_id, media_type, sha256, content, recorded_seq',
+    `${id(47)}, ${id(46)}, 'image/png', sha256('\\x00'), '\\x00', 1`,
+  ],
+  [
+    'step_signature',
+    'id, package_id, step_id, signature_id, meaning, content_hash, performed_at, recorded_seq',
+    `${id(48)}, ${PACKAGE}, ${id(42)}, ${id(31)}, 'done', ${HASH}, ${AT}, 1`,
+  ],
+  [
+    'requirement',
+    'id, code, title, kind, document, revision, anchor, engine_model_id, repeat_cycles, combine, month_rule, counted_from, effective_on, recorded_seq',
+    `${id(49)}, 'R-1', 'T', 'inspection', 'D', '1', 'engine', ${MODEL}, 500, 'first', 'same-day', 'new', '2025-01-01', 1`,
+  ],
+  [
+    'accomplishment',
+    'id, requirement_id, component_id, at, done_on, minutes, cycles, evidence, recorded_seq',
+    `${id(50)}, ${id(49)}, ${COMPONENT}, ${AT}, '2025-01-01', 1, 1, 'E', 1`,
+  ],
+  [
+    'package_requirement',
+    'id, package_id, requirement_id, component_id, recorded_seq',
+    `${id(51)}, ${PACKAGE}, ${id(49)}, ${COMPONENT}, 1`,
   ],
   ['act', 'person_id, key, fingerprint, status, body', `${PERSON}, 'a-key-used', '\\x00', 201, '{}'`],
 ];
