@@ -5,6 +5,7 @@ import { AttemptThrottle } from './access/attempt-throttle.js';
 import { Holders } from './access/holders.js';
 import { Passwords } from './access/passwords.js';
 import { Sessions } from './access/sessions.js';
+import { Signers } from './access/signers.js';
 import { Config } from './config/config.js';
 import { Database } from './database/database.js';
 import { StartUpChecks } from './database/start-up-checks.js';
@@ -18,7 +19,7 @@ import { ProblemFilter } from './problems/problem.filter.js';
 import { validationPipe } from './problems/validation.js';
 import { Clock } from './time/clock.js';
 
-const OFFERED = [Database, Acts, Jobs, Clock, Sessions, Passwords, AttemptThrottle];
+const OFFERED = [Database, Acts, Jobs, Clock, Sessions, Passwords, Signers, AttemptThrottle];
 
 /** The plumbing, offered to every other module. */
 @Global()

@@ -4,11 +4,11 @@ import { refuseWrongToken } from '../../platform/access/access.guard.js';
 import type { Actor } from '../../platform/access/actor.js';
 import { CurrentActor } from '../../platform/access/current-actor.js';
 import { clearSessionCookie, setSessionCookie } from '../../platform/access/session-cookie.js';
-import { Sessions } from '../../platform/access/sessions.js';
+import { Sessions, type SessionView } from '../../platform/access/sessions.js';
 import { Config } from '../../platform/config/config.js';
 import '../../platform/http/request.js';
 import { refuse } from '../../platform/problems/refusal.error.js';
-import { ChangePasswordDto, SessionDto, SignInDto } from './session.dto.js';
+import { ChangePasswordDto, ChoosePinDto, SessionDto, SignInDto } from './session.dto.js';
 import { toSessionDto } from './session.mapper.js';
 import { SessionService } from './session.service.js';
 
@@ -22,8 +22,8 @@ export class SessionController {
 
   /** Whose session this is. */
   @Get()
-  show(@Req() request: FastifyRequest): SessionDto {
-    return toSessionDto(request.session ?? refuse({ code: 'NOT_SIGNED_IN' }));
+  show(@Req() request: FastifyRequest): Promise<SessionDto> {
+    return this.told(request.session ?? refuse({ code: 'NOT_SIGNED_IN' }));
   }
 
   /** Signs in. The session's token is in a cookie that no script can read. */
@@ -39,7 +39,7 @@ export class SessionController {
     if (request.session !== null)
       await this.sessions.end(request.session.operatorId, request.session.sessionId);
     setSessionCookie(reply, this.config, token, expiresAt);
-    return toSessionDto(view);
+    return this.told(view);
   }
 
   /** Signs out. Without a session there is nothing to end, which is no fault. */
@@ -63,6 +63,23 @@ export class SessionController {
   ): Promise<SessionDto> {
     const view = request.session ?? refuse({ code: 'NOT_SIGNED_IN' });
     await this.service.changePassword(actor, view, body);
-    return toSessionDto({ ...view, mustChangePassword: false });
+    return this.told({ ...view, mustChangePassword: false });
+  }
+
+  /** Chooses the PIN that signs at a tablet. */
+  @Post('pin')
+  @HttpCode(200)
+  async choosePin(
+    @CurrentActor() actor: Actor,
+    @Body() body: ChoosePinDto,
+    @Req() request: FastifyRequest,
+  ): Promise<SessionDto> {
+    const view = request.session ?? refuse({ code: 'NOT_SIGNED_IN' });
+    await this.service.choosePin(actor, body);
+    return this.told(view);
+  }
+
+  private async told(view: SessionView): Promise<SessionDto> {
+    return toSessionDto(view, await this.service.hasPin(view));
   }
 }

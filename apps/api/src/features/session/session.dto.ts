@@ -1,4 +1,4 @@
-import { IsOptional, IsString, MaxLength, MinLength } from 'class-validator';
+import { IsOptional, IsString, Matches, MaxLength, MinLength } from 'class-validator';
 
 /** Who signs in. */
 export class SignInDto {
@@ -33,6 +33,19 @@ export class ChangePasswordDto {
   newPassword!: string;
 }
 
+/** A PIN to sign with at a tablet, in place of the one before. */
+export class ChoosePinDto {
+  /** One's own password: a PIN is chosen by nobody else. */
+  @IsString()
+  @MinLength(1)
+  @MaxLength(256)
+  password!: string;
+
+  /** Six to twelve digits. */
+  @Matches(/^[0-9]{6,12}$/, { context: { fix: 'Enter six to twelve digits.' } })
+  pin!: string;
+}
+
 export class SessionPersonDto {
   id!: string;
   fullName!: string;
@@ -54,4 +67,6 @@ export class SessionDto {
   csrfToken!: string;
   /** True until a password set by someone else was changed; until then nothing else is open. */
   mustChangePassword!: boolean;
+  /** Whether a PIN is chosen that signs at a tablet. */
+  hasPin!: boolean;
 }

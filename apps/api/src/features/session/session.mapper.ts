@@ -1,7 +1,8 @@
 import type { SessionView } from '../../platform/access/sessions.js';
 import type { SessionDto } from './session.dto.js';
 
-export function toSessionDto(view: SessionView): SessionDto {
+/** A session as it is told. Total. */
+export function toSessionDto(view: SessionView, hasPin: boolean): SessionDto {
   return {
     person: {
       id: view.personId,
@@ -13,5 +14,6 @@ export function toSessionDto(view: SessionView): SessionDto {
     operator: { code: view.operatorCode, name: view.operatorName },
     csrfToken: view.csrfToken,
     mustChangePassword: view.mustChangePassword,
+    hasPin,
   };
 }

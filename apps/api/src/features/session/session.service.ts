@@ -3,11 +3,12 @@ import type { Actor } from '../../platform/access/actor.js';
 import { AttemptThrottle } from '../../platform/access/attempt-throttle.js';
 import { refuseWeakPassword } from '../../platform/access/password-rules.js';
 import { Passwords } from '../../platform/access/passwords.js';
+import { refuseTrivialPin } from '../../platform/access/pin-rules.js';
 import { Sessions, type SessionView } from '../../platform/access/sessions.js';
 import { Database } from '../../platform/database/database.js';
 import { refuse } from '../../platform/problems/refusal.error.js';
 import { Journal } from '../../records/journal/journal.js';
-import type { ChangePasswordDto, SignInDto } from './session.dto.js';
+import type { ChangePasswordDto, ChoosePinDto, SignInDto } from './session.dto.js';
 
 export interface Begun {
   readonly token: string;
@@ -76,6 +77,33 @@ export class SessionService {
         body: {},
         about: [],
       });
+    });
+  }
+
+  /**
+   * Takes a PIN in place of the one before; it signs, and opens no session.
+   * Refuses: WRONG_PASSWORD, TOO_MANY_ATTEMPTS, PASSWORD_TOO_WEAK.
+   */
+  async choosePin(actor: Actor, { password, pin }: ChoosePinDto): Promise<void> {
+    await this.passwords.verifyPassword(actor, password);
+    refuseTrivialPin(pin, 'pin');
+    const pinHash = await this.passwords.hash(pin);
+    const { operatorId, personId: id } = actor;
+    await this.database.inOperator(actor, async (tx) => {
+      await tx.person.update({
+        where: { operatorId_id: { operatorId, id } },
+        data: { pinHash, version: { increment: 1 } },
+        select: { id: true },
+      });
+      const number = await this.journal.number(tx);
+      await this.journal.append(tx, actor, { number, stream: id, kind: 'pin-chosen', body: {}, about: [] });
+    });
+  }
+
+  /** Whether the person of the session has chosen a PIN. */
+  hasPin({ operatorId, personId: id }: SessionView): Promise<boolean> {
+    return this.database.inOperator({ operatorId }, async (tx) => {
+      return (await tx.person.count({ where: { operatorId, id, pinHash: { not: null } } })) === 1;
     });
   }
 

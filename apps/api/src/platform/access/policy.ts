@@ -22,6 +22,7 @@ export const POLICY: Readonly<Record<string, Authority>> = {
   'POST /api/session': 'anyone',
   'DELETE /api/session': 'anyone',
   'POST /api/session/password': 'signed-in',
+  'POST /api/session/pin': 'signed-in',
   'GET /api/people': OVERSEERS,
   'POST /api/people': ADMINISTRATORS,
   'POST /api/people/:id/disable': ADMINISTRATORS,

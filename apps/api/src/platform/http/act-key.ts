@@ -54,7 +54,7 @@ function actRequest(request: FastifyRequest, reply: FastifyReply): ActRequest {
 function fingerprintOf({ method, url, body }: FastifyRequest): Uint8Array<ArrayBuffer> {
   try {
     // A file comes as its bytes; they are their own canonical form.
-    const content = Buffer.isBuffer(body) ? body : canonical(withoutPassword(body ?? null) as Json);
+    const content = Buffer.isBuffer(body) ? body : canonical(withoutSecrets(body ?? null) as Json);
     return new Uint8Array(createHash('sha256').update(`${method} ${url}\n`).update(content).digest());
   } catch (error) {
     if (!(error instanceof NotCanonicalError)) throw error;
@@ -66,11 +66,14 @@ function fingerprintOf({ method, url, body }: FastifyRequest): Uint8Array<ArrayB
   }
 }
 
-// A plain hash of a password must not be kept; the one who repeats an act proves who they are again.
-function withoutPassword(body: unknown): unknown {
-  if (typeof body !== 'object' || body === null || !('password' in body)) return body;
-  const { password: _, ...rest } = body;
-  return rest;
+const SECRETS: readonly string[] = ['password', 'secret', 'pin'];
+
+// A plain hash of a password or a PIN must not be kept; the one who repeats an act proves who they are again.
+function withoutSecrets(body: unknown): unknown {
+  if (typeof body !== 'object' || body === null) return body;
+  if (Array.isArray(body)) return body.map(withoutSecrets);
+  const kept = Object.entries(body).filter(([name]) => !SECRETS.includes(name));
+  return Object.fromEntries(kept.map(([name, value]) => [name, withoutSecrets(value)]));
 }
 
 /** The strong entity tag of a version of a resource. Total. */

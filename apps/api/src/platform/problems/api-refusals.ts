@@ -7,6 +7,29 @@ export interface FieldRefusal {
   readonly fix: string;
 }
 
+/** A step that must be signed or inspected before another. */
+export interface Blocking {
+  readonly code: string;
+  readonly stepId: string;
+  readonly number: number;
+  readonly title: string;
+}
+
+/** Something a step asks for that is not entered, or not accepted. */
+export interface Lacking {
+  readonly code: string;
+  readonly capture: string;
+  readonly point: string | null;
+  readonly label: string;
+}
+
+/** An objection in words, of which the reason and the fix are told. */
+export interface Held {
+  readonly code: string;
+  readonly reason: string;
+  readonly fix: string;
+}
+
 /**
  * Every refusal that is not a rule of the core: who asks, how it is asked, and what the database holds.
  * Instants are written as on the wire. Each code has its row in the table of problems.
@@ -27,7 +50,17 @@ export type ApiRefusal =
       readonly reason: string;
       readonly fix: string;
     }
+  | { readonly code: 'WRONG_PIN'; readonly field: string }
+  | { readonly code: 'SIGNER_NOT_PROVEN'; readonly field: string; readonly method: 'password' | 'pin' }
   | { readonly code: 'LICENCE_MISSING' }
+  | {
+      readonly code: 'NOT_AUTHORISED_TODAY';
+      readonly name: string;
+      readonly scope: 'work' | 'inspection' | 'release';
+      /** The type of airframe; null for work on a component off every airframe. */
+      readonly type: string | null;
+      readonly on: string;
+    }
   | { readonly code: 'LAST_ADMINISTRATOR' }
   // How it is asked
   | { readonly code: 'NO_SUCH_ROUTE' }
@@ -78,6 +111,10 @@ export type ApiRefusal =
   // Work by steps
   | { readonly code: 'ALREADY_SIGNED'; readonly by?: string; readonly at?: string }
   | { readonly code: 'SAME_PERSON' }
+  | { readonly code: 'STEP_BLOCKED'; readonly blockers: readonly Blocking[] }
+  | { readonly code: 'CAPTURES_MISSING'; readonly missing: readonly Lacking[] }
+  | { readonly code: 'INSTALLATION_REFUSED'; readonly objections: readonly Held[] }
+  | { readonly code: 'MOVE_RECORDED'; readonly what: string; readonly at: string; readonly asked: string }
   // Release
   | { readonly code: 'RELEASE_BLOCKED'; readonly objections: readonly unknown[] }
   | { readonly code: 'CHECK_CHANGED'; readonly what: string; readonly seen?: string; readonly now?: string }

@@ -6,11 +6,15 @@ import type { ProblemRow, ProblemTable } from './problem-row.js';
 import { RECORD_PROBLEMS } from './record-problems.js';
 import type { RefusalError } from './refusal.error.js';
 import { REQUEST_PROBLEMS } from './request-problems.js';
+import { SIGNING_PROBLEMS } from './signing-problems.js';
 
 /** Every code with its row, so that a refusal of either kind that nobody can tell does not compile. */
-const PROBLEMS = { ...DOMAIN_PROBLEMS, ...REQUEST_PROBLEMS, ...RECORD_PROBLEMS } satisfies ProblemTable<
-  Refusal | ApiRefusal
->;
+const PROBLEMS = {
+  ...DOMAIN_PROBLEMS,
+  ...REQUEST_PROBLEMS,
+  ...SIGNING_PROBLEMS,
+  ...RECORD_PROBLEMS,
+} satisfies ProblemTable<Refusal | ApiRefusal>;
 
 /** Every code a problem can have. */
 export const PROBLEM_CODES: readonly string[] = Object.keys(PROBLEMS).sort();

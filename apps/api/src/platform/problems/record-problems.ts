@@ -1,8 +1,9 @@
 import type { ApiRefusal } from './api-refusals.js';
 import { aboutField, type ProblemTable } from './problem-row.js';
 import type { RequestRefusal } from './request-problems.js';
+import type { SigningRefusal } from './signing-problems.js';
 
-export type RecordRefusal = Exclude<ApiRefusal, RequestRefusal>;
+export type RecordRefusal = Exclude<ApiRefusal, RequestRefusal | SigningRefusal>;
 
 const upper = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const from = (moment: string | undefined): string => (moment === undefined ? '' : ` (take-off ${moment})`);
