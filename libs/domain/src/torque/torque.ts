@@ -20,3 +20,8 @@ export interface TorqueRange {
   readonly low: Fraction;
   readonly high: Fraction;
 }
+
+/** Whether the text is a unit of torque. Total. */
+export function isTorqueUnit(text: string): text is TorqueUnit {
+  return (TORQUE_UNITS as readonly string[]).includes(text);
+}
