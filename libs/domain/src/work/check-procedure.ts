@@ -1,0 +1,133 @@
+import { captureProblems, type ProcedureProblem, problem, twice } from './check-capture.js';
+import type { ProcedureContent, StepDefinition } from './step.js';
+
+export type { ProcedureProblem } from './check-capture.js';
+
+/**
+ * What keeps a procedure from being worked by: keys used twice, numbers that do not run from 1, groups, steps or
+ * items that are not there, a step that waits for a later one, what is opened and never closed after it, ranges
+ * that are no range. Empty when it is in order. Total.
+ */
+export function checkProcedure(content: ProcedureContent): ProcedureProblem[] {
+  const { groups, items, steps } = content;
+  return [
+    ...(steps.length === 0
+      ? [problem('NO_STEPS', 'steps', 'The procedure has no step.', 'Add the first step.')]
+      : []),
+    ...twice('groups', groups),
+    ...twice('items', items),
+    ...twice('steps', steps),
+    ...steps.flatMap((step, index) => [
+      ...placeProblems(step, index, content),
+      ...twice(`steps[${index}].captures`, step.captures),
+      ...step.captures.flatMap((capture, at) => captureProblems(capture, `steps[${index}].captures[${at}]`)),
+    ]),
+    ...itemProblems(content),
+    ...(['removal', 'installation'] as const).flatMap((move) => movedTwice(steps, move)),
+  ];
+}
+
+function placeProblems(step: StepDefinition, index: number, content: ProcedureContent): ProcedureProblem[] {
+  const at = `steps[${index}]`;
+  const number =
+    step.number === index + 1
+      ? []
+      : [
+          problem(
+            'NUMBER_OUT_OF_LINE',
+            `${at}.number`,
+            `Step ${step.key} has number ${step.number} in place ${index + 1}.`,
+            'Number the steps 1, 2, 3 in their order.',
+          ),
+        ];
+  const group = content.groups.some((each) => each.key === step.group)
+    ? []
+    : [
+        problem(
+          'NO_SUCH_GROUP',
+          `${at}.group`,
+          `There is no group ${step.group}.`,
+          'Name a group of this procedure.',
+        ),
+      ];
+  return [...number, ...group, ...waitProblems(step, index, content.steps)];
+}
+
+function waitProblems(
+  step: StepDefinition,
+  index: number,
+  steps: readonly StepDefinition[],
+): ProcedureProblem[] {
+  return step.waitsFor.flatMap((key) => {
+    const before = steps.findIndex((each) => each.key === key);
+    const field = `steps[${index}].waitsFor`;
+    if (before < 0)
+      return [problem('NO_SUCH_STEP', field, `There is no step ${key}.`, 'Name a step of this procedure.')];
+    if (before < index) return [];
+    return [
+      problem(
+        'WAITS_FOR_LATER',
+        field,
+        `Step ${step.key} waits for ${key}, which does not come before it.`,
+        'Let it wait for earlier steps only, or change the order.',
+      ),
+    ];
+  });
+}
+
+function itemProblems({ items, steps }: ProcedureContent): ProcedureProblem[] {
+  const unknown = steps.flatMap((step, index) =>
+    (['opens', 'closes'] as const).flatMap((which) =>
+      step[which]
+        .filter((key) => !items.some((item) => item.key === key))
+        .map((key) =>
+          problem(
+            'NO_SUCH_ITEM',
+            `steps[${index}].${which}`,
+            `There is no item ${key}.`,
+            'Name an item of this procedure.',
+          ),
+        ),
+    ),
+  );
+  const left = items.flatMap(({ key, name }, index) => {
+    const opened = steps.findLastIndex((step) => step.opens.includes(key));
+    const closed = steps.findLastIndex((step) => step.closes.includes(key));
+    const field = `items[${index}]`;
+    if (opened >= 0 && closed < 0)
+      return [
+        problem(
+          'OPENED_NOT_CLOSED',
+          field,
+          `${name} is opened by step ${opened + 1} and closed by none.`,
+          'Add the step that closes it.',
+        ),
+      ];
+    if (opened > closed)
+      return [
+        problem(
+          'CLOSED_BEFORE_OPENED',
+          field,
+          `${name} is closed by step ${closed + 1} and opened after it, by step ${opened + 1}.`,
+          'Close it after it was last opened.',
+        ),
+      ];
+    return [];
+  });
+  return [...unknown, ...left];
+}
+
+function movedTwice(steps: readonly StepDefinition[], move: 'removal' | 'installation'): ProcedureProblem[] {
+  return steps.flatMap((step, index) =>
+    step.moves === move && steps.findIndex((each) => each.moves === move) !== index
+      ? [
+          problem(
+            'MOVED_TWICE',
+            `steps[${index}].moves`,
+            `An earlier step already makes the ${move}.`,
+            'Let one step make it.',
+          ),
+        ]
+      : [],
+  );
+}
