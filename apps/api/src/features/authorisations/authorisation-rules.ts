@@ -25,6 +25,21 @@ export function refuseEndBeforeStart(fromOn: string, toOn: string | null, field:
   });
 }
 
+/** Refuses to lengthen: a longer time rests on a letter of its own. */
+export function refuseLonger(toOn: Date | null, lastOn: string): void {
+  if (toOn === null || lastOn < dayToWire(toOn)) return;
+  refuse({
+    code: 'INVALID_FIELDS',
+    fields: [
+      {
+        field: 'lastOn',
+        reason: `It ends on ${dayToWire(toOn)} already.`,
+        fix: 'Enter an earlier day; a longer time needs an authorisation of its own.',
+      },
+    ],
+  });
+}
+
 /** Locks the person, so that two authorisations at once see each other. Refuses: NOT_FOUND, WRONG_STATE. */
 export async function lockPerson(
   tx: Tx,

@@ -15,6 +15,7 @@ import {
   lockAuthorisation,
   lockPerson,
   refuseEndBeforeStart,
+  refuseLonger,
   refuseSame,
 } from './authorisation-rules.js';
 
@@ -86,6 +87,7 @@ export class AuthorisationsService {
     return this.acts.perform(actor, act, async (tx) => {
       const row = await lockAuthorisation(tx, operatorId, asked.id);
       refuseEndBeforeStart(dayToWire(row.fromOn), lastOn, 'lastOn');
+      refuseLonger(row.toOn, lastOn);
       const number = await this.journal.number(tx);
       await tx.authorisation.updateMany({
         where: { operatorId, id: row.id },
