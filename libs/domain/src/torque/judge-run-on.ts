@@ -4,7 +4,7 @@ import type { EntryReason, Typed } from '../work/entry.js';
 import { readDecimal } from './decimal.js';
 import { rangeWithRunOn } from './run-on.js';
 import type { TorqueRange } from './torque.js';
-import { torqueText } from './torque-text.js';
+import { scaleOf, torqueText } from './torque-text.js';
 import { convertTorque } from './units.js';
 
 /** What a run-on torque makes of the range, and what is held against it. */
@@ -38,9 +38,11 @@ export function judgeRunOn(
   return { range: rangeWithRunOn(range, runOn, rule), reasons: boundReasons(runOn, capture) };
 }
 
-function boundReasons(runOn: Fraction, { runOn: { low, high }, unit }: TorqueCapture): EntryReason[] {
+function boundReasons(runOn: Fraction, capture: TorqueCapture): EntryReason[] {
+  const { unit } = capture;
+  const { low, high } = capture.runOn;
   const bounds = [low, high].flatMap((bound) => (bound === null ? [] : [figure(bound)]));
-  const value = torqueText(runOn, unit, bounds);
+  const value = torqueText(runOn, scaleOf(capture), bounds);
   return [
     ...(low !== null && compare(runOn, figure(low)) < 0
       ? [{ code: 'RUN_ON_BELOW' as const, detail: { value, low: `${low} ${unit}` } }]

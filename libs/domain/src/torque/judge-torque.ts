@@ -10,7 +10,7 @@ import { torqueReasons, windowOf, windowReasons } from './range-reasons.js';
 import { notANumber, type ReadExtension, readExtension } from './read-extension.js';
 import { calibrationReasons, rangeReasons, type ToolFacts } from './tool-fitness.js';
 import type { TorqueRange, TorqueUnit } from './torque.js';
-import { decimalsOf, rangeText, torqueText } from './torque-text.js';
+import { rangeText, scaleOf, type TorqueScale, torqueText } from './torque-text.js';
 import { convertTorque } from './units.js';
 
 export type { ToolFacts } from './tool-fitness.js';
@@ -43,25 +43,23 @@ export function judgeTorque(
   const torque = fastener.ok ? fastener.value : null;
   const { range: required, reasons: runOnReasons } = judgeRunOn(capture, typed);
   const window = required && windowOf(required, tool);
+  const scale = scaleOf(capture);
   const reasons = [
     ...orderReasons(capture, typed.point, acceptedPoints),
     ...(fastener.ok ? [] : fastener.refusal),
     ...runOnReasons,
-    ...(torque && required ? torqueReasons(torque, required, capture.unit) : []),
+    ...(torque && required ? torqueReasons(torque, required, scale) : []),
     ...toolReasons(typed, tool, on),
-    ...(tool && required && capture.binds === 'window'
-      ? windowReasons(torque, window, tool, capture.unit)
-      : []),
+    ...(tool && required && capture.binds === 'window' ? windowReasons(torque, window, tool, scale) : []),
   ];
-  const decimals = Math.max(decimalsOf(capture.low), decimalsOf(capture.high));
   return {
     verdict: reasons.length === 0 ? 'accepted' : 'rejected',
     reasons,
     computed: {
-      atFastener: torque && torqueText(torque, capture.unit, required ? [required.low, required.high] : []),
-      required: required && rangeText(required, capture.unit, decimals),
-      window: window && rangeText(window, capture.unit, decimals),
-      setting: required && settingText(required, capture.unit, extension, typed.unit),
+      atFastener: torque && torqueText(torque, scale, required ? [required.low, required.high] : []),
+      required: required && rangeText(required, scale),
+      window: window && rangeText(window, scale),
+      setting: required && settingText(required, scale, extension, typed.unit),
       binds: capture.binds,
     },
   };
@@ -105,7 +103,7 @@ function toolReasons(typed: TorqueTyped, tool: ToolFacts | null, on: CalendarDat
 /** What the wrench shows over a range at the fastener, in the unit typed. */
 function settingText(
   { low, high }: TorqueRange,
-  unit: TorqueUnit,
+  { unit, decimals }: TorqueScale,
   extension: ReadExtension,
   shown: TorqueUnit,
 ): string | null {
@@ -116,6 +114,6 @@ function settingText(
   if (!from.ok || !to.ok) return null;
   return rangeText(
     { low: convertTorque(from.value, unit, shown), high: convertTorque(to.value, unit, shown) },
-    shown,
+    { unit: shown, decimals },
   );
 }

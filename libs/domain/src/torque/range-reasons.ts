@@ -2,17 +2,21 @@ import { compare, divide, type Fraction, fraction } from '../units/fraction.js';
 import type { EntryReason } from '../work/entry.js';
 import { readDecimal } from './decimal.js';
 import type { ToolFacts } from './tool-fitness.js';
-import type { TorqueRange, TorqueUnit } from './torque.js';
-import { rangeText, torqueText } from './torque-text.js';
+import type { TorqueRange } from './torque.js';
+import { rangeText, type TorqueScale, torqueText } from './torque-text.js';
 import { settingWindow } from './window.js';
 
 /** A torque outside its range, bounds included. Total. */
-export function torqueReasons(torque: Fraction, { low, high }: TorqueRange, unit: TorqueUnit): EntryReason[] {
-  const about = { what: 'The torque at the fastener', value: torqueText(torque, unit, [low, high]) };
+export function torqueReasons(
+  torque: Fraction,
+  { low, high }: TorqueRange,
+  scale: TorqueScale,
+): EntryReason[] {
+  const about = { what: 'The torque at the fastener', value: torqueText(torque, scale, [low, high]) };
   if (compare(torque, low) < 0)
-    return [{ code: 'BELOW_RANGE', detail: { ...about, low: torqueText(low, unit) } }];
+    return [{ code: 'BELOW_RANGE', detail: { ...about, low: torqueText(low, scale) } }];
   if (compare(torque, high) > 0)
-    return [{ code: 'ABOVE_RANGE', detail: { ...about, high: torqueText(high, unit) } }];
+    return [{ code: 'ABOVE_RANGE', detail: { ...about, high: torqueText(high, scale) } }];
   return [];
 }
 
@@ -27,14 +31,14 @@ export function windowReasons(
   torque: Fraction | null,
   window: TorqueRange | null,
   tool: ToolFacts,
-  unit: TorqueUnit,
+  scale: TorqueScale,
 ): EntryReason[] {
   if (tool.deviation === null || readDecimal(tool.deviation) === null)
     return [{ code: 'TOOL_RANGE_UNKNOWN', detail: { tool: tool.serial, what: 'deviation' } }];
   if (window !== null && torque === null) return [];
   if (window !== null && torque !== null && isWithin(torque, window)) return [];
-  const value = torque === null ? null : torqueText(torque, unit, window ? [window.low, window.high] : []);
-  const shown = window === null ? null : rangeText(window, unit);
+  const value = torque === null ? null : torqueText(torque, scale, window ? [window.low, window.high] : []);
+  const shown = window === null ? null : rangeText(window, scale);
   return [{ code: 'OUTSIDE_WINDOW', detail: { tool: tool.serial, value, window: shown } }];
 }
 

@@ -10,9 +10,9 @@ const TORQUE_REASONS = {
   NOT_A_NUMBER: (d) =>
     `${d['what']} ‘${d['typed']}’ is no number. Type digits with at most one decimal point${d['within'] === undefined ? '' : `, ${d['within']}`}.`,
   BELOW_RANGE: (d) =>
-    `${d['what']} ${d['value']} is below ${d['low']}. Check number and unit; correct it, do it again and enter that.`,
+    `${d['what']} ${d['value']} is below ${d['low']}. Check number and unit; else put it right, and enter the new one.`,
   ABOVE_RANGE: (d) =>
-    `${d['what']} ${d['value']} is above ${d['high']}. Check number and unit; when it is so, follow the data for what went over, and enter the new one.`,
+    `${d['what']} ${d['value']} is above ${d['high']}. Check number and unit; else do what the data says for too much, and enter the new one.`,
   OUTSIDE_WINDOW: (d) =>
     d['window'] === null
       ? `Tool ${d['tool']} is not accurate enough for this range. Use one that deviates less.`
