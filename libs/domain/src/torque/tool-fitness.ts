@@ -1,3 +1,4 @@
+import { type Calibration, governingCalibration } from '../tools/calibration.js';
 import type { CalendarDate } from '../units/calendar.js';
 import { compare, type Fraction } from '../units/fraction.js';
 import type { EntryReason } from '../work/entry.js';
@@ -5,11 +6,7 @@ import { readDecimal, shortText } from './decimal.js';
 import { isTorqueUnit, type TorqueRange, type TorqueUnit } from './torque.js';
 import { convertTorque } from './units.js';
 
-/** One calibration of a tool; good through the day it is due. */
-export interface Calibration {
-  readonly calibratedOn: CalendarDate;
-  readonly dueOn: CalendarDate;
-}
+export type { Calibration } from '../tools/calibration.js';
 
 /** A tool as registered; range and deviation as typed, null where not known. */
 export interface ToolFacts {
@@ -31,12 +28,7 @@ export interface ToolFacts {
  * Source: 145.A.40 of Reg. (EU) 1321/2014 and FAA AC 43.13-1B, 7-40: tools are calibrated, at least yearly.
  */
 export function calibrationReasons(tool: ToolFacts, on: CalendarDate): EntryReason[] {
-  const last = tool.calibrations
-    .filter((each) => each.calibratedOn <= on)
-    .reduce<Calibration | null>(
-      (found, each) => (found === null || each.calibratedOn >= found.calibratedOn ? each : found),
-      null,
-    );
+  const last = governingCalibration(tool.calibrations, on);
   if (last === null) return [{ code: 'TOOL_NOT_CALIBRATED', detail: { tool: tool.serial, on } }];
   if (last.dueOn >= on) return [];
   return [{ code: 'TOOL_OUT_OF_DATE', detail: { tool: tool.serial, dueOn: last.dueOn, on } }];

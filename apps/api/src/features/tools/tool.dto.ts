@@ -110,6 +110,8 @@ export class ToolUseDto {
   packageTitle!: string;
   stepNumber!: number;
   stepTitle!: string;
+  /** What was captured: 'Forward mount bolts'. */
+  label!: string;
   /** The point of a group that was read; null where there are no points. */
   point!: string | null;
   /** What was typed, with its unit. */

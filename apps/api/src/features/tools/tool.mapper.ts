@@ -61,11 +61,13 @@ export type UseRow = StepEntry & {
 
 /** One use as the wire has it. Total for rows this server wrote. */
 export function useToWire({ step, ...entry }: UseRow): ToolUseDto {
+  const { title, captures } = JSON.parse(step.definition) as StepDefinition;
   return {
     ...{ entryId: entry.id, packageId: entry.packageId, point: entry.point },
     ...{ packageNumber: step.package.number, packageTitle: step.package.title },
     stepNumber: step.number,
-    stepTitle: (JSON.parse(step.definition) as StepDefinition).title,
+    stepTitle: title,
+    label: captures.find(({ key }) => key === entry.capture)?.label ?? entry.capture,
     typed: typedText(JSON.parse(entry.typed) as Typed),
     verdict: entry.verdict as ToolUseDto['verdict'],
     voided: entry.voidedSeq !== null,

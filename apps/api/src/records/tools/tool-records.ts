@@ -1,19 +1,8 @@
 import { Injectable } from '@nestjs/common';
-import type { Calibration } from '@strutbook/domain/tools/calibration.js';
+import type { ToolFacts } from '@strutbook/domain/torque/judge-torque.js';
 import type { Tx } from '../../platform/database/database.js';
 import { dayToWire } from '../../platform/http/instants.js';
 import { orNotFound } from '../../platform/problems/refusal.error.js';
-
-/** A tool as a reading taken with it is judged: range and deviation as typed, null where unknown. */
-export interface ToolFacts {
-  readonly serial: string;
-  readonly unit: string | null;
-  readonly low: string | null;
-  readonly high: string | null;
-  /** Percent. */
-  readonly deviation: string | null;
-  readonly calibrations: readonly Calibration[];
-}
 
 /** Tools as the core reads them. */
 @Injectable()
