@@ -1,6 +1,7 @@
 // The procedures of the demonstration. Documents, figures and makers are invented.
-import * as off from './engine-out.mjs';
+
 import * as on from './engine-in.mjs';
+import * as off from './engine-out.mjs';
 import { content, count, held, item, photo, seen, step, text, torque } from './parts.mjs';
 
 const engineChange = {
