@@ -19,6 +19,7 @@ import { PlacementsModule } from './features/placements/placements.module.js';
 import { PositionsModule } from './features/positions/positions.module.js';
 import { ReleaseModule } from './features/release/release.module.js';
 import { SessionModule } from './features/session/session.module.js';
+import { SigningModule } from './features/signing/signing.module.js';
 import { ToolsModule } from './features/tools/tools.module.js';
 import { TrialBalanceModule } from './features/trial-balance/trial-balance.module.js';
 import { PlatformModule } from './platform/platform.module.js';
@@ -47,6 +48,7 @@ import { RecordsModule } from './records/records.module.js';
     ReleaseModule,
     TrialBalanceModule,
     SessionModule,
+    SigningModule,
     OpeningsModule,
     LocationsModule,
     ImportsModule,

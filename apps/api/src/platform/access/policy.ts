@@ -7,6 +7,7 @@ const KEEPERS: readonly Role[] = ['records', 'administrator'];
 const TOOL_KEEPERS: readonly Role[] = ['records', 'planner', 'administrator'];
 const CHANGERS: readonly Role[] = ['technician', 'records', 'administrator'];
 const CERTIFIERS: readonly Role[] = ['certifying-staff'];
+const ORDERERS: readonly Role[] = ['planner', 'certifying-staff', 'records'];
 const CHECKERS: readonly Role[] = ['auditor', 'records', 'administrator'];
 const OVERSEERS: readonly Role[] = ['auditor', 'administrator'];
 const ADMINISTRATORS: readonly Role[] = ['administrator'];
@@ -95,6 +96,11 @@ export const POLICY: Readonly<Record<string, Authority>> = {
   'GET /api/packages/:id': 'signed-in',
   'GET /api/packages/:id/release-check': 'signed-in',
   'POST /api/packages/:id/release': CERTIFIERS,
+  'POST /api/packages/:id/order': ORDERERS,
+  // A colleague may sign at this tablet: the signer's own roles and authorisations are asked, not the session's.
+  'GET /api/steps/:id/statement': 'signed-in',
+  'POST /api/steps/:id/signatures': 'signed-in',
+  'POST /api/step-signatures/:id/undo': 'signed-in',
   'GET /api/releases/:id': 'signed-in',
 
   // What is due, what happened, and whether it adds up

@@ -1,0 +1,80 @@
+import { Injectable } from '@nestjs/common';
+import { dateOf } from '@strutbook/domain/units/calendar.js';
+import type { Role } from '../../platform/access/roles.js';
+import { isRole } from '../../platform/access/roles.js';
+import type { Signer } from '../../platform/access/signers.js';
+import type { Tx } from '../../platform/database/database.js';
+import { toInstant } from '../../platform/http/instants.js';
+import { refuse } from '../../platform/problems/refusal.error.js';
+import { Clock } from '../../platform/time/clock.js';
+import { Authorisations } from '../../records/authorisations/authorisations.js';
+import type { PackageHead } from '../../records/work/package-head.js';
+import type { Meaning } from './signed-words.js';
+
+/** The roles of which a signer must hold one. */
+export const SIGNERS: Readonly<Record<Meaning, readonly Role[]>> = {
+  done: ['technician', 'inspector', 'certifying-staff'],
+  inspection: ['inspector', 'certifying-staff'],
+};
+
+const SCOPE = { done: 'work', inspection: 'inspection' } as const;
+
+/** Whether a person may sign this, today. */
+@Injectable()
+export class SignerAuthority {
+  constructor(
+    private readonly authorisations: Authorisations,
+    private readonly clock: Clock,
+  ) {}
+
+  /**
+   * Makes sure that the signer may sign: their roles and authorisations as they stand now, locked until the act is
+   * done, so that what is taken away at the same moment is taken away before it or after it.
+   * Refuses: SIGNER_NOT_PROVEN, NOT_ALLOWED, NOT_AUTHORISED_TODAY.
+   */
+  async check(tx: Tx, signer: Signer, meaning: Meaning, head: PackageHead): Promise<void> {
+    await requireRole(tx, signer, SIGNERS[meaning]);
+    const { operatorId, personId } = signer;
+    await tx.$queryRaw`SELECT id FROM authorisation
+      WHERE operator_id = ${operatorId}::int AND person_id = ${personId}::uuid AND voided_seq IS NULL ORDER BY id FOR SHARE`;
+    const typeId = await typeOf(tx, operatorId, head);
+    const on = dateOf(toInstant(this.clock.now()));
+    const scope = SCOPE[meaning];
+    if (await this.authorisations.holds(tx, operatorId, personId, scope, typeId, on)) return;
+    const type =
+      typeId === null
+        ? null
+        : await tx.airframeType.findUnique({ where: { operatorId_id: { operatorId, id: typeId } } });
+    refuse({
+      code: 'NOT_AUTHORISED_TODAY',
+      name: signer.fullName,
+      scope,
+      type: type?.designation ?? null,
+      on,
+    });
+  }
+}
+
+/** Makes sure that the person still holds one of the roles. Refuses: SIGNER_NOT_PROVEN, NOT_ALLOWED. */
+export async function requireRole(tx: Tx, signer: Signer, roles: readonly Role[]): Promise<void> {
+  const [person] = await tx.$queryRaw<{ roles: string[]; disabled: boolean }[]>`
+    SELECT roles, disabled_at IS NOT NULL AS disabled FROM person
+     WHERE operator_id = ${signer.operatorId}::int AND id = ${signer.personId}::uuid FOR SHARE`;
+  if (person === undefined || person.disabled)
+    refuse({ code: 'SIGNER_NOT_PROVEN', field: 'secret', method: signer.method });
+  const held = person.roles.filter(isRole);
+  if (!roles.some((role) => held.includes(role))) refuse({ code: 'NOT_ALLOWED', holders: roles });
+}
+
+/** The type of the airframe the work is on, or on which its component hangs now; null when it hangs on none. */
+async function typeOf(tx: Tx, operatorId: number, head: PackageHead): Promise<string | null> {
+  if (head.airframe !== null) return head.airframe.typeId;
+  if (head.component === null) return null;
+  const [row] = await tx.$queryRaw<{ typeId: string | null }[]>`
+    SELECT a.airframe_type_id AS "typeId" FROM stay st
+      JOIN airframe a ON a.operator_id = st.operator_id
+       AND a.id = airframe_of_slot(st.operator_id, st.slot_id, now(), false)
+     WHERE st.operator_id = ${operatorId}::int AND st.component_id = ${head.component.id}::uuid
+       AND st.voided_seq IS NULL AND st.to_at IS NULL AND st.slot_id IS NOT NULL`;
+  return row?.typeId ?? null;
+}
