@@ -44,7 +44,7 @@ beforeAll(async () => {
 afterAll(() => house?.close(), 30_000);
 
 /** Pages that are there for an act alone. */
-const ACT_PAGES = 'a[href^="/changes/new"], a[href^="/flights/enter"]';
+const ACT_PAGES = 'a[href^="/changes/new"], a[href^="/packages/new"], a[href^="/flights/enter"]';
 
 /** The names of what the page offers to press beside links to pages that only show, and the heads that sort. */
 const offered = (): Promise<string[]> =>
@@ -71,10 +71,12 @@ describe('an auditor', () => {
   );
 
   it(
-    'is told who enters flights and who logs a change where the address is typed',
+    'is told who enters flights, opens a package and logs a change where the address is typed',
     watched(async () => {
       await desk.go('/flights/enter');
       await desk.page.getByText('Flights are entered by: Records office or Administrator.').waitFor();
+      await desk.go('/packages/new');
+      await desk.page.getByRole('heading', { name: 'You may not open a package' }).waitFor();
       await desk.go('/changes/new');
       await desk.page.getByRole('heading', { name: 'You may not log a change' }).waitFor();
     }),

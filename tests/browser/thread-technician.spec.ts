@@ -89,9 +89,9 @@ describe('a technician', () => {
     'is refused an engine change whose outgoing serial is not there, beside its field',
     watched(async () => {
       const { page } = technician;
-      await technician.goToPlace('Changes');
-      await technician.link('Log a change').click();
-      await page.getByRole('heading', { level: 1, name: 'Log a change' }).waitFor();
+      await technician.goToPlace('Work');
+      await technician.link('Log a past change').click();
+      await page.getByRole('heading', { level: 1, name: 'Log a past change' }).waitFor();
       await technician.field('Airframe').selectOption({ label: 'ZZ-101' });
       await technician.field('Position').selectOption({ label: 'Position 1: ZZ-E1' });
       await technician.field('Changed at').fill('2025-01-04 09:30');
@@ -159,7 +159,7 @@ describe('a technician', () => {
     'cannot release: the check says who can',
     watched(async () => {
       const { id } = await packageWith('ZZ-E3');
-      await technician.go(`/changes/${id}/release-check`);
+      await technician.go(`/packages/${id}/release-check`);
       const release = technician.button('Release to service');
       expect(await release.getAttribute('aria-disabled')).toBe('true');
       expect(
@@ -178,7 +178,7 @@ describe('certifying staff', () => {
     watched(async () => {
       const { page } = certifier;
       const blocked = await packageWith('ZZ-E3');
-      await certifier.goToPlace('Changes');
+      await certifier.goToPlace('Work');
       await certifier.link(blocked.number).click();
       await page.getByRole('heading', { level: 1, name: `Change ${blocked.number}` }).waitFor();
       await certifier.link('Release check').click();
@@ -206,7 +206,7 @@ describe('certifying staff', () => {
     'is refused with a wrong password, beside the field, and nothing is signed',
     watched(async () => {
       const { page } = certifier;
-      await certifier.go(`/changes/${readyPackage.id}/release-check`);
+      await certifier.go(`/packages/${readyPackage.id}/release-check`);
       await page.getByText('Ready: nothing blocks the release').waitFor();
       const field = certifier.field('Your password, again');
       await field.fill('a long but wrong password');

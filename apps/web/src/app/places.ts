@@ -2,7 +2,7 @@
 export const PLACES = [
   { path: '/positions', name: 'Positions' },
   { path: '/flights', name: 'Flights' },
-  { path: '/changes', name: 'Changes' },
+  { path: '/work', name: 'Work' },
   { path: '/due', name: 'Due' },
   { path: '/register', name: 'Register' },
   { path: '/history', name: 'History' },

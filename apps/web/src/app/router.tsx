@@ -6,6 +6,8 @@ import { PageError } from './page-error.js';
 import { root, signedIn } from './routes/frame-routes.js';
 import { powerplantRoutes } from './routes/powerplant-routes.js';
 import { recordRoutes } from './routes/record-routes.js';
+import { registerRoutes } from './routes/register-routes.js';
+import { workRoutes } from './routes/work-routes.js';
 
 interface SignInSearch {
   /** Where to go afterwards: an address inside Strutbook. */
@@ -36,6 +38,17 @@ const password = createRoute({
   component: lazyRouteComponent(() => import('../features/session/password-page.js'), 'PasswordPage'),
 });
 
+const pin = createRoute({
+  getParentRoute: () => root,
+  path: '/pin',
+  beforeLoad: async ({ context, location }) => {
+    const session = await context.queries.ensureQueryData(sessionQuery);
+    if (session === null) throw redirect({ to: '/sign-in', search: { to: location.href } });
+    if (session.mustChangePassword) throw redirect({ to: '/password' });
+  },
+  component: lazyRouteComponent(() => import('../features/session/pin-page.js'), 'PinPage'),
+});
+
 const home = createRoute({
   getParentRoute: () => signedIn,
   path: '/',
@@ -55,8 +68,9 @@ const gallery = createRoute({
 const tree = root.addChildren([
   signIn,
   password,
+  pin,
   gallery,
-  signedIn.addChildren([home, ...powerplantRoutes, ...recordRoutes]),
+  signedIn.addChildren([home, ...powerplantRoutes, ...workRoutes, ...registerRoutes, ...recordRoutes]),
 ]);
 
 /** The pages by their addresses. Each is fetched when first opened. */

@@ -18,8 +18,15 @@ export const roleWords = (roles: readonly string[]): string =>
 /** What needs an authority, and the roles that hold it. The server is the judge; this only explains. */
 const HOLDERS = {
   'log-a-change': ['technician', 'records', 'administrator'],
+  'open-a-package': ['planner', 'records', 'certifying-staff', 'administrator'],
+  'amend-an-order': ['planner', 'certifying-staff', 'records'],
+  'withdraw-a-package': ['planner', 'records', 'administrator'],
+  'add-a-step': ['planner', 'certifying-staff'],
+  'sign-steps': ['technician', 'inspector', 'certifying-staff'],
   release: ['certifying-staff'],
   'keep-records': ['records', 'administrator'],
+  'keep-tools': ['planner', 'records', 'administrator'],
+  'keep-procedures': ['planner', 'records', 'administrator'],
   'manage-people': ['administrator'],
   'see-people': ['auditor', 'administrator'],
 } as const satisfies Record<string, readonly string[]>;

@@ -153,9 +153,9 @@ export function NewChangePage() {
   return (
     <>
       <PageHeading
-        title="Log a change"
+        title="Log a past change"
         below={<p>An engine, a pod or an APU taken off or put on: recorded as one act, or not at all</p>}
-        actions={<ActionLink href="/changes">Back to the changes</ActionLink>}
+        actions={<ActionLink href="/work">Back to Work</ActionLink>}
       />
       {may ? (
         <Answered query={airframes} doing="Reading the airframes" lines={6}>

@@ -31,7 +31,7 @@ export function useChange(start: ChangeDraft) {
     refresh: [[]],
     onDone: ({ id, number }) => {
       announce(`Recorded as ${number}.`);
-      void navigate({ to: '/changes/$packageId', params: { packageId: id } });
+      void navigate({ to: '/packages/$packageId', params: { packageId: id } });
     },
   });
   const set = (change: Partial<ChangeDraft>) => {

@@ -2,16 +2,14 @@ import { useQuery } from '@tanstack/react-query';
 import { useNavigate, useParams, useSearch } from '@tanstack/react-router';
 import type { ReactNode } from 'react';
 import { remainingCycles, remainingMinutes } from '../../format/remaining.js';
-import { useMay } from '../../server/authority.js';
 import type { ComponentView } from '../../server/wire.js';
-import { ActionLink } from '../../ui/actions/action-link.js';
-import { Button } from '../../ui/actions/button.js';
 import { RouteLink } from '../../ui/actions/route-link.js';
 import { AsOfBar } from '../../ui/asof/as-of-bar.js';
 import { Answered } from '../../ui/messages/answered.js';
 import { Tabs } from '../../ui/overlay/tabs.js';
 import { PageHeading } from '../../ui/page/page-heading.js';
 import { SerialText } from '../../ui/status/serial-text.js';
+import { ComponentActions } from './component-actions.js';
 import { CountersSince, Gaps, Identity, OwnLife, WhereItIs } from './component-facts.js';
 import { componentAtQuery } from './component-queries.js';
 import { kindWord } from './component-words.js';
@@ -41,24 +39,6 @@ function Tightest({ limiter }: Pick<ComponentView, 'limiter'>) {
       </RouteLink>
       {reason !== null && <span className="quiet"> {reason}</span>}
     </p>
-  );
-}
-
-function changeHref({ kind, place, serialNumber }: ComponentView): string | null {
-  const slot = kind === 'engine' || kind === 'pod' || kind === 'apu' ? kind : null;
-  if (slot === null || place.airframeId === null || place.positionNumber === null) return null;
-  return `/changes/new?airframe=${place.airframeId}&position=${place.positionNumber}&slot=${slot}&off=${encodeURIComponent(serialNumber)}`;
-}
-
-function Actions({ component, now }: { readonly component: ComponentView; readonly now: boolean }) {
-  const may = useMay('log-a-change');
-  const href = changeHref(component);
-  return (
-    <>
-      {may && now && href !== null && <ActionLink href={href}>Log its removal</ActionLink>}
-      <ActionLink href={`/history/components/${component.id}`}>History</ActionLink>
-      <Button onClick={() => window.print()}>Print</Button>
-    </>
   );
 }
 
@@ -135,7 +115,7 @@ export function ComponentPage() {
             </>
           )
         }
-        actions={component && <Actions component={component} now={at === undefined} />}
+        actions={component && <ComponentActions component={component} now={at === undefined} />}
       />
       <AsOfBar
         key={at ?? 'now'}

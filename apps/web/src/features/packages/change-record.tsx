@@ -56,9 +56,14 @@ const SLOTS: Readonly<Record<string, string>> = { engine: 'Engine', pod: 'Pod', 
 
 /** What was taken off and put on, when, and why, with the counters of both. */
 export function ChangeRecord({ change }: { readonly change: PackageChange }) {
-  const { position, slot, outgoing, incoming, at, precision, placed, reason } = change;
+  const { position, slot, slotName, outgoing, incoming, at, precision, placed, reason } = change;
   const { main, exactly } = boundaryText(at, precision, placed);
-  const where = slot === 'apu' ? 'APU' : `${SLOTS[slot] ?? 'Component'} at position ${position.number}`;
+  const where =
+    position === null
+      ? slotName
+      : slot === 'apu'
+        ? 'APU'
+        : `${SLOTS[slot] ?? 'Component'} at position ${position.number}`;
   return (
     <section className="stack" aria-label={where}>
       <h2 className="section-heading">{where}</h2>

@@ -41,9 +41,11 @@ export function AirframePage() {
   const { at } = useSearch({ from: '/signed-in/positions/$airframeId' });
   const navigate = useNavigate({ from: '/positions/$airframeId' });
   const query = useQuery(positionsAtQuery(airframeId, at));
-  const may = useMay('log-a-change');
+  const mayLog = useMay('log-a-change');
+  const mayOpen = useMay('open-a-package');
   const airframe = query.data?.airframe;
-  const fillHref = may && at === undefined ? changeHref(airframeId) : null;
+  const startHref = mayOpen && at === undefined ? packageHref(airframeId) : null;
+  const fillHref = startHref ?? (mayLog && at === undefined ? changeHref(airframeId) : null);
   return (
     <div className="stack airframe-page">
       <PageHeading
@@ -53,7 +55,10 @@ export function AirframePage() {
         actions={
           airframe && (
             <>
-              {may && <ActionLink href={`/changes/new?airframe=${airframeId}`}>Log a change</ActionLink>}
+              {mayLog && (
+                <ActionLink href={`/changes/new?airframe=${airframeId}`}>Log a past change</ActionLink>
+              )}
+              <ActionLink href={`/work?airframe=${airframeId}`}>Work</ActionLink>
               <ActionLink href={`/flights?airframe=${airframeId}`}>Flights</ActionLink>
               <ActionLink href={`/history/airframes/${airframeId}`}>History</ActionLink>
               <Button onClick={() => window.print()}>Print</Button>
@@ -75,7 +80,9 @@ export function AirframePage() {
               <h2 className="visually-hidden">Positions</h2>
               <PositionBoard
                 registration={registration}
-                positions={inReadingOrder(positions).map((position) => cardOf(position, { at, fillHref }))}
+                positions={inReadingOrder(positions).map((position) =>
+                  cardOf(position, { at, fillHref, startHref }),
+                )}
               />
             </>
           )
@@ -85,7 +92,16 @@ export function AirframePage() {
   );
 }
 
+type Mounted = { readonly number: number; readonly kind: 'engine' | 'apu' };
+
+const packageHref =
+  (airframeId: string) =>
+  ({ number, kind }: Mounted): string =>
+    kind === 'apu'
+      ? `/packages/new?kind=component-change&airframe=${airframeId}&position=${number}&slot=apu`
+      : `/packages/new?kind=engine-change&airframe=${airframeId}&position=${number}`;
+
 const changeHref =
   (airframeId: string) =>
-  ({ number, kind }: { readonly number: number; readonly kind: 'engine' | 'apu' }): string =>
+  ({ number, kind }: Mounted): string =>
     `/changes/new?airframe=${airframeId}&position=${number}&slot=${kind === 'apu' ? 'apu' : 'engine'}`;

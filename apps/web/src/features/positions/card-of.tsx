@@ -44,7 +44,13 @@ function EngineDetails({ engine, kind }: EngineDetailsProps) {
   );
 }
 
-function Details({ position: { engine, pod, kind } }: { readonly position: PositionView }) {
+interface DetailsProps {
+  readonly position: PositionView;
+  readonly startHref: string | null;
+}
+
+function Details({ position, startHref }: DetailsProps) {
+  const { engine, pod, kind } = position;
   return (
     <>
       {engine !== null && <EngineDetails engine={engine} kind={kind} />}
@@ -57,30 +63,41 @@ function Details({ position: { engine, pod, kind } }: { readonly position: Posit
         </p>
       )}
       {pod === null && kind === 'engine' && <p className="quiet">No pod recorded</p>}
+      {startHref !== null && (
+        <p className="no-print">
+          <RouteLink href={startHref} className="card-act">
+            {kind === 'apu' ? 'Start a change of the APU' : 'Start engine change'}
+            <span className="visually-hidden"> at {positionLabel(position)}</span>
+          </RouteLink>
+        </p>
+      )}
     </>
   );
 }
 
-/** An empty place for an APU has nothing more to tell. */
-const hasDetails = ({ engine, pod, kind }: PositionView): boolean =>
-  engine !== null || pod !== null || kind === 'engine';
+/** An empty place for an APU has nothing more to tell, unless it can be filled. */
+const hasDetails = ({ engine, pod, kind }: PositionView, startHref: string | null): boolean =>
+  engine !== null || pod !== null || kind === 'engine' || startHref !== null;
 
 interface CardOptions {
   /** The instant shown, carried on into the engine's page. */
   readonly at: string | undefined;
   /** Opens the act that fills an empty position; null for those who may not. */
   readonly fillHref: ((position: PositionView) => string) | null;
+  /** Opens a package that changes what stands there; null for those who may not, and for the past. */
+  readonly startHref: ((position: PositionView) => string) | null;
 }
 
 /** A position as the board shows it. */
-export function cardOf(position: PositionView, { at, fillHref }: CardOptions): CardPosition {
+export function cardOf(position: PositionView, { at, fillHref, startHref }: CardOptions): CardPosition {
   const { engine, number, kind, mount, emptySince } = position;
+  const start = startHref?.(position) ?? null;
   const base = {
     number,
     kind,
     mount,
     label: positionLabel(position),
-    details: hasDetails(position) ? <Details position={position} /> : undefined,
+    details: hasDetails(position, start) ? <Details position={position} startHref={start} /> : undefined,
   };
   if (engine === null)
     return {

@@ -1,22 +1,13 @@
 import { DISK, ENGINE, STAYS } from './component-data.js';
 import { AIRFRAMES, BOARD, FOUR_ENGINES, FOUR_ENGINES_THEN, TWO_ENGINES } from './fleet-data.js';
+import { PACKAGE_STATES } from './package-states.js';
 import { RECORD_STATES } from './record-states.js';
 import { FAILED, MISSING, type ScreenState } from './screen-state.js';
-import {
-  BLOCKED_CHECK,
-  CLEAR_CHECK,
-  DUE_ROWS,
-  NOTE,
-  OPEN_PACKAGE,
-  PACKAGES,
-  RELEASED_PACKAGE,
-} from './work-data.js';
+import { DUE_ROWS } from './work-data.js';
 
 const ok = (body: unknown) => ({ body });
 const page = (rows: readonly unknown[], next: string | null = null) => ok({ rows, next });
 const airframes = { 'GET /api/airframes': ok(AIRFRAMES) };
-const open = { 'GET /api/packages/k-231': ok(OPEN_PACKAGE) };
-const CHECK = 'GET /api/packages/k-231/release-check';
 
 /** Every screen in its states. */
 export const SCREEN_STATES: readonly ScreenState[] = [
@@ -121,82 +112,6 @@ export const SCREEN_STATES: readonly ScreenState[] = [
     answers: { 'GET /api/components/c-KT-442': FAILED },
   },
   {
-    name: 'changes',
-    title: 'Changes',
-    path: '/changes',
-    answers: { ...airframes, 'GET /api/packages': page(PACKAGES, 'k-001') },
-  },
-  {
-    name: 'changes-empty',
-    title: 'Changes, none',
-    path: '/changes',
-    answers: { 'GET /api/airframes': ok([]), 'GET /api/packages': page([]) },
-  },
-  {
-    name: 'changes-planner',
-    title: 'Changes, may not log',
-    path: '/changes',
-    roles: ['planner'],
-    answers: { ...airframes, 'GET /api/packages': page(PACKAGES) },
-  },
-  {
-    name: 'change-new',
-    title: 'Log a change',
-    path: '/changes/new?airframe=a-417&position=3',
-    answers: {
-      ...airframes,
-      'GET /api/airframes/a-417/positions': ok(FOUR_ENGINES),
-      'GET /api/locations': ok([]),
-      'GET /api/engine-models': ok([]),
-      'GET /api/components': page([]),
-    },
-  },
-  {
-    name: 'change-new-empty',
-    title: 'Log a change, nothing in the register',
-    path: '/changes/new',
-    answers: { 'GET /api/airframes': ok([]) },
-  },
-  {
-    name: 'change-new-denied',
-    title: 'Log a change, may not',
-    path: '/changes/new',
-    roles: ['planner'],
-    answers: airframes,
-  },
-  { name: 'package', title: 'Package, not released', path: '/changes/k-231', answers: open },
-  {
-    name: 'package-released',
-    title: 'Package, released',
-    path: '/changes/k-231',
-    answers: { 'GET /api/packages/k-231': ok(RELEASED_PACKAGE), 'GET /api/releases/r-232': ok(NOTE) },
-  },
-  {
-    name: 'check-blocked',
-    title: 'Release check, three points open',
-    path: '/changes/k-231/release-check',
-    answers: { ...open, [CHECK]: ok(BLOCKED_CHECK) },
-  },
-  {
-    name: 'check-clear',
-    title: 'Release check, nothing blocks',
-    path: '/changes/k-231/release-check',
-    answers: { ...open, [CHECK]: ok(CLEAR_CHECK) },
-  },
-  {
-    name: 'check-denied',
-    title: 'Release check, may not sign',
-    path: '/changes/k-231/release-check',
-    roles: ['technician'],
-    answers: { ...open, [CHECK]: ok(CLEAR_CHECK) },
-  },
-  {
-    name: 'check-failed',
-    title: 'Release check, failed',
-    path: '/changes/k-231/release-check',
-    answers: { ...open, [CHECK]: FAILED },
-  },
-  {
     name: 'due',
     title: 'Due, every status',
     path: '/due',
@@ -220,5 +135,6 @@ export const SCREEN_STATES: readonly ScreenState[] = [
     path: '/due',
     answers: { ...airframes, 'GET /api/due-points': FAILED },
   },
+  ...PACKAGE_STATES,
   ...RECORD_STATES,
 ];

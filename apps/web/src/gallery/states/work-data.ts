@@ -1,15 +1,7 @@
-import type {
-  ChangePreview,
-  DueRow,
-  Objection,
-  PackageRow,
-  PackageView,
-  ReleaseCheck,
-  ReleaseNote,
-} from '../../server/wire.js';
+import type { ChangePreview, DueRow, Objection } from '../../server/wire.js';
 import { counters } from './fleet-data.js';
 
-const objection = (
+export const objection = (
   code: string,
   severity: Objection['severity'],
   [kind, label, reason, fix]: readonly [string, string, string, string],
@@ -49,124 +41,6 @@ export const OBJECTIONS: readonly Objection[] = [
   ]),
 ];
 
-const ROW: PackageRow = {
-  id: 'k-231',
-  number: 'EC-0231',
-  kind: 'engine-change',
-  title: 'Engine, position 3 of ZZ-417: KT-377 off, KT-655 on',
-  status: 'open',
-  openedAt: '2026-11-20T21:40Z',
-  airframe: { id: 'a-417', registration: 'ZZ-417' },
-  releaseNumber: null,
-  version: 1,
-};
-
-export const PACKAGES: readonly PackageRow[] = [
-  ROW,
-  {
-    ...ROW,
-    id: 'k-102',
-    number: 'PS-0102',
-    kind: 'pod-swap',
-    title: 'Pod, position 2 of ZZ-203: TN-5112 off, TN-5121 on',
-    status: 'released',
-    releaseNumber: 'RN-0103',
-    airframe: { id: 'a-203', registration: 'ZZ-203' },
-  },
-];
-
-/** A package that waits for its release. */
-export const OPEN_PACKAGE: PackageView = {
-  ...ROW,
-  changes: [
-    {
-      position: { id: 'p-3', number: 3, label: '3' },
-      slot: 'engine',
-      outgoing: {
-        id: 'c-KT-377',
-        serialNumber: 'KT-377',
-        partNumber: 'K84-0001',
-        sinceNew: counters(1_206_774, 18_008),
-        sinceInstalled: counters(398_136, 1976),
-      },
-      incoming: {
-        id: 'c-KT-655',
-        serialNumber: 'KT-655',
-        partNumber: 'K84-0001',
-        sinceNew: counters(null, null),
-        sinceInstalled: null,
-      },
-      at: '2026-11-20T21:40Z',
-      precision: 'page',
-      placed: '0417',
-      reason: 'LPT disk 3 past its limit, which a newer revision lowered.',
-    },
-  ],
-  release: null,
-};
-
-const PASSED = [
-  { label: 'Positions with an engine', count: 3, of: 4 },
-  { label: 'Engines with known hours and cycles', count: 4, of: 4 },
-  { label: 'Last flights logged without a gap', count: 100, of: 100 },
-];
-
-const RULES = {
-  code: 'eu-145',
-  name: 'EU (Regulation (EU) 1321/2014, Part-145)',
-  source: 'Regulation (EU) 1321/2014, 145.A.50',
-};
-const HASH = '21e3039850a4218a2525a9a8de01a9dee88e3738626c69715093908160f7d221';
-
-/** Three points stand against releasing, one is told beside them. */
-export const BLOCKED_CHECK: ReleaseCheck = {
-  asOf: '2026-11-25T01:20Z',
-  packageNumber: ROW.number,
-  summary: 'Engine at position 3: serial KT-377 removed, serial KT-655 installed.',
-  ruleSet: RULES,
-  statement:
-    'The work specified, except as otherwise specified, was carried out in accordance with Part-145.',
-  digest: HASH,
-  objections: [...OBJECTIONS],
-  passed: PASSED,
-  released: false,
-  version: 1,
-};
-
-export const CLEAR_CHECK: ReleaseCheck = { ...BLOCKED_CHECK, objections: OBJECTIONS.slice(3) };
-
-export const NOTE: ReleaseNote = {
-  id: 'r-232',
-  number: 'RN-0232',
-  packageId: ROW.id,
-  packageNumber: ROW.number,
-  summary: BLOCKED_CHECK.summary,
-  airframe: 'ZZ-417',
-  ruleSet: RULES,
-  signedAt: '2026-11-21T02:10Z',
-  person: 'Wen Tolvarsen',
-  licence: 'ZQ.66.0001',
-  statement: `${BLOCKED_CHECK.statement} Release RN-0232, signed by Wen Tolvarsen, certificate ZQ.66.0001, 2026-11-21 at 02:10 UTC.`,
-  contentHash: HASH,
-  snapshotHash: HASH,
-  digest: HASH,
-  objections: OBJECTIONS.slice(3),
-  passed: PASSED,
-  version: 2,
-};
-
-export const RELEASED_PACKAGE: PackageView = {
-  ...OPEN_PACKAGE,
-  status: 'released',
-  release: {
-    id: NOTE.id,
-    number: NOTE.number,
-    signedAt: NOTE.signedAt,
-    person: NOTE.person,
-    licence: NOTE.licence,
-  },
-};
-
 /** What a change would record. */
 export const PREVIEW: ChangePreview = {
   at: '2026-11-20T21:40Z',
@@ -189,7 +63,7 @@ export const PREVIEW: ChangePreview = {
   },
   ratingCode: '84A',
   objections: [...OBJECTIONS.slice(2, 3)],
-  digest: HASH,
+  digest: '21e3039850a4218a2525a9a8de01a9dee88e3738626c69715093908160f7d221',
 };
 
 const due = (id: string, more: Partial<DueRow>): DueRow => ({

@@ -17,6 +17,8 @@ interface ObjectionListProps {
   readonly objections: readonly ShownObjection[];
   /** Where positions and flights stand. */
   readonly airframeId: string | null;
+  /** Where its steps stand. */
+  readonly packageId?: string | null;
 }
 
 /** The mark and the word of a blocking objection; any other blocks without further ado. */
@@ -29,29 +31,48 @@ const MARKS: Readonly<Record<string, readonly [Status, string]>> = {
   NO_LIMIT_RECORDED: ['not-verified', 'Not verified'],
   COUNTERS_UNKNOWN: ['not-verified', 'Not verified'],
   RATING_UNKNOWN: ['not-verified', 'Not verified'],
+  PART_UNSERVICEABLE: ['over-limit', 'Unserviceable'],
+  REQUIREMENT_OVER: ['over-limit', 'Over limit'],
+  REQUIREMENT_NOT_VERIFIED: ['not-verified', 'Not verified'],
   STEP_UNSIGNED: ['open', 'Open'],
+  CAPTURE_MISSING: ['open', 'Not captured'],
+  INSPECTION_MISSING: ['to-inspect', 'To inspect'],
+  INSPECTION_BY_SAME_PERSON: ['to-inspect', 'To inspect'],
+  TORQUE_OUT_OF_RANGE: ['over-limit', 'Out of range'],
+  LEAK_FOUND: ['over-limit', 'Leak found'],
+  PAPERS_REJECTED: ['over-limit', 'Rejected'],
+  ENTRY_REJECTED: ['over-limit', 'Rejected'],
+  ITEM_OPEN: ['open', 'Still open'],
+  COUNTS_DIFFER: ['over-limit', 'Counts differ'],
 };
 
-const PAGES: Readonly<Record<string, string>> = { component: '/components/', airframe: '/positions/' };
+const PAGES: Readonly<Record<string, string>> = {
+  component: '/components/',
+  airframe: '/positions/',
+  package: '/packages/',
+  requirement: '/requirements/',
+  tool: '/tools/',
+};
 
-function hrefOf({ kind, id }: ShownObjection['subject'], airframeId: string | null): string | null {
+type Places = Pick<ObjectionListProps, 'airframeId' | 'packageId'>;
+
+function hrefOf(
+  { kind, id }: ShownObjection['subject'],
+  { airframeId, packageId = null }: Places,
+): string | null {
   const page = PAGES[kind];
   if (page !== undefined) return `${page}${id}`;
+  if (kind === 'person') return '/people';
+  if (kind === 'step') return packageId === null ? null : `/packages/${packageId}?step=${id}`;
   if (airframeId === null) return null;
   if (kind === 'position' || kind === 'slot') return `/positions/${airframeId}`;
   return kind === 'flight' ? `/flights?airframe=${airframeId}` : null;
 }
 
-function Line({
-  objection,
-  airframeId,
-}: {
-  readonly objection: ShownObjection;
-  readonly airframeId: string | null;
-}) {
+function Line({ objection, ...places }: Places & { readonly objection: ShownObjection }) {
   const { code, severity, subject, reason, fix } = objection;
   const [status, word] = MARKS[code] ?? (['blocked', 'Blocks'] as const);
-  const href = hrefOf(subject, airframeId);
+  const href = hrefOf(subject, places);
   return (
     <li className={severity === 'blocking' ? 'objection objection-blocking' : 'objection'}>
       {severity === 'blocking' ? (
@@ -75,14 +96,14 @@ function Line({
 }
 
 /** What is held against something, the worst first: the record, the reason, and what answers it. */
-export function ObjectionList({ objections, airframeId }: ObjectionListProps) {
+export function ObjectionList({ objections, ...places }: ObjectionListProps) {
   return (
     <ul className="plain-list objections">
       {objections.map((objection) => (
         <Line
           key={`${objection.code} ${objection.subject.id} ${objection.reason}`}
           objection={objection}
-          airframeId={airframeId}
+          {...places}
         />
       ))}
     </ul>

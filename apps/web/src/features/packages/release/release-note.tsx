@@ -1,8 +1,8 @@
-import { counted } from '../../format/counts.js';
-import { momentText } from '../../format/when.js';
-import type { Passed, ReleaseNote } from '../../server/wire.js';
-import { ObjectionList } from '../../ui/messages/objection-list.js';
-import { StatusMark } from '../../ui/status/status-mark.js';
+import { counted } from '../../../format/counts.js';
+import { momentText } from '../../../format/when.js';
+import type { Passed, ReleaseNote } from '../../../server/wire.js';
+import { ObjectionList } from '../../../ui/messages/objection-list.js';
+import { StatusMark } from '../../../ui/status/status-mark.js';
 
 /** What was looked at and had nothing held against it; each line stands open. */
 export function PassedList({ passed }: { readonly passed: readonly Passed[] }) {

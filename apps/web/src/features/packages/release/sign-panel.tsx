@@ -1,19 +1,19 @@
 import { ProblemError } from '@strutbook/api-client/problem-error.js';
 import { useNavigate, useParams } from '@tanstack/react-router';
 import { type FormEvent, useId, useState } from 'react';
-import { counted } from '../../format/counts.js';
-import { useAct } from '../../server/act.js';
-import { holderWords, useMay } from '../../server/authority.js';
-import { useOfflineSince } from '../../server/connection.js';
-import { useReadOnly } from '../../server/session.js';
-import type { Objection, ReleaseCheck } from '../../server/wire.js';
-import { Button } from '../../ui/actions/button.js';
-import { TextField } from '../../ui/fields/text-field.js';
-import { announce } from '../../ui/messages/announcements.js';
-import { ErrorSummary } from '../../ui/messages/error-summary.js';
-import { fieldMessage, summaryOf } from '../../ui/messages/field-messages.js';
-import { OFF_WHILE_OFFLINE } from '../../ui/messages/offline-bar.js';
-import { signRelease } from './package-queries.js';
+import { counted } from '../../../format/counts.js';
+import { useAct } from '../../../server/act.js';
+import { holderWords, useMay } from '../../../server/authority.js';
+import { useOfflineSince } from '../../../server/connection.js';
+import { useReadOnly } from '../../../server/session.js';
+import type { Objection, ReleaseCheck } from '../../../server/wire.js';
+import { Button } from '../../../ui/actions/button.js';
+import { NO_SECRET, SecretField } from '../../../ui/fields/secret-field.js';
+import { announce } from '../../../ui/messages/announcements.js';
+import { ErrorSummary } from '../../../ui/messages/error-summary.js';
+import { fieldMessage, summaryOf } from '../../../ui/messages/field-messages.js';
+import { OFF_WHILE_OFFLINE } from '../../../ui/messages/offline-bar.js';
+import { signRelease } from './release-queries.js';
 
 interface SignPanelProps {
   readonly check: ReleaseCheck;
@@ -40,6 +40,9 @@ const CHANGED: ReadonlySet<string> = new Set([
   'ALREADY_RELEASED',
 ]);
 
+/** The server's names of what is asked. */
+const SECRET_FIELDS = ['secret', 'password', 'pin'] as const;
+
 function Changed({ error, onAgain }: { readonly error: Error; readonly onAgain: () => void }) {
   return (
     <section className="conflict stack" role="alert">
@@ -54,13 +57,13 @@ function Changed({ error, onAgain }: { readonly error: Error; readonly onAgain: 
 
 /** The signature: the signer's password again, on exactly what the check shows. */
 export function SignPanel({ check, blocking, onAgain }: SignPanelProps) {
-  const { packageId } = useParams({ from: '/signed-in/changes/$packageId/release-check' });
+  const { packageId } = useParams({ from: '/signed-in/packages/$packageId/release-check' });
   const id = useId();
   const navigate = useNavigate();
   const may = useMay('release');
   const readOnly = useReadOnly();
   const offline = useOfflineSince() !== null;
-  const [password, setPassword] = useState('');
+  const [secret, setSecret] = useState(NO_SECRET);
   const [missing, setMissing] = useState<string | null>(null);
   const [attempt, setAttempt] = useState(0);
   const signing = useAct({
@@ -68,7 +71,7 @@ export function SignPanel({ check, blocking, onAgain }: SignPanelProps) {
     refresh: [[]],
     onDone: ({ number }) => {
       announce(`Released under ${number}.`);
-      void navigate({ to: '/changes/$packageId', params: { packageId } });
+      void navigate({ to: '/packages/$packageId', params: { packageId } });
     },
   });
   const off = offBecause(blocking, offline, may);
@@ -81,28 +84,29 @@ export function SignPanel({ check, blocking, onAgain }: SignPanelProps) {
     event.preventDefault();
     if (off !== null || signing.isPending) return;
     setAttempt(attempt + 1);
-    const nothing = password === '' ? 'Enter your password, to sign' : null;
+    const nothing =
+      secret.secret === '' ? `Enter your ${secret.method === 'pin' ? 'PIN' : 'password'}, to sign` : null;
     setMissing(nothing);
     if (nothing === null)
-      signing.mutate({ packageId, version: check.version, digest: check.digest, password });
+      signing.mutate({ packageId, version: check.version, digest: check.digest, ...secret });
   };
-  const said = missing ?? fieldMessage(error, 'password');
+  const field = `${id}-secret`;
+  const said =
+    missing ?? SECRET_FIELDS.map((name) => fieldMessage(error, name)).find((told) => told !== null);
   const messages =
     missing !== null
-      ? [{ fieldId: `${id}-password`, message: missing }]
-      : summaryOf(error, { password: `${id}-password` });
+      ? [{ fieldId: field, message: missing }]
+      : summaryOf(error, Object.fromEntries(SECRET_FIELDS.map((name) => [name, field])));
   return (
     <form className="stack sign" noValidate onSubmit={sign} aria-label="Signing">
       <ErrorSummary messages={messages} attempt={attempt} />
       {off === null && (
-        <TextField
-          id={`${id}-password`}
-          label="Your password, again"
+        <SecretField
+          id={field}
+          whose="Your"
           hint="You sign the statement above, on the check as it stands."
-          type="password"
-          autoComplete="current-password"
-          value={password}
-          onChange={({ target }) => setPassword(target.value)}
+          value={secret}
+          onChange={setSecret}
           error={said}
         />
       )}

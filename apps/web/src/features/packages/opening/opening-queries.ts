@@ -1,0 +1,63 @@
+import { queryOptions } from '@tanstack/react-query';
+import type { ActHeaders } from '../../../server/act.js';
+import { readLoose, writeLoose } from '../../../server/loose.js';
+import type { PackageKind, WorkPackage } from '../../../server/work.js';
+import type { OrderOn } from '../order/order-draft.js';
+import type { OpeningRequest } from './opening-draft.js';
+
+export interface ProcedureRow {
+  readonly id: string;
+  readonly code: string;
+  readonly revision: string;
+  readonly title: string;
+  readonly kind: PackageKind;
+  readonly document: string;
+  readonly documentRevision: string;
+  readonly steps: number;
+  /** Whether no later revision of it is recorded. */
+  readonly latest: boolean;
+}
+
+/** The procedures for one kind of work. */
+export const proceduresQuery = (kind: string) =>
+  queryOptions({
+    queryKey: ['procedures', 'of-kind', kind],
+    enabled: kind !== '',
+    queryFn: ({ signal }) =>
+      readLoose<readonly ProcedureRow[]>('/api/procedures', { params: { query: { kind } }, signal }),
+  });
+
+/** How a requirement stands on one subject. */
+export interface Duty {
+  readonly requirementId: string;
+  readonly code: string;
+  readonly title: string;
+  readonly document: string;
+  readonly revision: string;
+  /** On what, in words. */
+  readonly subject: string;
+  readonly airframeId: string | null;
+  readonly positionId: string | null;
+  readonly componentId: string | null;
+  readonly status: string;
+  readonly reason: string | null;
+  readonly projectedOn: string | null;
+}
+
+/** The requirements of an airframe and what is on it, or of a component. */
+export const dutiesQuery = ({ kind, id }: OrderOn) =>
+  queryOptions({
+    queryKey: ['requirements', 'of', kind, id],
+    enabled: id !== '',
+    queryFn: async ({ signal }) => {
+      const told = await readLoose<readonly Duty[] | { readonly rows: readonly Duty[] }>(
+        `/api/${kind}s/{id}/requirements`,
+        { params: { path: { id } }, signal },
+      );
+      return 'rows' in told ? told.rows : told;
+    },
+  });
+
+/** Opens a package. Throws: ProblemError. */
+export const openPackage = (body: OpeningRequest, headers: ActHeaders) =>
+  writeLoose<WorkPackage>('/api/packages', { body, headers });

@@ -1,0 +1,87 @@
+import { useQuery } from '@tanstack/react-query';
+import { calendarDate } from '../../../format/utc-date.js';
+import { Answered } from '../../../ui/messages/answered.js';
+import { EmptyState } from '../../../ui/messages/empty-state.js';
+import { markOf } from '../../../ui/status/near.js';
+import { StatusMark } from '../../../ui/status/status-mark.js';
+import { type NamedDuty, orderOn } from './opening-draft.js';
+import { type Duty, dutiesQuery } from './opening-queries.js';
+import type { SectionProps } from './work-section.js';
+
+/** The requirement on the narrowest thing it is due on. */
+function named({ requirementId, componentId, positionId, airframeId }: Duty): NamedDuty {
+  if (componentId !== null) return { requirementId, componentId };
+  if (positionId !== null) return { requirementId, positionId };
+  return { requirementId, ...(airframeId === null ? {} : { airframeId }) };
+}
+
+export const dutyKey = (duty: NamedDuty): string =>
+  [duty.requirementId, duty.componentId ?? duty.positionId ?? duty.airframeId ?? ''].join(' ');
+
+interface RowProps {
+  readonly duty: Duty;
+  readonly chosen: boolean;
+  readonly onChoose: (chosen: boolean) => void;
+}
+
+function Row({ duty, chosen, onChoose }: RowProps) {
+  const { code, title, subject, document, revision, status, reason, projectedOn } = duty;
+  return (
+    <li>
+      <label className="duty">
+        <input type="checkbox" checked={chosen} onChange={({ target }) => onChoose(target.checked)} />
+        <span>
+          <span className="duty-title">
+            <span className="serial">{code}</span> {title}
+          </span>
+          <span className="quiet small">
+            {subject}. {document}, revision {revision}
+          </span>
+        </span>
+        <span className="duty-standing">
+          <StatusMark status={markOf(status)} />
+          <span className="quiet small">
+            {reason ?? (projectedOn === null ? '' : `expected ${calendarDate(projectedOn)}`)}
+          </span>
+        </span>
+      </label>
+    </li>
+  );
+}
+
+/** The requirements that this work will close when it is released. */
+export function RequirementsSection({ opening: { draft, set } }: SectionProps) {
+  const query = useQuery(dutiesQuery(orderOn(draft)));
+  return (
+    <Answered query={query} doing="Reading the requirements" lines={4}>
+      {(duties) =>
+        duties.length === 0 ? (
+          <EmptyState>
+            No requirement applies here. That says only that none is recorded: what applies is for a competent
+            person to assess.
+          </EmptyState>
+        ) : (
+          <fieldset className="package-part">
+            <legend>Closed by this work</legend>
+            <p className="quiet">The release records them as done at the counters of that instant.</p>
+            <ul className="plain-list duties">
+              {duties.map((duty) => {
+                const name = named(duty);
+                const key = dutyKey(name);
+                const without = draft.duties.filter((entry) => dutyKey(entry) !== key);
+                return (
+                  <Row
+                    key={key}
+                    duty={duty}
+                    chosen={without.length < draft.duties.length}
+                    onChoose={(chosen) => set({ duties: chosen ? [...without, name] : without })}
+                  />
+                );
+              })}
+            </ul>
+          </fieldset>
+        )
+      }
+    </Answered>
+  );
+}
