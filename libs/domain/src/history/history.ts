@@ -56,6 +56,19 @@ export type HistoryEvent =
       readonly offSerial: string | null;
       readonly onSerial: string | null;
     }
+  | {
+      /** Something of a package that is worked by steps. */
+      readonly kind: 'work';
+      readonly what:
+        | 'opened'
+        | 'ordered'
+        | 'attempt'
+        | 'signed'
+        | 'inspected'
+        | 'requirement-met'
+        | 'withdrawn';
+      readonly package: string;
+    }
   | { readonly kind: 'rating-change'; readonly from: string | null; readonly to: string | null }
   | {
       readonly kind: 'trace-gap';

@@ -9,7 +9,11 @@ export interface RuleSet {
   readonly code: string;
   readonly name: string;
   readonly effectiveFrom: CalendarDate;
-  /** What the signer of a release states. */
+  /** What the certificate of a release is called. */
+  readonly certificateTitle: string;
+  /** What the signer of a release states, one thing each, as the certificate lists them. */
+  readonly releaseElements: readonly string[];
+  /** The same as one sentence. */
   readonly releaseStatement: string;
   readonly source: string;
   /** Where a counted day begins: at midnight UTC, or local as the operator establishes. */
@@ -20,18 +24,24 @@ export interface RuleSet {
   readonly signerIdentity: string;
 }
 
-const STATEMENT_121 =
-  'The work was done in accordance with the requirements of the operator’s manual; every item required to be ' +
-  'inspected was inspected by an authorised person who found it satisfactory; no condition is known that makes ' +
-  'the aircraft unairworthy; and so far as the work performed is concerned the aircraft is in condition for safe operation.';
+const ELEMENTS_121 = [
+  'The work was done in accordance with the requirements of the operator’s manual',
+  'every item required to be inspected was inspected by an authorised person who found it satisfactory',
+  'no condition is known that makes the aircraft unairworthy',
+  'and so far as the work performed is concerned the aircraft is in condition for safe operation',
+];
 
-const STATEMENT_43 =
-  'The work described was done in accordance with current data, and with respect to it the aircraft or component ' +
-  'is approved for return to service.';
+const ELEMENTS_43 = [
+  'The work described was done in accordance with current data',
+  'and with respect to it the aircraft or component is approved for return to service',
+];
 
-const STATEMENT_145 =
-  'The work specified, except as otherwise specified, was carried out in accordance with Part-145, and in respect ' +
-  'to that work the aircraft or component is considered ready for release to service.';
+const ELEMENTS_145 = [
+  'The work specified, except as otherwise specified, was carried out in accordance with Part-145',
+  'and in respect to that work the aircraft or component is considered ready for release to service',
+];
+
+const CRS = 'Certificate of release to service';
 
 /** The rule sets known, each from its date on. The dates are from memory. */
 export const RULE_SETS: readonly RuleSet[] = [
@@ -39,7 +49,9 @@ export const RULE_SETS: readonly RuleSet[] = [
     code: 'us-121',
     name: 'US air carrier (14 CFR part 121)',
     effectiveFrom: '1964-01-01',
-    releaseStatement: STATEMENT_121,
+    certificateTitle: 'Airworthiness release',
+    releaseElements: ELEMENTS_121,
+    releaseStatement: `${ELEMENTS_121.join('; ')}.`,
     source: '14 CFR 121.709',
     dayZone: 'operator',
     onePersonReinspection: false,
@@ -49,7 +61,9 @@ export const RULE_SETS: readonly RuleSet[] = [
     code: 'us-other',
     name: 'US, other than air carriers (14 CFR parts 43 and 91)',
     effectiveFrom: '1964-01-01',
-    releaseStatement: STATEMENT_43,
+    certificateTitle: 'Approval for return to service',
+    releaseElements: ELEMENTS_43,
+    releaseStatement: `${ELEMENTS_43.join(', ')}.`,
     source: '14 CFR 43.9',
     dayZone: 'operator',
     onePersonReinspection: false,
@@ -59,7 +73,9 @@ export const RULE_SETS: readonly RuleSet[] = [
     code: 'eu-145',
     name: 'EU (Regulation (EU) 1321/2014, Part-145)',
     effectiveFrom: '2014-12-01',
-    releaseStatement: STATEMENT_145,
+    certificateTitle: CRS,
+    releaseElements: ELEMENTS_145,
+    releaseStatement: `${ELEMENTS_145.join(', ')}.`,
     source: 'Regulation (EU) 1321/2014, 145.A.50; compare the wording with the approved text',
     dayZone: 'operator',
     onePersonReinspection: true,
@@ -69,7 +85,9 @@ export const RULE_SETS: readonly RuleSet[] = [
     code: 'uk-145',
     name: 'UK (Regulation (EU) 1321/2014 as retained, Part-145)',
     effectiveFrom: '2021-01-01',
-    releaseStatement: STATEMENT_145,
+    certificateTitle: CRS,
+    releaseElements: ELEMENTS_145,
+    releaseStatement: `${ELEMENTS_145.join(', ')}.`,
     source: 'UK Regulation (EU) 1321/2014, 145.A.50; compare the wording with the approved text',
     dayZone: 'operator',
     onePersonReinspection: true,

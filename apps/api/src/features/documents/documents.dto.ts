@@ -2,11 +2,12 @@ import { IsIn, IsUUID } from 'class-validator';
 
 /** Which document to prepare. */
 export class NewDocumentDto {
-  @IsIn(['history'])
-  kind!: 'history';
+  @IsIn(['history', 'release-certificate'])
+  kind!: 'history' | 'release-certificate';
 
-  @IsIn(['airframe', 'component'])
-  subjectKind!: 'airframe' | 'component';
+  /** A history is of an airframe or a component, a certificate of a release. */
+  @IsIn(['airframe', 'component', 'release'])
+  subjectKind!: 'airframe' | 'component' | 'release';
 
   @IsUUID()
   subjectId!: string;

@@ -1,7 +1,11 @@
 import { Module } from '@nestjs/common';
+import { CertificateDocument } from './certificate-document.js';
 import { DocumentsController } from './documents.controller.js';
 import { DocumentsService } from './documents.service.js';
 import { HistoryDocument } from './history-document.js';
 
-@Module({ controllers: [DocumentsController], providers: [DocumentsService, HistoryDocument] })
+@Module({
+  controllers: [DocumentsController],
+  providers: [DocumentsService, HistoryDocument, CertificateDocument],
+})
 export class DocumentsModule {}

@@ -1,12 +1,14 @@
 import { Injectable } from '@nestjs/common';
 import type { Actor } from '../../platform/access/actor.js';
-import { Database } from '../../platform/database/database.js';
+import { Database, type Tx } from '../../platform/database/database.js';
 import type { ActRequest } from '../../platform/http/act-key.js';
 import { Acts } from '../../platform/http/acts.js';
 import { toWirePrecise } from '../../platform/http/instants.js';
 import { Jobs } from '../../platform/jobs/jobs.js';
-import { orNotFound } from '../../platform/problems/refusal.error.js';
+import type { ApiRefusal } from '../../platform/problems/api-refusals.js';
+import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
 import { History } from '../../records/history/history.js';
+import { loadCertificate, RELEASE_CERTIFICATE } from '../../records/releases/frozen-release.js';
 import type { DocumentBegunDto, DocumentDto, NewDocumentDto } from './documents.dto.js';
 import { HISTORY_JOB } from './history-document.js';
 
@@ -26,21 +28,27 @@ export class DocumentsService {
     private readonly history: History,
   ) {}
 
-  /** Begins to prepare a document. Refuses: NOT_FOUND. */
-  begin(
-    actor: Actor,
-    act: ActRequest,
-    { subjectKind, subjectId }: NewDocumentDto,
-  ): Promise<DocumentBegunDto> {
+  /** Begins to prepare a document. Refuses: NOT_FOUND, INVALID_FIELDS when the kind is not made of that subject. */
+  begin(actor: Actor, act: ActRequest, asked: NewDocumentDto): Promise<DocumentBegunDto> {
     return this.acts.perform(actor, act, async (tx) => {
-      await this.history.subject(tx, actor.operatorId, { kind: subjectKind, id: subjectId });
-      const jobId = await this.jobs.start(tx, actor, {
-        kind: HISTORY_JOB,
-        subjectId,
-        input: { subjectKind },
-      });
+      const jobId = await this.start(tx, actor, asked);
       return { status: 202, body: { jobId }, resource: `/api/jobs/${jobId}` };
     });
+  }
+
+  private async start(
+    tx: Tx,
+    actor: Actor,
+    { kind, subjectKind, subjectId }: NewDocumentDto,
+  ): Promise<string> {
+    const { operatorId } = actor;
+    if ((kind === RELEASE_CERTIFICATE) !== (subjectKind === 'release')) refuse(wrongSubject(kind));
+    if (subjectKind === 'release') {
+      await loadCertificate(tx, operatorId, subjectId);
+      return this.jobs.start(tx, actor, { kind: RELEASE_CERTIFICATE, subjectId, input: {} });
+    }
+    await this.history.subject(tx, operatorId, { kind: subjectKind, id: subjectId });
+    return this.jobs.start(tx, actor, { kind: HISTORY_JOB, subjectId, input: { subjectKind } });
   }
 
   /** The documents of a subject, the newest first. */
@@ -84,4 +92,14 @@ export class DocumentsService {
       );
     });
   }
+}
+
+function wrongSubject(kind: NewDocumentDto['kind']): ApiRefusal {
+  const of = kind === RELEASE_CERTIFICATE ? 'release' : 'airframe or component';
+  return {
+    code: 'REFUSED_BY_FACTS',
+    field: 'subjectKind',
+    reason: `A ${kind} is not made of that.`,
+    fix: `Name a subject of kind ${of}.`,
+  };
 }

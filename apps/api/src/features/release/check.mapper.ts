@@ -1,7 +1,7 @@
 import { instantToWire } from '../../platform/http/instants.js';
 import { toObjection } from '../../platform/http/objection.dto.js';
 import { passedChecks } from './passed.js';
-import type { ReleaseCheckDto, ReleaseNoteDto, ReleaseRuleSetDto } from './release.dto.js';
+import type { CertificateDto, ReleaseCheckDto, ReleaseNoteDto, ReleaseRuleSetDto } from './release.dto.js';
 import type { MadeCheck } from './release-check.js';
 import { workSummary } from './work.js';
 
@@ -27,6 +27,7 @@ export interface FrozenCheck {
   readonly statement: string;
   readonly ruleSet: ReleaseRuleSetDto;
   readonly airframe: string | null;
+  readonly subject?: string;
 }
 
 /** A release row with its signature and package. */
@@ -51,8 +52,12 @@ export function frozenCheck({ snapshot }: Pick<ReleaseRow, 'snapshot'>): FrozenC
 }
 
 /** A release as it was signed. Total. */
-export function noteToWire(row: ReleaseRow, signedAt: string): ReleaseNoteDto {
-  const { check, ruleSet, airframe } = frozenCheck(row);
+export function noteToWire(
+  row: ReleaseRow,
+  signedAt: string,
+  certificate: CertificateDto | null,
+): ReleaseNoteDto {
+  const { check, ruleSet, airframe, subject } = frozenCheck(row);
   return {
     id: row.id,
     number: row.number,
@@ -60,6 +65,7 @@ export function noteToWire(row: ReleaseRow, signedAt: string): ReleaseNoteDto {
     packageNumber: row.package.number,
     summary: check.summary,
     airframe,
+    subject: subject ?? airframe ?? '',
     ruleSet,
     signedAt,
     person: row.signature.personName,
@@ -70,6 +76,7 @@ export function noteToWire(row: ReleaseRow, signedAt: string): ReleaseNoteDto {
     digest: check.digest,
     objections: check.objections,
     passed: check.passed,
+    certificate,
     version: row.package.version,
   };
 }

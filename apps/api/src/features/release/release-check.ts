@@ -3,16 +3,21 @@ import { Injectable } from '@nestjs/common';
 import { checkRelease } from '@strutbook/domain/release/check-release.js';
 import type { Objection } from '@strutbook/domain/release/objection.js';
 import { type RuleSet, ruleSetOn } from '@strutbook/domain/release/rule-sets.js';
-import type { ReleaseSnapshot } from '@strutbook/domain/release/snapshot.js';
+import type { ComponentSnapshot, ReleaseSnapshot } from '@strutbook/domain/release/snapshot.js';
 import { dateOf } from '@strutbook/domain/units/calendar.js';
 import { canonical, type Json } from '@strutbook/journal/canonical.js';
+import type { Actor } from '../../platform/access/actor.js';
 import type { Tx } from '../../platform/database/database.js';
 import { toInstant } from '../../platform/http/instants.js';
 import { orNotFound } from '../../platform/problems/refusal.error.js';
 import { Clock } from '../../platform/time/clock.js';
 import { EngineSnapshots } from '../../records/lives/engine-snapshots.js';
+import { Requirements } from '../../records/requirements/requirements.js';
 import { Structure } from '../../records/stays/structure.js';
-import { loadWork, type WorkToRelease } from './work.js';
+import { loadReleaseFacts, type ReleaseFacts } from './release-facts.js';
+import { requirementSnapshots } from './requirements-of-check.js';
+import { type WorkToRelease, workOf } from './work.js';
+import { holding, releaserSnapshot, workSnapshot } from './work-of-facts.js';
 
 /** A check as it was made: what it looked at, what it found, and the digest of the first. */
 export interface MadeCheck {
@@ -21,10 +26,9 @@ export interface MadeCheck {
   readonly ruleSet: RuleSet;
   readonly objections: readonly Objection[];
   readonly digest: string;
+  /** The reference of the asking person's authorisation to release this today; null when none is in force. */
+  readonly authorisation: string | null;
 }
-
-// The last flights of the log, in which a page or a station may be missing.
-const FLIGHTS_LOOKED_AT = 100;
 
 /** Reads what a release is judged on and judges it: the same for advice and, under its locks, for the signature. */
 @Injectable()
@@ -32,29 +36,34 @@ export class ReleaseCheck {
   constructor(
     private readonly structure: Structure,
     private readonly engines: EngineSnapshots,
+    private readonly requirements: Requirements,
     private readonly clock: Clock,
   ) {}
 
-  /** The check on the records as this transaction sees them. Refuses: NOT_FOUND. */
-  async make(tx: Tx, operatorId: number, packageId: string): Promise<MadeCheck> {
-    const work = await loadWork(tx, operatorId, packageId);
+  /** The check on the records as this transaction sees them, for the person who asks. Refuses: NOT_FOUND. */
+  async make(tx: Tx, actor: Actor, packageId: string): Promise<MadeCheck> {
+    const { operatorId, personId } = actor;
+    const facts = await loadReleaseFacts(tx, operatorId, { packageId, personId });
+    const work = workOf(facts);
     const at = toInstant(this.clock.now());
-    const ruleSet = orNotFound(
-      ruleSetOn(work.airframe.ruleSet, dateOf(at)),
-      `rule set ${work.airframe.ruleSet}`,
-    );
+    const code = work.airframe?.ruleSet ?? facts.ruleSet ?? '';
+    const ruleSet = orNotFound(ruleSetOn(code, dateOf(at)), `rule set ${code}`);
+    const positions = await this.positions(tx, operatorId, work.airframe?.id ?? null);
     const snapshot: ReleaseSnapshot = {
       package: {
         id: work.id,
         kind: work.kind,
-        airframeId: work.airframe.id,
-        registration: work.airframe.registration,
+        airframeId: work.airframe?.id ?? null,
+        registration: work.airframe?.registration ?? null,
         ruleSet: ruleSet.code,
       },
       at,
-      positions: await this.positions(tx, operatorId, work.airframe.id),
-      flights: await lastFlights(tx, operatorId, work.airframe.id),
-      steps: [],
+      positions,
+      component: await this.component(tx, operatorId, facts),
+      flights: facts.flights,
+      work: workSnapshot(facts),
+      requirements: await this.requirementsOf(tx, operatorId, facts, positions),
+      releaser: releaserSnapshot(actor, facts, at),
       plannedStayCycles: null,
     };
     return {
@@ -63,14 +72,16 @@ export class ReleaseCheck {
       ruleSet,
       objections: checkRelease(snapshot),
       digest: digestOf(snapshot, work, ruleSet),
+      authorisation: holding(facts, { personId, scope: 'release', on: dateOf(at) })?.reference ?? null,
     };
   }
 
   private async positions(
     tx: Tx,
     operatorId: number,
-    airframeId: string,
+    airframeId: string | null,
   ): Promise<ReleaseSnapshot['positions']> {
+    if (airframeId === null) return [];
     const slots = (await this.structure.onAirframes(tx, operatorId, [airframeId], null)).filter(
       (slot) => slot.slotKind === 'engine',
     );
@@ -86,27 +97,35 @@ export class ReleaseCheck {
       engine: componentId === null ? null : (snapshots.get(componentId) ?? null),
     }));
   }
-}
 
-async function lastFlights(
-  tx: Tx,
-  operatorId: number,
-  airframeId: string,
-): Promise<ReleaseSnapshot['flights']> {
-  const rows = await tx.flight.findMany({
-    where: { operatorId, airframeId, voidedSeq: null },
-    orderBy: { landingAt: 'desc' },
-    take: FLIGHTS_LOOKED_AT,
-    select: { id: true, logPage: true, fromStation: true, toStation: true, takeOffAt: true, landingAt: true },
-  });
-  return rows.reverse().map((row) => ({
-    flightId: row.id,
-    page: row.logPage,
-    from: row.fromStation,
-    to: row.toStation,
-    takeOffAt: toInstant(row.takeOffAt),
-    landingAt: toInstant(row.landingAt),
-  }));
+  /** The component of a package on no airframe: it is released by itself. */
+  private async component(
+    tx: Tx,
+    operatorId: number,
+    { airframe, component }: ReleaseFacts,
+  ): Promise<ComponentSnapshot | null> {
+    if (airframe !== null || component === null) return null;
+    const as = (await this.engines.of(tx, operatorId, [component.id], null)).get(component.id);
+    return { kind: component.kind as ComponentSnapshot['kind'], as: orNotFound(as, 'component') };
+  }
+
+  private async requirementsOf(
+    tx: Tx,
+    operatorId: number,
+    { id, airframe, component }: ReleaseFacts,
+    positions: ReleaseSnapshot['positions'],
+  ): Promise<ReleaseSnapshot['requirements']> {
+    const of =
+      airframe !== null
+        ? { airframeId: airframe.id }
+        : component === null
+          ? null
+          : { componentId: component.id };
+    if (of === null) return [];
+    const statuses = await this.requirements.statusesOn(tx, operatorId, of, null);
+    const named = await this.requirements.ofPackage(tx, operatorId, id);
+    return requirementSnapshots(statuses, { named, positions });
+  }
 }
 
 /** What was looked at as plain JSON: exact fractions as text, all else as it is. Total. */
@@ -118,10 +137,10 @@ export function plainContent(value: unknown): Json {
 
 /**
  * SHA-256 of what the check looked at and what would be signed. The minute of looking is left out: the same records
- * looked at a minute later are the same.
+ * looked at a minute later are the same; so is who looks, for it is the work that is seen, and its signer is signed.
  */
 function digestOf(snapshot: ReleaseSnapshot, work: WorkToRelease, ruleSet: RuleSet): string {
-  const { at: _, ...looked } = snapshot;
+  const { at: _at, releaser: _releaser, ...looked } = snapshot;
   const content = plainContent({
     looked,
     work: { number: work.number, version: work.version, changes: work.changes },

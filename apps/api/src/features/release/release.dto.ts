@@ -51,6 +51,16 @@ export class SignReleaseDto {
   digest!: string;
 }
 
+/** The printed certificate of a release, as the server keeps it. */
+export class CertificateDto {
+  /** Its file is at /documents/{id}. */
+  documentId!: string;
+  fileName!: string;
+  pages!: number;
+  /** Of its bytes, in hexadecimal. */
+  sha256!: string;
+}
+
 /** A release as it was signed. */
 export class ReleaseNoteDto {
   id!: string;
@@ -58,8 +68,10 @@ export class ReleaseNoteDto {
   packageId!: string;
   packageNumber!: string;
   summary!: string;
-  /** The registration. */
+  /** The registration; null for a component on no airframe. */
   airframe!: string | null;
+  /** The registration, or the component's description and serial number. */
+  subject!: string;
   ruleSet!: ReleaseRuleSetDto;
   signedAt!: string;
   person!: string;
@@ -73,6 +85,8 @@ export class ReleaseNoteDto {
   digest!: string;
   objections!: ObjectionDto[];
   passed!: PassedDto[];
+  /** Null while it is being prepared, which takes seconds. */
+  certificate!: CertificateDto | null;
   /** The package's version after the release. */
   version!: number;
 }

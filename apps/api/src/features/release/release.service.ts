@@ -6,12 +6,16 @@ import { Database, type Tx } from '../../platform/database/database.js';
 import { newId } from '../../platform/database/uuid.js';
 import type { ActRequest } from '../../platform/http/act-key.js';
 import { Acts } from '../../platform/http/acts.js';
-import { requireVersion } from '../../platform/http/if-match.js';
 import { fromInstant, toWire } from '../../platform/http/instants.js';
+import { Jobs } from '../../platform/jobs/jobs.js';
 import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
 import { Journal } from '../../records/journal/journal.js';
+import { RELEASE_CERTIFICATE } from '../../records/releases/frozen-release.js';
+import { Requirements } from '../../records/requirements/requirements.js';
+import { airframeCounters } from '../../records/usage/airframe-counters.js';
 import { checkToWire, frozenCheck, noteToWire } from './check.mapper.js';
-import type { ReleaseCheckDto, ReleaseNoteDto } from './release.dto.js';
+import { lockForRelease } from './lock-for-release.js';
+import type { CertificateDto, ReleaseCheckDto, ReleaseNoteDto } from './release.dto.js';
 import { type MadeCheck, ReleaseCheck } from './release-check.js';
 import { type SealedRelease, sealRelease } from './sealed-release.js';
 
@@ -42,6 +46,8 @@ export class ReleaseService {
     private readonly passwords: Passwords,
     private readonly journal: Journal,
     private readonly releaseCheck: ReleaseCheck,
+    private readonly requirements: Requirements,
+    private readonly jobs: Jobs,
   ) {}
 
   /** What stands against releasing a package now; of a released one, what its release froze. Refuses: NOT_FOUND. */
@@ -54,7 +60,7 @@ export class ReleaseService {
       });
       if (release !== null)
         return { ...frozenCheck(release).check, released: true, version: release.package.version };
-      return checkToWire(await this.releaseCheck.make(tx, operatorId, packageId));
+      return checkToWire(await this.releaseCheck.make(tx, actor, packageId));
     });
   }
 
@@ -63,15 +69,17 @@ export class ReleaseService {
     return this.database.inOperator(actor, async (tx) => {
       const where = { operatorId_id: { operatorId: actor.operatorId, id } };
       const release = orNotFound(await tx.release.findUnique({ where, include: WITH_SIGNATURE }), 'release');
-      return noteToWire(release, toWire(release.signature.signedAt));
+      const certificate = await certificateOf(tx, actor.operatorId, id);
+      return noteToWire(release, toWire(release.signature.signedAt), certificate);
     });
   }
 
   /**
    * Signs the release of a package: certifying staff with a certificate number, by their password.
    *
-   * The airframe's head is locked first, so that nothing is logged under the check, then the package; then all is
-   * read and judged again.
+   * What it is on is locked first, so that nothing is logged under the check, then the package, so that nothing is
+   * entered or undone in its steps; then all is read and judged again. In the same transaction the requirements it names
+   * are accomplished, and its certificate is put in hand.
    * Refuses: LICENCE_MISSING, WRONG_PASSWORD, TOO_MANY_ATTEMPTS, NOT_FOUND, ALREADY_RELEASED, STALE, RELEASE_BLOCKED,
    * CHECK_CHANGED.
    */
@@ -80,39 +88,31 @@ export class ReleaseService {
     if (licence === null || licence.trim() === '') refuse({ code: 'LICENCE_MISSING' });
     await this.passwords.verifyPassword(actor, signing.password);
     return this.acts.perform(actor, act, async (tx) => {
-      await this.lock(tx, actor.operatorId, signing);
-      const made = await this.releaseCheck.make(tx, actor.operatorId, signing.packageId);
+      const { operatorId } = actor;
+      await lockForRelease(tx, operatorId, signing);
+      const made = await this.releaseCheck.make(tx, actor, signing.packageId);
       refuseUnlessClear(made, signing.digest);
+      const airframeId = made.work.airframe?.id ?? null;
+      const counters =
+        airframeId === null ? null : await airframeCounters(tx, operatorId, [airframeId], null);
+      const operator = await tx.operator.findUniqueOrThrow({ where: { id: operatorId } });
       const number = await this.journal.number(tx);
-      const sealed = sealRelease(made, { actor, licence, number: `RN-${String(number).padStart(4, '0')}` });
+      const sealed = sealRelease(made, {
+        actor,
+        licence,
+        number: `RN-${String(number).padStart(4, '0')}`,
+        airframe: counters?.get(airframeId ?? '') ?? null,
+        operatorName: operator.name,
+      });
       const body = await this.write(tx, { actor, made, sealed, number, key: act.key });
       return { status: 201, body, version: body.version, resource: `/api/releases/${body.id}`, number };
     });
   }
 
-  private async lock(tx: Tx, operatorId: number, { packageId, version }: SignRelease): Promise<void> {
-    const found = await tx.workPackage.findUnique({
-      where: { operatorId_id: { operatorId, id: packageId } },
-      select: { airframeId: true },
-    });
-    const { airframeId } = orNotFound(found, 'package');
-    await tx.$queryRaw`SELECT id FROM carrier WHERE operator_id = ${operatorId}::int AND id = ${airframeId}::uuid FOR NO KEY UPDATE`;
-    await tx.$queryRaw`SELECT id FROM work_package WHERE operator_id = ${operatorId}::int AND id = ${packageId}::uuid FOR NO KEY UPDATE`;
-    const release = await tx.release.findUnique({
-      where: { operatorId_packageId: { operatorId, packageId } },
-      select: { number: true },
-    });
-    if (release !== null) refuse({ code: 'ALREADY_RELEASED', number: release.number });
-    const locked = await tx.workPackage.findUniqueOrThrow({
-      where: { operatorId_id: { operatorId, id: packageId } },
-      select: { version: true },
-    });
-    requireVersion(locked.version, version, 'the package');
-  }
-
   private async write(tx: Tx, { actor, made, sealed, number, key }: Writing): Promise<ReleaseNoteDto> {
     const { operatorId } = actor;
     const { work, snapshot, ruleSet } = made;
+    const subjectId = work.airframe?.id ?? work.component?.id ?? work.id;
     const [id, signatureId] = [newId(), newId()];
     await tx.signature.create({
       data: {
@@ -142,11 +142,18 @@ export class ReleaseService {
         recordedSeq: number,
       },
     });
+    await this.requirements.accomplish(tx, operatorId, {
+      packageId: work.id,
+      at: fromInstant(snapshot.at),
+      number,
+      evidence: `Release ${sealed.number} of package ${work.number}`,
+    });
+    await this.jobs.start(tx, actor, { kind: RELEASE_CERTIFICATE, subjectId: id, input: {} });
     const where = { operatorId_id: { operatorId, id: work.id } };
     await tx.workPackage.update({ where, data: { status: 'released', version: { increment: 1 } } });
     await this.journal.append(tx, actor, {
       number,
-      stream: work.airframe.id,
+      stream: subjectId,
       kind: 'package-released',
       body: {
         releaseId: id,
@@ -157,17 +164,29 @@ export class ReleaseService {
         signed: sealed.signed,
         signatureHash: sealed.signatureDigest.toString('hex'),
       },
-      about: [id, work.id, actor.personId],
+      about: [...new Set([id, work.id, actor.personId, subjectId])],
       key,
     });
     const written = { where: { operatorId_id: { operatorId, id } }, include: WITH_SIGNATURE };
-    return noteToWire(await tx.release.findUniqueOrThrow(written), sealed.signedAt);
+    return noteToWire(await tx.release.findUniqueOrThrow(written), sealed.signedAt, null);
   }
 }
 
-function refuseUnlessClear({ objections, digest, snapshot, work, ruleSet }: MadeCheck, seen: string): void {
+/** The printed certificate of a release; null while it is being prepared. */
+async function certificateOf(tx: Tx, operatorId: number, releaseId: string): Promise<CertificateDto | null> {
+  const row = await tx.document.findFirst({
+    where: { operatorId, kind: RELEASE_CERTIFICATE, subjectId: releaseId },
+    select: { id: true, fileName: true, pages: true, sha256: true },
+  });
+  if (row === null) return null;
+  const { id, fileName, pages, sha256 } = row;
+  return { documentId: id, fileName, pages, sha256: Buffer.from(sha256).toString('hex') };
+}
+
+function refuseUnlessClear(made: MadeCheck, seen: string): void {
+  const { objections, digest } = made;
   if (!mayBeReleased(objections)) {
-    const { objections: told } = checkToWire({ objections, digest, snapshot, work, ruleSet });
+    const { objections: told } = checkToWire(made);
     refuse({
       code: 'RELEASE_BLOCKED',
       objections: told.filter((objection) => objection.severity === 'blocking'),

@@ -1,8 +1,10 @@
 import { createHash } from 'node:crypto';
 import { signedStatement } from '@strutbook/domain/signing/statement.js';
+import type { Counters } from '@strutbook/domain/usage/since.js';
 import { canonical, type Json } from '@strutbook/journal/canonical.js';
 import type { Actor } from '../../platform/access/actor.js';
 import { instantToWire } from '../../platform/http/instants.js';
+import { certificateWords } from './certificate.js';
 import { checkToWire } from './check.mapper.js';
 import { type MadeCheck, plainContent } from './release-check.js';
 import { printed, workSummary } from './work.js';
@@ -20,10 +22,20 @@ export interface SealedRelease {
   readonly signatureDigest: Buffer;
 }
 
+/** Who seals, and what stands beside the check. */
+export interface Sealing {
+  readonly actor: Actor;
+  readonly licence: string;
+  readonly number: string;
+  /** The airframe's counters now; null for a component on none. */
+  readonly airframe: Counters | null;
+  readonly operatorName: string;
+}
+
 /** Seals a check as a release: the server composes the words, so that no client can sign others. */
 export function sealRelease(
   made: MadeCheck,
-  { actor, licence, number }: { readonly actor: Actor; readonly licence: string; readonly number: string },
+  { actor, licence, number, airframe, operatorName }: Sealing,
 ): SealedRelease {
   const { work, snapshot, ruleSet } = made;
   const signedAt = instantToWire(snapshot.at);
@@ -33,9 +45,23 @@ export function sealRelease(
   const check = { ...checkToWire(made), released: true, version: work.version + 1 };
   const content = canonical(
     plainContent({
-      frozen: { check, statement, ruleSet: check.ruleSet, airframe: work.airframe.registration },
+      frozen: {
+        check,
+        statement,
+        ruleSet: check.ruleSet,
+        airframe: work.airframe?.registration ?? null,
+        subject: work.subject,
+        certificate: certificateWords(made, airframe, {
+          name: actor.fullName,
+          licence,
+          authorisation: made.authorisation,
+          operatorName,
+          number,
+          signedAt,
+        }),
+      },
       looked: snapshot,
-      work: { id: work.id, number: work.number, kind: work.kind, changes: work.changes },
+      work,
     }),
   );
   const contentDigest = sha256(content);

@@ -1,59 +1,27 @@
-import type { Tx } from '../../platform/database/database.js';
-import { toWire } from '../../platform/http/instants.js';
-import { orNotFound } from '../../platform/problems/refusal.error.js';
+import type { ChangeRow, ReleaseFacts } from './release-facts.js';
 
-/** The package that is to be released, with the work it holds. */
-export interface WorkToRelease {
-  readonly id: string;
-  readonly number: string;
-  readonly kind: string;
-  readonly status: string;
-  readonly version: number;
-  readonly airframe: { readonly id: string; readonly registration: string; readonly ruleSet: string };
+/** The package that is to be released, with the work it holds: plain JSON, part of what is signed. */
+export interface WorkToRelease
+  extends Pick<
+    ReleaseFacts,
+    'id' | 'number' | 'kind' | 'title' | 'reference' | 'status' | 'version' | 'procedure' | 'component'
+  > {
+  /** The airframe that is released; null for a component that hangs on none. */
+  readonly airframe: NonNullable<ReleaseFacts['airframe']> | null;
+  /** The airframe's registration, or the component's description and serial number. */
+  readonly subject: string;
   readonly changes: readonly WorkDone[];
 }
 
-/** One change of the package: plain JSON, part of what is signed. */
+/** One change of the package. */
 export interface WorkDone {
-  readonly position: number;
-  readonly slot: string;
+  /** 'Engine at position 2', or 'Stage 1 disk of KT-442'. */
+  readonly place: string;
   readonly off: string | null;
   readonly on: string | null;
   readonly at: string;
   readonly reason: string;
   readonly counters: string;
-}
-
-/** Loads a package with its work. Refuses: NOT_FOUND. */
-export async function loadWork(tx: Tx, operatorId: number, packageId: string): Promise<WorkToRelease> {
-  const row = await tx.workPackage.findUnique({
-    where: { operatorId_id: { operatorId, id: packageId } },
-    include: {
-      airframe: true,
-      packageChangeByPackage: {
-        include: { slot: true, position: true, outgoing: true, incoming: true },
-        orderBy: { recordedSeq: 'asc' },
-      },
-    },
-  });
-  const { id, number, kind, status, version, airframe, packageChangeByPackage } = orNotFound(row, 'package');
-  return {
-    id,
-    number,
-    kind,
-    status,
-    version,
-    airframe: orNotFound(airframe, 'airframe'),
-    changes: packageChangeByPackage.map((change) => ({
-      position: change.position.number,
-      slot: change.slot.kind,
-      off: change.outgoing?.serialNumber ?? null,
-      on: change.incoming?.serialNumber ?? null,
-      at: toWire(change.at),
-      reason: change.reason,
-      counters: change.counters,
-    })),
-  };
 }
 
 const SLOT_WORDS: Readonly<Record<string, string>> = {
@@ -62,21 +30,61 @@ const SLOT_WORDS: Readonly<Record<string, string>> = {
   apu: 'Auxiliary power unit',
 };
 
+/** The kinds of package in words. */
+export const KIND_WORDS: Readonly<Record<string, string>> = {
+  'engine-change': 'engine change',
+  'pod-swap': 'pod swap',
+  inspection: 'inspection',
+  'component-change': 'component change',
+  directive: 'directive',
+};
+
+/** A place of a change or an order in words. Total. */
+export function placeWords({
+  slotKind,
+  slotName,
+  position,
+  parent,
+}: Pick<ChangeRow, 'slotKind' | 'slotName' | 'position' | 'parent'>): string {
+  return position === null
+    ? `${slotName} of ${parent ?? 'a component'}`
+    : `${SLOT_WORDS[slotKind] ?? slotName} at position ${position}`;
+}
+
+/** The work of a package from what was read of it. Total. */
+export function workOf(facts: ReleaseFacts): WorkToRelease {
+  const { id, number, kind, title, reference, status, version, procedure, airframe, component } = facts;
+  return {
+    ...{ id, number, kind, title, reference, status, version, procedure, airframe, component },
+    subject:
+      airframe?.registration ?? (component === null ? '' : `${component.description} ${component.serial}`),
+    changes: facts.changes.map((change) => ({
+      place: placeWords(change),
+      off: change.off?.serial ?? null,
+      on: change.on?.serial ?? null,
+      at: change.at,
+      reason: change.reason,
+      counters: change.counters,
+    })),
+  };
+}
+
 /** What was done, in one sentence, with when it was finished. Total. */
-export function workSummary({ number, kind, airframe, changes }: WorkToRelease): string {
-  const done = changes.map(({ position, slot, off, on }) => {
+export function workSummary({ number, kind, title, subject, changes }: WorkToRelease): string {
+  const done = changes.map(({ place, off, on }) => {
     const moved = [
       off === null ? null : `serial ${off} removed`,
       on === null ? null : `serial ${on} installed`,
     ].filter((part) => part !== null);
-    return `${SLOT_WORDS[slot] ?? slot} at position ${position}: ${moved.join(', ')}`;
+    return `${place}: ${moved.join(', ')}`;
   });
   const finished = changes
     .map((change) => change.at)
     .sort()
     .at(-1);
-  const what = kind === 'pod-swap' ? 'pod swap' : 'engine change';
-  return `Package ${number}, ${what} on ${airframe.registration}. ${done.join('; ')}. Completed ${finished === undefined ? 'at a time not told' : printed(finished)}.`;
+  const what = `Package ${number}, ${KIND_WORDS[kind] ?? kind} on ${subject}.`;
+  if (finished === undefined) return `${what} ${title}.`;
+  return `${what} ${done.join('; ')}. Completed ${printed(finished)}.`;
 }
 
 /** 'YYYY-MM-DDTHH:MMZ' as it is read. Total. */

@@ -10,6 +10,7 @@ import { loadSubject } from './subject.js';
 import { tell } from './tell.js';
 import { type RecordedRow, type Tellable, tellable } from './tellable.js';
 import type { ToldLine, ToldSubject, ToldTotals } from './told-line.js';
+import { orderFacts, requirementFacts, workFacts } from './work-facts.js';
 
 /** What a history is asked of. */
 export interface HistoryAsk {
@@ -51,12 +52,15 @@ async function fewFacts(tx: Tx, operatorId: number, ask: HistoryAsk): Promise<Te
     ...(await openings(tx, operatorId, ask)),
     ...(await changeFacts(tx, operatorId, ask)),
     ...(await releaseFacts(tx, operatorId, ask)),
+    ...(await workFacts(tx, operatorId, ask)),
+    ...(await requirementFacts(tx, operatorId, ask)),
     ...(ask.kind === 'airframe'
       ? await airframeMoves(tx, operatorId, ask.id)
       : [...(await componentMoves(tx, operatorId, ask.id)), ...(await keepingFacts(tx, operatorId, ask.id))]),
   ];
   const accepted = ask.kind === 'component' ? await acceptances(tx, operatorId, ask.id) : [];
-  const all = [...rows, ...accepted];
+  const undated = [...accepted, ...(await orderFacts(tx, operatorId, ask))];
+  const all = [...rows, ...undated];
   const first = await firstEntry(tx, operatorId, ask);
   const numbers = all.flatMap((row) => [row.recordedSeq, row.voidedSeq]).filter((number) => number != null);
   const entries = await loadEntries(tx, operatorId, [
@@ -65,7 +69,7 @@ async function fewFacts(tx: Tx, operatorId: number, ask: HistoryAsk): Promise<Te
   ]);
   const dated = [
     ...rows,
-    ...accepted.map((row): RecordedRow => ({ ...row, at: entries(row.recordedSeq).recordedAt })),
+    ...undated.map((row): RecordedRow => ({ ...row, at: entries(row.recordedSeq).recordedAt })),
   ];
   const registered = first === null ? [] : [{ ...first, at: entries(first.recordedSeq).recordedAt }];
   return [...registered, ...dated]

@@ -1,7 +1,8 @@
 import type { Tx } from '../../platform/database/database.js';
 import { placedInWords, precisionOf, type RecordedRow } from './tellable.js';
 
-interface Subject {
+/** What a history is of. */
+export interface Subject {
   readonly kind: 'airframe' | 'component';
   readonly id: string;
 }
@@ -10,21 +11,30 @@ interface Subject {
 export async function changeFacts(tx: Tx, operatorId: number, subject: Subject): Promise<RecordedRow[]> {
   const rows = await tx.packageChange.findMany({
     where: { operatorId, ...touching(subject) },
-    include: { package: true, position: { include: { airframe: true } }, outgoing: true, incoming: true },
+    include: {
+      package: true,
+      position: { include: { airframe: true } },
+      slot: { include: { component: true } },
+      outgoing: true,
+      incoming: true,
+    },
   });
   return rows.map((row) => {
     const moved = [
       row.outgoing === null ? null : `${row.outgoing.serialNumber} off`,
       row.incoming === null ? null : `${row.incoming.serialNumber} on`,
     ].filter((part) => part !== null);
-    const where = `position ${row.position.number} of ${row.position.airframe.registration}`;
+    const where =
+      row.position === null
+        ? `${row.slot.name} of ${row.slot.component?.serialNumber ?? 'a component'}`
+        : `position ${row.position.number} of ${row.position.airframe.registration}`;
     return {
       id: row.id,
       at: row.at,
       precision: precisionOf(row.boundaryKind),
       placed: placedInWords(row.boundaryKind, row.boundaryText),
       recordedSeq: row.recordedSeq,
-      title: row.package.kind === 'pod-swap' ? 'Pod swap' : 'Engine change',
+      title: CHANGE_TITLES[row.package.kind] ?? 'Change',
       detail: `Package ${row.package.number}, ${where}: ${moved.join(', ')}; ${row.reason}`,
       event: {
         kind: 'engine-change',
@@ -39,7 +49,7 @@ export async function changeFacts(tx: Tx, operatorId: number, subject: Subject):
 /** The releases of those packages. */
 export async function releaseFacts(tx: Tx, operatorId: number, subject: Subject): Promise<RecordedRow[]> {
   const rows = await tx.release.findMany({
-    where: { operatorId, package: { packageChangeByPackage: { some: touching(subject) } } },
+    where: { operatorId, package: packagesOf(subject) },
     include: { package: true, signature: true },
   });
   return rows.map(({ id, number, recordedSeq, package: work, signature }) => ({
@@ -52,6 +62,25 @@ export async function releaseFacts(tx: Tx, operatorId: number, subject: Subject)
       `content ${Buffer.from(signature.contentHash).toString('hex').slice(0, 16)}`,
     event: { kind: 'release', statement: signature.statement, signer: signature.personName },
   }));
+}
+
+const CHANGE_TITLES: Readonly<Record<string, string>> = {
+  'engine-change': 'Engine change',
+  'pod-swap': 'Pod swap',
+  'component-change': 'Component change',
+};
+
+/** The packages on an airframe; or those on a component, ordered for it, or that moved it. Total. */
+export function packagesOf({ kind, id }: Subject) {
+  const own = kind === 'airframe' ? { airframeId: id } : { componentId: id };
+  const moving = kind === 'airframe' ? [] : [{ OR: [{ outgoingId: id }, { incomingId: id }] }];
+  return {
+    OR: [
+      own,
+      { packageChangeByPackage: { some: touching({ kind, id }) } },
+      ...moving.map((some) => ({ orderedChangeByPackage: { some } })),
+    ],
+  };
 }
 
 function touching({ kind, id }: Subject) {

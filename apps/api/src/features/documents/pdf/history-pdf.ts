@@ -1,8 +1,8 @@
 import type { ToldLine, ToldSubject, ToldTotals } from '../../../records/history/told-line.js';
+import { FlowingText } from './flowing-text.js';
 import { HISTORY_HEADS, historyRow, printedCount, printedHours, printedInstant } from './history-row.js';
 import { type Column, RowTable } from './row-table.js';
 import { SHEET, Sheets } from './sheet.js';
-import { wrap } from './wrap.js';
 
 /** What a printed history says beside its lines. */
 export interface HistoryPrint {
@@ -41,7 +41,7 @@ function columns(): Column[] {
 export class HistoryPdf {
   private readonly sheets: Sheets;
   private readonly table: RowTable;
-  private y: number = SHEET.bodyTop;
+  private readonly text: FlowingText;
 
   constructor(print: HistoryPrint) {
     const { subject, operatorName, preparedBy, preparedAt } = print;
@@ -54,8 +54,9 @@ export class HistoryPdf {
       author: preparedBy,
     });
     this.sheets.begin();
+    this.text = new FlowingText(this.sheets);
     this.writeOpening(print);
-    this.table = new RowTable(this.sheets, columns(), this.y);
+    this.table = new RowTable(this.sheets, columns(), this.text.y);
   }
 
   /** Writes the next line. */
@@ -65,14 +66,10 @@ export class HistoryPdf {
 
   /** Writes the totals and ends the document. */
   async finish(totals: ToldTotals): Promise<PrintedDocument> {
-    this.y = this.table.end() + 8;
-    if (this.y + 40 > SHEET.bodyBottom) {
-      this.sheets.end();
-      this.sheets.begin();
-      this.y = SHEET.bodyTop;
-    }
+    this.text.y = this.table.end() + 8;
+    this.text.makeRoom(40);
     const words = totals.lines === 1 ? '1 line' : `${totals.lines} lines`;
-    this.paragraph(
+    this.text.paragraph(
       `At the end: ${printedHours(totals.minutes)}, ${printedCount(totals.cycles)}. ${words}. End of the history.`,
       {
         weight: 'bold',
@@ -84,59 +81,18 @@ export class HistoryPdf {
   }
 
   private writeOpening({ subject, operatorName, preparedBy, preparedAt }: HistoryPrint): void {
-    this.y += 12;
-    this.paragraph(`History of ${subject.label}`, { weight: 'bold', size: 16, type: 'H1' });
-    this.y += 2;
+    const { text } = this;
+    text.space(12);
+    text.paragraph(`History of ${subject.label}`, { weight: 'bold', size: 16, type: 'H1' });
+    text.space(2);
     for (const { name, value } of [
       ...subject.identity,
       { name: 'Operator', value: operatorName },
       { name: 'Prepared', value: `${printedInstant(preparedAt)} by ${preparedBy}` },
     ])
-      this.fact(name, value);
-    this.y += 5;
-    this.paragraph(AID_STATEMENT, { weight: 'regular', size: 8.5 });
-    this.y += 2;
-  }
-
-  private fact(name: string, value: string): void {
-    const { faces } = this.sheets;
-    const label = wrap(name, 88, { faces: faces.bold, size: 9 }).map((line, index) => ({
-      line,
-      x: SHEET.left,
-      y: this.y + 9 + index * 12,
-      size: 9,
-    }));
-    const lines = wrap(value, SHEET.right - SHEET.left - 96, { faces: faces.regular, size: 9 }).map(
-      (line, index) => ({
-        line,
-        x: SHEET.left + 96,
-        y: this.y + 9 + index * 12,
-        size: 9,
-      }),
-    );
-    this.tagged('P', () => this.sheets.text([...label, ...lines]));
-    this.y += Math.max(label.length, lines.length) * 12;
-  }
-
-  private paragraph(
-    text: string,
-    { weight, size, type = 'P' }: { weight: 'bold' | 'regular'; size: number; type?: string },
-  ): void {
-    const leading = size * 1.3;
-    const lines = wrap(text, SHEET.right - SHEET.left, { faces: this.sheets.faces[weight], size });
-    this.tagged(type, () =>
-      this.sheets.text(
-        lines.map((line, index) => ({ line, x: SHEET.left, y: this.y + size + index * leading, size })),
-      ),
-    );
-    this.y += lines.length * leading + 3;
-  }
-
-  private tagged(type: string, write: () => void): void {
-    const element = this.sheets.element(type);
-    const content = this.sheets.document.markStructureContent(type);
-    write();
-    this.sheets.document.endMarkedContent();
-    element.add(content).end();
+      text.fact(name, value);
+    text.space(5);
+    text.paragraph(AID_STATEMENT, { weight: 'regular', size: 8.5 });
+    text.space(2);
   }
 }
