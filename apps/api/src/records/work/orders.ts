@@ -1,5 +1,7 @@
 import type { OrderedFacts } from '@strutbook/domain/work/judge-entry.js';
 import type { Tx } from '../../platform/database/database.js';
+import { newId } from '../../platform/database/uuid.js';
+import type { ResolvedOrder } from './resolve-order.js';
 
 /** A component as an order names it. */
 export interface OrderedComponent {
@@ -70,4 +72,38 @@ function component(row: OrderedComponent | null): OrderedComponent | null {
   if (row === null) return null;
   const { id, kind, partNumber, serialNumber, description, engineModelId } = row;
   return { id, kind, partNumber, serialNumber, description, engineModelId };
+}
+
+/** Records an order for a slot of a package; the one before it, if any, is voided first. */
+export async function recordOrder(
+  tx: Tx,
+  operatorId: number,
+  {
+    packageId,
+    order,
+    number,
+    confirmedById = null,
+  }: {
+    readonly packageId: string;
+    readonly order: ResolvedOrder;
+    readonly number: bigint;
+    /** The second person, who confirmed an amendment. */
+    readonly confirmedById?: string | null;
+  },
+): Promise<void> {
+  await tx.orderedChange.create({
+    data: {
+      operatorId,
+      id: newId(),
+      packageId,
+      slotId: order.slotId,
+      outgoingId: order.outgoing?.id ?? null,
+      incomingId: order.incoming?.id ?? null,
+      ratingId: order.ratingId,
+      removedToId: order.removedToId,
+      reason: order.reason,
+      confirmedById,
+      recordedSeq: number,
+    },
+  });
 }

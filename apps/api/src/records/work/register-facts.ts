@@ -18,8 +18,8 @@ interface SerialRow {
 }
 
 /**
- * What the register has for a serial number as it was typed, read without regard to spaces at its ends; null when it
- * has none. Of several with one serial the one of `kind` is meant, or the one with this part number.
+ * What the register has for a serial number as it was typed, without spaces at its ends, also in capitals; null when
+ * it has none. Of several with one serial the one of `kind` is meant, or the one with this part number.
  */
 export async function registerFacts(
   tx: Tx,
@@ -33,7 +33,7 @@ export async function registerFacts(
       FROM component c
       LEFT JOIN stay st ON st.operator_id = c.operator_id AND st.component_id = c.id AND st.voided_seq IS NULL AND st.to_at IS NULL
       LEFT JOIN location l ON l.operator_id = st.operator_id AND l.id = st.location_id
-     WHERE c.operator_id = ${operatorId}::int AND c.serial_number = ${typed.serialNumber.trim()}
+     WHERE c.operator_id = ${operatorId}::int AND c.serial_number = ANY (${[typed.serialNumber.trim(), typed.serialNumber.trim().toUpperCase()]})
      ORDER BY c.kind = ${kind ?? ''} DESC, c.part_number = ${typed.partNumber?.trim() ?? ''} DESC, c.id LIMIT 1`;
   const [row] = rows;
   if (row === undefined) return null;

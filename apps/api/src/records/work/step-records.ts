@@ -22,7 +22,16 @@ export async function loadSteps(tx: Tx, operatorId: number, packageId: string): 
 }
 
 /** The steps of a package in their order with all that is kept of them, voided and undone too, in one statement. */
-export async function loadKeptSteps(tx: Tx, operatorId: number, packageId: string): Promise<KeptStep[]> {
+export function loadKeptSteps(tx: Tx, operatorId: number, packageId: string): Promise<KeptStep[]> {
+  return loadStepsOfPackages(tx, operatorId, [packageId]);
+}
+
+/** The same of several packages at once, package by package. */
+export async function loadStepsOfPackages(
+  tx: Tx,
+  operatorId: number,
+  packageIds: readonly string[],
+): Promise<KeptStep[]> {
   const rows = await tx.$queryRaw<StepRow[]>`
     SELECT w.id, w.package_id AS "packageId", w.version, encode(w.content_hash, 'hex') AS "contentHash", w.definition,
       coalesce((SELECT json_agg(json_build_object('id', e.id, 'capture', e.capture, 'point', e.point, 'kind', e.kind,
@@ -41,7 +50,8 @@ export async function loadKeptSteps(tx: Tx, operatorId: number, packageId: strin
           'reinspectionReason', ss.reinspection_reason) ORDER BY ss.recorded_seq, ss.id)
         FROM step_signature ss JOIN signature s ON s.operator_id = ss.operator_id AND s.id = ss.signature_id
        WHERE ss.operator_id = w.operator_id AND ss.step_id = w.id), '[]') AS signatures
-    FROM work_step w WHERE w.operator_id = ${operatorId}::int AND w.package_id = ${packageId}::uuid ORDER BY w.number`;
+    FROM work_step w WHERE w.operator_id = ${operatorId}::int AND w.package_id = ANY (${[...packageIds]}::uuid[])
+    ORDER BY w.package_id, w.number`;
   return rows.map(keptStep);
 }
 

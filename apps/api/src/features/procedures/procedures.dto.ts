@@ -1,0 +1,77 @@
+import { Type } from 'class-transformer';
+import { IsDefined, IsIn, IsOptional, Matches, MaxLength, ValidateNested } from 'class-validator';
+import { IsText } from '../../platform/http/field-forms.js';
+import type { PackageKind } from '../../records/work/package-head.js';
+import { ProcedureContentDto } from '../../records/work/wire/procedure-content.dto.js';
+
+const KINDS = ['engine-change', 'pod-swap', 'inspection', 'component-change', 'directive'] as const;
+
+/** Which procedures. */
+export class ProceduresQueryDto {
+  @IsOptional()
+  @IsIn(KINDS)
+  kind?: PackageKind;
+}
+
+/** A revision of a procedure; once recorded it stays as it is. */
+export class NewProcedureDto {
+  @Matches(/^[A-Z0-9]+([./-][A-Z0-9]+)*$/, {
+    context: { fix: 'Use capital letters and digits, with points, strokes or hyphens between them.' },
+  })
+  @MaxLength(40)
+  code!: string;
+
+  @IsText()
+  @MaxLength(20)
+  revision!: string;
+
+  @IsText()
+  @MaxLength(200)
+  title!: string;
+
+  @IsIn(KINDS)
+  kind!: PackageKind;
+
+  /** The approved data it is made from. */
+  @IsText()
+  @MaxLength(200)
+  document!: string;
+
+  @IsText()
+  @MaxLength(40)
+  documentRevision!: string;
+
+  @IsDefined()
+  @ValidateNested()
+  @Type(() => ProcedureContentDto)
+  content!: ProcedureContentDto;
+}
+
+/** A procedure in the list. */
+export class ProcedureRowDto {
+  id!: string;
+  code!: string;
+  revision!: string;
+  title!: string;
+  kind!: PackageKind;
+  document!: string;
+  documentRevision!: string;
+  /** How many steps it has. */
+  steps!: number;
+  /** Whether no later revision of it is recorded. */
+  latest!: boolean;
+}
+
+/** A procedure with its steps. */
+export class ProcedureDto {
+  id!: string;
+  code!: string;
+  revision!: string;
+  title!: string;
+  kind!: PackageKind;
+  document!: string;
+  documentRevision!: string;
+  content!: ProcedureContentDto;
+  /** SHA-256 of its content in canonical form, hexadecimal. */
+  contentHash!: string;
+}
