@@ -1,11 +1,30 @@
 import type { Prisma } from '../../platform/database/generated/client.js';
 import type { CountersDto } from '../../platform/http/counters.dto.js';
 import { toWire } from '../../platform/http/instants.js';
-import type { MovedComponentDto, PackageChangeDto, PackageDto, PackageRowDto } from './packages.dto.js';
+import type { PackageKind, PackageStatus } from '../../records/work/package-head.js';
+import type { StepCounts } from '../../records/work/step-counts.js';
+import type {
+  MovedComponentDto,
+  PackageChangeDto,
+  PackageReleaseDto,
+  PackageRowDto,
+} from './packages.dto.js';
+
+/** What a row of the list is read with. */
+export const FOR_ROW = {
+  airframe: true,
+  component: true,
+  orderedChangeByPackage: { where: { voidedSeq: null }, include: { slot: { include: { position: true } } } },
+  packageChangeByPackage: { include: { slot: true, position: true }, orderBy: { recordedSeq: 'asc' } },
+  releaseByPackage: { select: { number: true } },
+} as const satisfies Prisma.WorkPackageInclude;
 
 /** What a package is read with. */
 export const WITH_CHANGES = {
-  airframe: true,
+  ...FOR_ROW,
+  procedure: {
+    select: { id: true, code: true, revision: true, title: true, document: true, documentRevision: true },
+  },
   packageChangeByPackage: {
     include: { slot: true, position: true, outgoing: true, incoming: true },
     orderBy: { recordedSeq: 'asc' },
@@ -13,50 +32,62 @@ export const WITH_CHANGES = {
   releaseByPackage: { include: { signature: true } },
 } as const satisfies Prisma.WorkPackageInclude;
 
-/** What a row of the list is read with. */
-export const FOR_ROW = {
-  airframe: true,
-  releaseByPackage: { select: { number: true } },
-} as const satisfies Prisma.WorkPackageInclude;
-
-type WholePackage = Prisma.WorkPackageGetPayload<{ include: typeof WITH_CHANGES }>;
 type ListedPackage = Prisma.WorkPackageGetPayload<{ include: typeof FOR_ROW }>;
+type WholePackage = Prisma.WorkPackageGetPayload<{ include: typeof WITH_CHANGES }>;
 type Change = WholePackage['packageChangeByPackage'][number];
+type Place = { readonly position: { readonly label: string } | null; readonly name: string };
 
 /** A package of the list. Total. */
-export function packageRow(row: ListedPackage): PackageRowDto {
-  return { ...headOf(row), releaseNumber: row.releaseByPackage[0]?.number ?? null, version: row.version };
-}
-
-/** One package. Total. */
-export function packageToWire(row: WholePackage): PackageDto {
-  const [release] = row.releaseByPackage;
+export function packageRow(row: ListedPackage, counts: ReadonlyMap<string, StepCounts>): PackageRowDto {
+  const { airframe, component } = row;
   return {
-    ...headOf(row),
-    changes: row.packageChangeByPackage.map(changeToWire),
-    release:
-      release === undefined
+    id: row.id,
+    number: row.number,
+    kind: row.kind as PackageKind,
+    title: row.title,
+    status: row.status as PackageStatus,
+    openedAt: toWire(row.openedAt),
+    airframe: airframe === null ? null : { id: airframe.id, registration: airframe.registration },
+    component:
+      component === null
         ? null
         : {
-            id: release.id,
-            number: release.number,
-            signedAt: toWire(release.signature.signedAt),
-            person: release.signature.personName,
-            licence: release.signature.licence,
+            id: component.id,
+            kind: component.kind,
+            serialNumber: component.serialNumber,
+            partNumber: component.partNumber,
+            description: component.description,
           },
+    place: placeOf(row),
+    reference: row.reference,
+    steps: counts.get(row.id) ?? { signed: 0, total: 0 },
+    releaseNumber: row.releaseByPackage[0]?.number ?? null,
     version: row.version,
   };
 }
 
-function headOf(row: Omit<ListedPackage, 'releaseByPackage'>) {
+/** The place a package changes: as ordered, or as it was logged. */
+function placeOf({ orderedChangeByPackage, packageChangeByPackage }: ListedPackage): string | null {
+  const [ordered] = orderedChangeByPackage;
+  const [changed] = packageChangeByPackage;
+  const place: Place | null =
+    ordered !== undefined
+      ? { position: ordered.slot.position, name: ordered.slot.name }
+      : changed !== undefined
+        ? { position: changed.position, name: changed.slot.name }
+        : null;
+  return place === null ? null : (place.position?.label ?? place.name);
+}
+
+/** The release of a package, in short; null while it has none. Total. */
+export function releaseToWire({ releaseByPackage: [release] }: WholePackage): PackageReleaseDto | null {
+  if (release === undefined) return null;
   return {
-    id: row.id,
-    number: row.number,
-    kind: row.kind as PackageRowDto['kind'],
-    title: row.title,
-    status: row.status as PackageRowDto['status'],
-    openedAt: toWire(row.openedAt),
-    airframe: row.airframe === null ? null : { id: row.airframe.id, registration: row.airframe.registration },
+    id: release.id,
+    number: release.number,
+    signedAt: toWire(release.signature.signedAt),
+    person: release.signature.personName,
+    licence: release.signature.licence,
   };
 }
 
@@ -72,15 +103,14 @@ interface KeptCounters {
   } | null;
 }
 
-function changeToWire(change: Change): PackageChangeDto {
+/** What was changed, with the counters as they were kept. Total. */
+export function changeToWire(change: Change): PackageChangeDto {
   const kept = JSON.parse(change.counters) as KeptCounters;
   const precision =
     change.boundaryKind === 'instant' ? 'minute' : change.boundaryKind === 'after-page' ? 'page' : 'day';
+  const { position } = change;
   return {
-    position:
-      change.position === null
-        ? null
-        : { id: change.position.id, number: change.position.number, label: change.position.label },
+    position: position === null ? null : { id: position.id, number: position.number, label: position.label },
     slot: change.slot.kind,
     slotName: change.slot.name,
     outgoing: moved(change.outgoing, kept.outgoing),

@@ -1,6 +1,16 @@
 import { Type } from 'class-transformer';
 import { IsIn, IsInt, IsOptional, IsUUID, Max, Min } from 'class-validator';
 import { CountersDto } from '../../platform/http/counters.dto.js';
+import type { PackageKind, PackageStatus } from '../../records/work/package-head.js';
+import { OrderDto } from '../../records/work/wire/order.dto.js';
+
+export const PACKAGE_KINDS = [
+  'engine-change',
+  'pod-swap',
+  'inspection',
+  'component-change',
+  'directive',
+] as const;
 
 /** Which packages. */
 export class PackagesQueryDto {
@@ -8,9 +18,18 @@ export class PackagesQueryDto {
   @IsUUID()
   airframeId?: string;
 
+  /** Packages of this component itself. */
   @IsOptional()
-  @IsIn(['open', 'released'])
-  status?: 'open' | 'released';
+  @IsUUID()
+  componentId?: string;
+
+  @IsOptional()
+  @IsIn(PACKAGE_KINDS)
+  kind?: PackageKind;
+
+  @IsOptional()
+  @IsIn(['open', 'released', 'withdrawn'])
+  status?: PackageStatus;
 
   /** The 'next' of the page before. */
   @IsOptional()
@@ -32,15 +51,38 @@ export class PackageAirframeDto {
   registration!: string;
 }
 
+/** A component as a package names it. */
+export class PackageComponentDto {
+  id!: string;
+  kind!: string;
+  serialNumber!: string;
+  partNumber!: string;
+  description!: string;
+}
+
+/** How many steps there are, and how many are signed, and inspected where they ask for it. */
+export class StepCountsDto {
+  signed!: number;
+  total!: number;
+}
+
 /** A package in the list. */
 export class PackageRowDto {
   id!: string;
   number!: string;
-  kind!: 'engine-change' | 'pod-swap';
+  kind!: PackageKind;
   title!: string;
-  status!: 'open' | 'released';
+  status!: PackageStatus;
   openedAt!: string;
+  /** What it is on; null for a package of a component. */
   airframe!: PackageAirframeDto | null;
+  component!: PackageComponentDto | null;
+  /** The place it changes, such as 'Position 3'; null where nothing is changed. */
+  place!: string | null;
+  /** The number of the order as the planner's papers have it. */
+  reference!: string | null;
+  /** None in a change logged as one act. */
+  steps!: StepCountsDto;
   /** The number of its release; null while it has none. */
   releaseNumber!: string | null;
   version!: number;
@@ -94,16 +136,39 @@ export class PackageReleaseDto {
   licence!: string | null;
 }
 
-/** One package. */
-export class PackageDto {
+/** The revision of a procedure whose steps the package has. */
+export class PackageProcedureDto {
   id!: string;
-  number!: string;
-  kind!: 'engine-change' | 'pod-swap';
+  code!: string;
+  revision!: string;
   title!: string;
-  status!: 'open' | 'released';
-  openedAt!: string;
-  airframe!: PackageAirframeDto | null;
+  document!: string;
+  documentRevision!: string;
+}
+
+/** A requirement the work is to meet, and what it is held against. */
+export class PackageRequirementDto {
+  id!: string;
+  requirementId!: string;
+  code!: string;
+  title!: string;
+  kind!: string;
+  document!: string;
+  revision!: string;
+  subject!: string;
+  airframeId!: string | null;
+  positionId!: string | null;
+  componentId!: string | null;
+}
+
+/** One package. */
+export class PackageDto extends PackageRowDto {
+  /** The code of the rule set it is released under. */
+  ruleSet!: string;
+  procedure!: PackageProcedureDto | null;
+  /** What it is ordered to change; null where nothing is, and for a change logged as one act. */
+  order!: OrderDto | null;
+  requirements!: PackageRequirementDto[];
   changes!: PackageChangeDto[];
   release!: PackageReleaseDto | null;
-  version!: number;
 }
