@@ -17,11 +17,13 @@ import { PackagesModule } from './features/packages/packages.module.js';
 import { PeopleModule } from './features/people/people.module.js';
 import { PlacementsModule } from './features/placements/placements.module.js';
 import { PositionsModule } from './features/positions/positions.module.js';
+import { ProceduresModule } from './features/procedures/procedures.module.js';
 import { ReleaseModule } from './features/release/release.module.js';
 import { SessionModule } from './features/session/session.module.js';
 import { SigningModule } from './features/signing/signing.module.js';
 import { ToolsModule } from './features/tools/tools.module.js';
 import { TrialBalanceModule } from './features/trial-balance/trial-balance.module.js';
+import { WorkStepsModule } from './features/work-steps/work-steps.module.js';
 import { PlatformModule } from './platform/platform.module.js';
 import { JournalModule } from './records/journal/journal.module.js';
 import { RecordsModule } from './records/records.module.js';
@@ -44,6 +46,8 @@ import { RecordsModule } from './records/records.module.js';
     JobsModule,
     JournalReadingModule,
     PackagesModule,
+    ProceduresModule,
+    WorkStepsModule,
     PositionsModule,
     ReleaseModule,
     TrialBalanceModule,

@@ -11,6 +11,7 @@ import { serveDocumentation } from './platform/server/documentation.js';
 import { drainOnClose } from './platform/server/draining.js';
 import { acceptJson } from './platform/server/json-body.js';
 import { openApiDocument } from './platform/server/open-api.js';
+import { acceptPictures } from './platform/server/picture-body.js';
 import { answerClientError, answerFrameworkError, makeProblems } from './platform/server/raw-problems.js';
 import './platform/http/request.js';
 import { addSecurityHeaders } from './platform/server/security-headers.js';
@@ -59,6 +60,7 @@ async function prepareServer(server: FastifyInstance, app: NestFastifyApplicatio
   await server.register(fastifyCookie);
   await addSecurityHeaders(server, config);
   acceptCsv(server, config);
+  acceptPictures(server, config);
   server.addHook('onSend', async (request, reply) => {
     // A repeated act answers as it did first, whatever the route's usual status.
     if (request.answer !== null && reply.statusCode < 400) void reply.status(request.answer.status);

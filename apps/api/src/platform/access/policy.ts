@@ -6,6 +6,11 @@ export type Authority = 'anyone' | 'signed-in' | readonly Role[];
 const KEEPERS: readonly Role[] = ['records', 'administrator'];
 const TOOL_KEEPERS: readonly Role[] = ['records', 'planner', 'administrator'];
 const CHANGERS: readonly Role[] = ['technician', 'records', 'administrator'];
+const PROCEDURE_KEEPERS: readonly Role[] = ['planner', 'records', 'administrator'];
+const PACKAGE_OPENERS: readonly Role[] = ['planner', 'records', 'certifying-staff', 'administrator'];
+const PACKAGE_WITHDRAWERS: readonly Role[] = ['planner', 'records', 'administrator'];
+const STEP_ADDERS: readonly Role[] = ['planner', 'certifying-staff'];
+const WORKERS: readonly Role[] = ['technician', 'inspector', 'certifying-staff'];
 const CERTIFIERS: readonly Role[] = ['certifying-staff'];
 const ORDERERS: readonly Role[] = ['planner', 'certifying-staff', 'records'];
 const CHECKERS: readonly Role[] = ['auditor', 'records', 'administrator'];
@@ -95,6 +100,8 @@ export const POLICY: Readonly<Record<string, Authority>> = {
   'GET /api/packages': 'signed-in',
   'GET /api/packages/:id': 'signed-in',
   'GET /api/packages/:id/release-check': 'signed-in',
+  'POST /api/packages': PACKAGE_OPENERS,
+  'POST /api/packages/:id/withdraw': PACKAGE_WITHDRAWERS,
   'POST /api/packages/:id/release': CERTIFIERS,
   'POST /api/packages/:id/order': ORDERERS,
   // A colleague may sign at this tablet: the signer's own roles and authorisations are asked, not the session's.
@@ -102,6 +109,18 @@ export const POLICY: Readonly<Record<string, Authority>> = {
   'POST /api/steps/:id/signatures': 'signed-in',
   'POST /api/step-signatures/:id/undo': 'signed-in',
   'GET /api/releases/:id': 'signed-in',
+
+  // Procedures and the steps of packages
+  'GET /api/procedures': 'signed-in',
+  'GET /api/procedures/:id': 'signed-in',
+  'POST /api/procedures': PROCEDURE_KEEPERS,
+  'GET /api/my-work': 'signed-in',
+  'GET /api/packages/:id/steps': 'signed-in',
+  'POST /api/packages/:id/steps': STEP_ADDERS,
+  'POST /api/steps/:id/entries': WORKERS,
+  'POST /api/steps/:id/photos': WORKERS,
+  'POST /api/step-entries/:id/void': WORKERS,
+  'GET /api/step-photos/:id': 'signed-in',
 
   // What is due, what happened, and whether it adds up
   'GET /api/due-points': 'signed-in',
