@@ -12,8 +12,8 @@ export interface OpenItem {
  * Connections, cowls, panels and safety measures that are opened, parted or set and not closed again.
  *
  * Opened by a step somebody signed and did not undo, though its content changed since: what was opened is open.
- * Closed only by a step whose signature counts. In the order of `items`; one opened twice is named by the last
- * step that opened it. Total.
+ * Closed only by a later step whose signature counts; one opened twice is open since the last step that opened it.
+ * `all` in the order of their numbers. In the order of `items`. Total.
  *
  * Source: EASA SIB 2015-15; AAIB AAR 1/2015 (cowls opened and not recorded as open).
  */
@@ -22,7 +22,10 @@ export function openItems(items: readonly AccountableItem[], all: readonly StepF
     const openedBy = all.findLast((step) => step.definition.opens.includes(item.key) && wasSigned(step));
     if (openedBy === undefined) return [];
     const closed = all.some(
-      (step) => step.definition.closes.includes(item.key) && countingSignatures(step).done !== null,
+      (step) =>
+        step.definition.closes.includes(item.key) &&
+        step.definition.number > openedBy.definition.number &&
+        countingSignatures(step).done !== null,
     );
     return closed ? [] : [{ item, openedBy }];
   });

@@ -14,7 +14,6 @@ export interface ProcedureProblem {
     | 'WAITS_FOR_LATER'
     | 'NO_SUCH_ITEM'
     | 'OPENED_NOT_CLOSED'
-    | 'CLOSED_BEFORE_OPENED'
     | 'MOVED_TWICE'
     | 'BAD_RANGE'
     | 'BAD_POINTS'

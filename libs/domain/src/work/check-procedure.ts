@@ -93,26 +93,15 @@ function itemProblems({ items, steps }: ProcedureContent): ProcedureProblem[] {
   const left = items.flatMap(({ key, name }, index) => {
     const opened = steps.findLastIndex((step) => step.opens.includes(key));
     const closed = steps.findLastIndex((step) => step.closes.includes(key));
-    const field = `items[${index}]`;
-    if (opened >= 0 && closed < 0)
-      return [
-        problem(
-          'OPENED_NOT_CLOSED',
-          field,
-          `${name} is opened by step ${opened + 1} and closed by none.`,
-          'Add the step that closes it.',
-        ),
-      ];
-    if (opened > closed)
-      return [
-        problem(
-          'CLOSED_BEFORE_OPENED',
-          field,
-          `${name} is closed by step ${closed + 1} and opened after it, by step ${opened + 1}.`,
-          'Close it after it was last opened.',
-        ),
-      ];
-    return [];
+    if (opened < 0 || opened < closed) return [];
+    return [
+      problem(
+        'OPENED_NOT_CLOSED',
+        `items[${index}]`,
+        `${name} is opened by step ${opened + 1} and no later step closes it.`,
+        'Add the step that closes it.',
+      ),
+    ];
   });
   return [...unknown, ...left];
 }

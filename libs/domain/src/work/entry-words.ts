@@ -1,4 +1,4 @@
-import type { Capture } from './capture.js';
+import type { Capture, ReadingRow } from './capture.js';
 import type { EntryReason, EntryReasonCode, StepEntry, Typed } from './entry.js';
 
 type Detail = EntryReason['detail'];
@@ -129,5 +129,9 @@ function readingsText(values: Readonly<Record<string, string>>, capture: Capture
     return Object.entries(values)
       .map(([key, value]) => `${key} ${value}`)
       .join(', ');
-  return capture.rows.map((row) => `${row.label} ${values[row.key] || 'not read'} ${row.unit}`).join(', ');
+  return capture.rows.map((row) => readingText(row, values[row.key])).join(', ');
+}
+
+function readingText({ label, unit }: ReadingRow, value = ''): string {
+  return value.trim() === '' ? `${label} not read` : `${label} ${value} ${unit}`.trimEnd();
 }
