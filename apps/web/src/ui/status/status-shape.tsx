@@ -42,6 +42,18 @@ const SHAPES: Readonly<Record<Status, ReactElement>> = {
       strokeWidth={1.6}
     />
   ),
+  changed: (
+    <>
+      <rect x="2" y="2" width="12" height="12" {...line} strokeDasharray="3 1.8" />
+      <path d="m4.8 8.2 2.4 2.6 4.2-5.4" {...line} />
+    </>
+  ),
+  rejected: (
+    <>
+      <path d={OCTAGON} {...line} />
+      <path d="m5.2 5.2 5.6 5.6M10.8 5.2l-5.6 5.6" {...line} />
+    </>
+  ),
   'not-applicable': <path d="M2 8h12" {...line} strokeWidth={2.5} />,
   closed: (
     <>

@@ -11,6 +11,8 @@ export type Status =
   | 'signed'
   | 'to-inspect'
   | 'finding'
+  | 'changed'
+  | 'rejected'
   | 'not-applicable'
   | 'closed';
 
@@ -34,6 +36,8 @@ export const STATUS_LOOKS = {
   signed: { word: 'Signed', tone: 'ink' },
   'to-inspect': { word: 'To inspect', tone: 'ink' },
   finding: { word: 'Finding', tone: 'ink' },
+  changed: { word: 'Changed', tone: 'soon' },
+  rejected: { word: 'Rejected', tone: 'over' },
   'not-applicable': { word: 'Not applicable', tone: 'quiet' },
   closed: { word: 'Closed', tone: 'quiet' },
 } as const satisfies Record<Status, StatusLook>;

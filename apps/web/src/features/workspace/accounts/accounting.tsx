@@ -1,0 +1,111 @@
+import type { AccountableItem } from '@strutbook/domain/work/step.js';
+import { RouteLink } from '../../../ui/actions/route-link.js';
+import { StatusMark } from '../../../ui/status/status-mark.js';
+import { useDesk } from '../work/use-desk.js';
+import type { CountLine, OpenItem } from '../work/work-shapes.js';
+import './accounts.css';
+
+const KINDS: Readonly<Record<AccountableItem['kind'], string>> = {
+  connection: 'Connections apart',
+  cowl: 'Cowls open',
+  panel: 'Panels open',
+  safety: 'Made safe, not yet undone',
+};
+
+const COUNTED = { tags: 'Tags', blanks: 'Blanks', tools: 'Tools' } as const;
+
+function Items({
+  kind,
+  open,
+}: {
+  readonly kind: AccountableItem['kind'];
+  readonly open: readonly OpenItem[];
+}) {
+  const { hrefOf } = useDesk();
+  return (
+    <div>
+      <h3>
+        {KINDS[kind]} <span className="account-count">{open.length}</span>
+      </h3>
+      <ul className="plain-list">
+        {open.map(({ item, openedBy }) => (
+          <li key={item.key}>
+            {item.name}
+            {item.side !== null && `, ${item.side}`}
+            <span className="quiet">
+              {' '}
+              by step <RouteLink href={hrefOf(openedBy.stepId)}>{openedBy.number}</RouteLink>
+            </span>
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+function mark({ out, in: back }: CountLine) {
+  if (out === null && back === null) return <span className="quiet">Not counted</span>;
+  if (out === back) return <StatusMark status="signed" word="All back" />;
+  const away = (out ?? 0) - (back ?? 0);
+  return away > 0 ? (
+    <StatusMark status="open" word={`${away} still out`} />
+  ) : (
+    <StatusMark status="rejected" word={`${-away} too many`} />
+  );
+}
+
+const told = (count: number | null): string => (count === null ? '\u2013' : String(count));
+
+function Counts({ counts }: { readonly counts: readonly CountLine[] }) {
+  return (
+    <table className="account-table">
+      <caption>Counted</caption>
+      <thead>
+        <tr>
+          <th scope="col">What</th>
+          <th scope="col">Out</th>
+          <th scope="col">In</th>
+          <th scope="col">Standing</th>
+        </tr>
+      </thead>
+      <tbody>
+        {counts.map((line) => (
+          <tr key={line.what}>
+            <th scope="row">{COUNTED[line.what]}</th>
+            <td>{told(line.out)}</td>
+            <td>{told(line.in)}</td>
+            <td>{mark(line)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+/** What was opened, parted or put out and must be closed, joined and counted back before a release. */
+export function Accounting() {
+  const {
+    work: { items, openItems, counts },
+  } = useDesk();
+  if (items.length === 0 && counts.every((line) => line.out === null && line.in === null)) return null;
+  const kinds = (Object.keys(KINDS) as AccountableItem['kind'][]).filter((kind) =>
+    openItems.some(({ item }) => item.kind === kind),
+  );
+  return (
+    <section className="accounts" aria-labelledby="accounts">
+      <h2 id="accounts" className="section-heading">
+        Accounted for
+      </h2>
+      <div className="account-parts">
+        <Counts counts={counts} />
+        {kinds.length === 0 ? (
+          <p>Nothing stands open: no connection apart, no cowl or panel open.</p>
+        ) : (
+          kinds.map((kind) => (
+            <Items key={kind} kind={kind} open={openItems.filter(({ item }) => item.kind === kind)} />
+          ))
+        )}
+      </div>
+    </section>
+  );
+}

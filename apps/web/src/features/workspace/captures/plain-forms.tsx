@@ -1,0 +1,94 @@
+import type { CheckCapture, CountCapture, TextCapture } from '@strutbook/domain/work/capture.js';
+import { useId, useState } from 'react';
+import { CheckField } from '../../../ui/fields/check-field.js';
+import { TextAreaField } from '../../../ui/fields/text-area-field.js';
+import { TextField } from '../../../ui/fields/text-field.js';
+import { useDesk } from '../work/use-desk.js';
+import type { Step } from '../work/work-shapes.js';
+import { RecordForm } from './record-form.js';
+
+interface FormProps<C> {
+  readonly step: Step;
+  readonly capture: C;
+}
+
+/** Words: a part number of software, a remark. */
+export function TextForm({ step, capture }: FormProps<TextCapture>) {
+  const id = useId();
+  const [text, setText] = useState('');
+  return (
+    <RecordForm
+      {...{ step, capture }}
+      word="Record"
+      ids={{ 'typed.text': id }}
+      read={() =>
+        text.trim() === ''
+          ? [{ fieldId: id, message: `Enter: ${capture.label.toLowerCase()}` }]
+          : { kind: 'text', text }
+      }
+      onRecorded={() => setText('')}
+    >
+      <TextAreaField
+        id={id}
+        label={capture.label}
+        optional={!capture.required}
+        value={text}
+        onChange={({ target }) => setText(target.value)}
+        rows={2}
+      />
+    </RecordForm>
+  );
+}
+
+/** A condition seen. Not seen is recorded too: as rejected. */
+export function CheckForm({ step, capture }: FormProps<CheckCapture>) {
+  const [seen, setSeen] = useState(false);
+  return (
+    <RecordForm
+      {...{ step, capture }}
+      word={seen ? 'Record as seen' : 'Record as not so'}
+      read={() => ({ kind: 'check', seen })}
+      onRecorded={() => setSeen(false)}
+    >
+      <CheckField label={capture.label} checked={seen} onChange={({ target }) => setSeen(target.checked)} />
+    </RecordForm>
+  );
+}
+
+const told = (count: number | null): string => (count === null ? 'not counted' : String(count));
+
+/** How many went out or came back, with what was counted so far. */
+export function CountForm({ step, capture }: FormProps<CountCapture>) {
+  const id = useId();
+  const { work } = useDesk();
+  const [number, setNumber] = useState('');
+  const line = work.counts.find(({ what }) => what === capture.what);
+  const direction = capture.direction === 'out' ? 'went out' : 'came back';
+  return (
+    <RecordForm
+      {...{ step, capture }}
+      word="Record the count"
+      ids={{ 'typed.number': id }}
+      read={() =>
+        number.trim() === ''
+          ? [{ fieldId: id, message: `Enter how many ${capture.what} ${direction}, for example 6` }]
+          : { kind: 'count', number }
+      }
+      onRecorded={() => setNumber('')}
+    >
+      <p>
+        In this package so far: <strong>{told(line?.out ?? null)}</strong> out,{' '}
+        <strong>{told(line?.in ?? null)}</strong> in.
+      </p>
+      <TextField
+        id={id}
+        label={`How many ${capture.what} ${direction}`}
+        className="field-short"
+        inputMode="numeric"
+        mono
+        value={number}
+        onChange={({ target }) => setNumber(target.value)}
+      />
+    </RecordForm>
+  );
+}

@@ -1,0 +1,63 @@
+import { type ReactNode, useEffect, useRef } from 'react';
+import { momentText } from '../../../format/when.js';
+import type { Step } from '../work/work-shapes.js';
+import { StandingMark, waitingWords } from './standing-mark.js';
+
+/** What stands below the title: whom it waits for, or who signed it. */
+function Below({ step: { standing, blockers, signatures } }: { readonly step: Step }) {
+  const done = signatures.findLast(({ meaning, counts }) => meaning === 'done' && counts);
+  const looked = signatures.findLast(({ meaning, counts }) => meaning === 'inspection' && counts);
+  if (standing === 'blocked' && blockers.length > 0)
+    return <span className="step-below">Waits for {blockers.map(waitingWords).join(', ')}</span>;
+  if (done === undefined) return null;
+  return (
+    <span className="step-below">
+      {done.personName}, {momentText(done.performedAt)}
+      {looked !== undefined && `; inspected by ${looked.personName}`}
+    </span>
+  );
+}
+
+interface StepRowProps {
+  readonly step: Step;
+  readonly open: boolean;
+  readonly onToggle: () => void;
+  readonly children: ReactNode;
+}
+
+/** One step in its lane, and its panel below it while it is open. */
+export function StepRow({ step, open, onToggle, children }: StepRowProps) {
+  const { id, definition, standing } = step;
+  const row = useRef<HTMLLIElement>(null);
+  // Opened from a link or an address, it comes into sight; pressed, it is there already.
+  useEffect(() => {
+    if (open) row.current?.scrollIntoView({ block: 'nearest' });
+  }, [open]);
+  return (
+    <li className={open ? 'step step-open' : 'step'} ref={row} id={`step-${id}`}>
+      <button
+        type="button"
+        className="step-row"
+        data-step-row={id}
+        aria-expanded={open}
+        aria-controls={open ? `panel-${id}` : undefined}
+        onClick={onToggle}
+      >
+        <StandingMark standing={standing} />
+        <span className="step-number">{definition.number}</span>
+        <span className="step-words">
+          <span className="step-title">{definition.title}</span>
+          {definition.inspection === 'independent' && (
+            <span className="step-held">Needs a second person</span>
+          )}
+          <Below step={step} />
+        </span>
+      </button>
+      {open && (
+        <section className="step-panel" id={`panel-${id}`} aria-label={`Step ${definition.number}`}>
+          {children}
+        </section>
+      )}
+    </li>
+  );
+}

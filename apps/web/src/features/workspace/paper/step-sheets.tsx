@@ -1,0 +1,169 @@
+import type { Capture } from '@strutbook/domain/work/capture.js';
+import { useEffect, useState } from 'react';
+import { flushSync } from 'react-dom';
+import { momentText } from '../../../format/when.js';
+import { PrintSheet, SignatureBlank } from '../../../ui/print/print-sheet.js';
+import { limitWords } from '../captures/readings-form.js';
+import { typedWords } from '../captures/typed-words.js';
+import { type Group, groupsOf, signedOf } from '../lanes/lane-parts.js';
+import { PodPicture } from '../picture/pod-picture.js';
+import type { Entry, Signature, Step, Work } from '../work/work-shapes.js';
+import './paper.css';
+
+/** What the data asks for, beside the blanks. */
+function askedWords(capture: Capture): string {
+  if (capture.kind === 'torque')
+    return `${capture.low} to ${capture.high} ${capture.unit}, ${capture.thread}; in the order ${capture.points.join(', ')}${capture.runOn.rule === 'none' ? '' : '; with run-on torque'}`;
+  if (capture.kind === 'leak-check') return `at least ${capture.minMinutes} minutes at ${capture.power}`;
+  if (capture.kind === 'readings')
+    return capture.rows.map((row) => `${row.label} ${limitWords(row)} ${row.unit}`).join('; ');
+  return capture.kind === 'count' ? `${capture.what} ${capture.direction}` : '';
+}
+
+function EntryLine({ capture, entry }: { readonly capture: Capture; readonly entry: Entry }) {
+  const { typed, judgement, tool, personName, enteredAt, voided, voidReason } = entry;
+  const words = typedWords(capture, typed, judgement);
+  return (
+    <li>
+      {voided ? <s>{words}</s> : words}
+      {voided ? ` (struck out: ${voidReason})` : ` \u2013 ${judgement.verdict}`}
+      {judgement.computed['required'] != null && `, required ${judgement.computed['required']}`}
+      {tool !== null && `, tool ${tool}`}; {personName}, {momentText(enteredAt)}
+    </li>
+  );
+}
+
+function CaptureLines({ step, capture }: { readonly step: Step; readonly capture: Capture }) {
+  const entries = step.entries.filter((entry) => entry.capture === capture.key);
+  const asked = askedWords(capture);
+  return (
+    <div className="sheet-capture">
+      <p>
+        <strong>{capture.label}</strong>
+        {asked !== '' && `: ${asked}`}
+      </p>
+      {entries.length === 0 ? (
+        <p className="sheet-blank">Value, tool, name, date and time UTC</p>
+      ) : (
+        <ul>
+          {entries.map((entry) => (
+            <EntryLine key={entry.id} capture={capture} entry={entry} />
+          ))}
+        </ul>
+      )}
+    </div>
+  );
+}
+
+function SignatureLine({ signature }: { readonly signature: Signature }) {
+  const { meaning, personName, licence, performedAt, signedAt, undone, undoneReason, counts } = signature;
+  const words = `${meaning === 'done' ? 'Done' : 'Inspected'} by ${personName}${licence === null ? '' : `, ${licence}`}; performed ${momentText(performedAt)}, signed ${momentText(signedAt)}`;
+  return (
+    <p>
+      {undone ? <s>{words}</s> : words}
+      {undone && ` (undone: ${undoneReason})`}
+      {!undone && !counts && ' (no longer counts: the step changed)'}
+    </p>
+  );
+}
+
+const counts = (step: Step, meaning: Signature['meaning']): boolean =>
+  step.signatures.some((each) => each.meaning === meaning && each.counts);
+
+function StepLines({ step }: { readonly step: Step }) {
+  const { definition } = step;
+  return (
+    <section className="sheet-step">
+      <h3>
+        {definition.number} {definition.title}
+      </h3>
+      {definition.cautions.map((caution) => (
+        <p key={caution} className="sheet-caution">
+          <strong>Caution:</strong> {caution}
+        </p>
+      ))}
+      {definition.text !== null && <p>{definition.text}</p>}
+      {definition.source !== null && (
+        <p className="small">
+          {definition.source.document}, revision {definition.source.revision}
+        </p>
+      )}
+      {definition.captures.map((capture) => (
+        <CaptureLines key={capture.key} step={step} capture={capture} />
+      ))}
+      {step.signatures.map((signature) => (
+        <SignatureLine key={signature.id} signature={signature} />
+      ))}
+      {!counts(step, 'done') && <SignatureBlank what="Done" />}
+      {definition.inspection === 'independent' && !counts(step, 'inspection') && (
+        <SignatureBlank what="Inspected by another person" />
+      )}
+    </section>
+  );
+}
+
+function orderWords({ order }: Work): string | null {
+  if (order === null) return null;
+  const off = order.outgoing === null ? '' : `off ${order.outgoing.serialNumber}`;
+  const on = order.incoming === null ? '' : `on ${order.incoming.serialNumber}`;
+  const where = order.positionNumber === null ? '' : `, position ${order.positionNumber}`;
+  return `Order: ${[off, on].filter(Boolean).join(', ')}${where}`;
+}
+
+function GroupSheet({
+  work,
+  group,
+  madeAt,
+}: {
+  readonly work: Work;
+  readonly group: Group;
+  readonly madeAt: number;
+}) {
+  const { signed, total } = signedOf([group]);
+  const { number, airframe, component } = work.package;
+  return (
+    <div className="group-sheet">
+      <PrintSheet
+        title={`${group.letter} ${group.title}`}
+        subject={`${number} ${airframe?.registration ?? component?.serialNumber ?? ''}`}
+        madeAt={madeAt}
+        basis={
+          <p>
+            {[orderWords(work), `${signed} of ${total} signed`].filter(Boolean).join('; ')}. Approved data,
+            the authority and licensed staff govern.
+          </p>
+        }
+      >
+        <PodPicture place={group.place} />
+        {group.steps.map((step) => (
+          <StepLines key={step.id} step={step} />
+        ))}
+      </PrintSheet>
+    </div>
+  );
+}
+
+const minuteNow = (): number => Math.floor(Date.now() / 60_000);
+
+/** On paper alone: one sheet for each group, with blanks for what is not signed. Made when it is printed. */
+export function StepSheets({ work }: { readonly work: Work }) {
+  const [madeAt, setMadeAt] = useState<number | null>(null);
+  useEffect(() => {
+    const show = () => flushSync(() => setMadeAt(minuteNow()));
+    const hide = () => setMadeAt(null);
+    window.addEventListener('beforeprint', show);
+    window.addEventListener('afterprint', hide);
+    return () => {
+      window.removeEventListener('beforeprint', show);
+      window.removeEventListener('afterprint', hide);
+    };
+  }, []);
+  if (madeAt === null) return null;
+  return (
+    <div className="print-only step-sheets">
+      {groupsOf(work).map((group) => (
+        <GroupSheet key={group.key} {...{ work, group, madeAt }} />
+      ))}
+    </div>
+  );
+}

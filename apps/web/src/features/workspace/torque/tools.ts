@@ -1,0 +1,67 @@
+import { calibrationReasons, type ToolFacts } from '@strutbook/domain/torque/tool-fitness.js';
+import { TORQUE_UNITS, type TorqueUnit } from '@strutbook/domain/torque/torque.js';
+import { reasonText } from '@strutbook/domain/work/entry-words.js';
+import { queryOptions } from '@tanstack/react-query';
+import { calendarDate, isoOf } from '../../../format/utc-date.js';
+import { readLoose } from '../../../server/loose.js';
+
+export interface ToolRow {
+  readonly id: string;
+  readonly serialNumber: string;
+  readonly description: string;
+  readonly kind: string;
+  readonly unit: string | null;
+  readonly rangeLow: string | null;
+  readonly rangeHigh: string | null;
+  readonly deviation: string | null;
+  readonly calibratedOn: string | null;
+  readonly dueOn: string | null;
+}
+
+/** The tools of the operator. */
+export const toolsQuery = queryOptions({
+  queryKey: ['tools', 'choice'],
+  queryFn: async ({ signal }) => {
+    const told = await readLoose<readonly ToolRow[] | { readonly rows: readonly ToolRow[] }>('/api/tools', {
+      signal,
+    });
+    return 'rows' in told ? told.rows : told;
+  },
+});
+
+/** Today's date in UTC, which tools are judged on. */
+export const utcToday = (): string => isoOf(Math.floor(Date.now() / 60_000)).slice(0, 10);
+
+/** A tool as the core judges it, by the calibration that governs. */
+export const toolFacts = (tool: ToolRow): ToolFacts => ({
+  serial: tool.serialNumber,
+  unit: tool.unit,
+  low: tool.rangeLow,
+  high: tool.rangeHigh,
+  deviation: tool.deviation,
+  calibrations:
+    tool.calibratedOn === null || tool.dueOn === null
+      ? []
+      : [{ calibratedOn: tool.calibratedOn, dueOn: tool.dueOn }],
+});
+
+/** Why a tool may not be used today; null when it may. */
+export function toolOff(tool: ToolRow, on: string): string | null {
+  const [first] = calibrationReasons(toolFacts(tool), on);
+  return first === undefined ? null : reasonText(first);
+}
+
+/** The unit a wrench shows; that of the data where the tool has none of torque. */
+export const unitOf = (tool: ToolRow | null, otherwise: TorqueUnit): TorqueUnit =>
+  TORQUE_UNITS.find((unit) => unit === tool?.unit) ?? otherwise;
+
+/** '40 to 200 N·m, ±4 %; calibrated 3 Mar 2026, due 3 Mar 2027' */
+export function toolWords({ rangeLow, rangeHigh, unit, deviation, calibratedOn, dueOn }: ToolRow): string {
+  const range = rangeLow === null ? 'Range not recorded' : `${rangeLow} to ${rangeHigh} ${unit}`;
+  const share = deviation === null ? '' : `, ±${deviation} %`;
+  const dates =
+    calibratedOn === null || dueOn === null
+      ? 'never calibrated'
+      : `calibrated ${calendarDate(calibratedOn)}, due ${calendarDate(dueOn)}`;
+  return `${range}${share}; ${dates}`;
+}

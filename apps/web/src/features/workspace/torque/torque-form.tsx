@@ -1,0 +1,96 @@
+import type { TorqueCapture } from '@strutbook/domain/work/capture.js';
+import { reasonText } from '@strutbook/domain/work/entry-words.js';
+import { ReadingField } from '../../../ui/fields/reading-field.js';
+import { ErrorSummary } from '../../../ui/messages/error-summary.js';
+import { ChoiceField } from '../captures/choice-field.js';
+import type { Step } from '../work/work-shapes.js';
+import { ExtensionFields } from './extension-fields.js';
+import { PointChoice } from './point-choice.js';
+import { ToolChoice } from './tool-choice.js';
+import { TorqueActs } from './torque-acts.js';
+import { asksRunOn } from './torque-draft.js';
+import { TorqueFigures } from './torque-figures.js';
+import { TorqueKeypad } from './torque-keypad.js';
+import { type TorqueDesk, useTorque } from './use-torque.js';
+import './torque.css';
+
+const METHODS = [
+  { value: 'set-value', label: 'The value it was set to' },
+  { value: 'reading', label: 'The value it showed' },
+] as const;
+
+/** Everything held against the reading, once the field is left. */
+function Reasons({ desk: { judgement, left } }: { readonly desk: TorqueDesk }) {
+  if (!left || judgement === null || judgement.reasons.length === 0) return null;
+  return (
+    <ul className="plain-list reasons">
+      {judgement.reasons.map((reason) => (
+        <li key={reason.code}>{reasonText(reason)}</li>
+      ))}
+    </ul>
+  );
+}
+
+function RunOn({ desk, capture }: { readonly desk: TorqueDesk; readonly capture: TorqueCapture }) {
+  const { low, high } = capture.runOn;
+  const bounds = low !== null && high !== null ? ` It must lie in ${low} to ${high} ${capture.unit}.` : '';
+  return (
+    <ReadingField
+      id={desk.ids.runOn}
+      label="Run-on torque"
+      hint={`While the nut runs down, before it seats.${bounds}`}
+      unit={desk.unit}
+      value={desk.draft.runOn}
+      ownKeypad={desk.keypad}
+      blockedBecause={desk.blocked === null ? null : ''}
+      onFocus={() => desk.setActive('runOn')}
+      onTyped={(runOn) => desk.change({ runOn })}
+    />
+  );
+}
+
+/** One bolt after another: the wrench, what it showed, the verdict on leaving the field, and what to do then. */
+export function TorqueForm({ step, capture }: { readonly step: Step; readonly capture: TorqueCapture }) {
+  const desk = useTorque(step, capture);
+  const { draft, change, ids } = desk;
+  return (
+    <div className="stack capture-form torque">
+      <ErrorSummary messages={desk.messages} attempt={desk.attempt} />
+      <PointChoice {...{ step, capture }} point={desk.point} onChoose={desk.choosePoint} />
+      <ToolChoice
+        id={ids.tool}
+        tools={desk.tools}
+        tool={desk.tool}
+        error={desk.messages.find(({ fieldId }) => fieldId === ids.tool)?.message ?? null}
+        onChoose={desk.chooseTool}
+      />
+      <ChoiceField
+        legend="What you type"
+        options={METHODS}
+        value={draft.method}
+        onChoose={(method) => change({ method })}
+      />
+      {asksRunOn(capture) && <RunOn {...{ desk, capture }} />}
+      <ReadingField
+        id={ids.indication}
+        label={capture.points.length < 2 ? 'Wrench' : `Wrench, bolt ${desk.point}`}
+        unit={desk.unit}
+        judged={desk.judged}
+        value={draft.indication}
+        ownKeypad={desk.keypad}
+        blockedBecause={desk.blocked}
+        onFocus={() => desk.setActive('indication')}
+        onTyped={(indication) => change({ indication })}
+        onVerdict={() => desk.setLeft(true)}
+      />
+      <Reasons desk={desk} />
+      <TorqueKeypad desk={desk} />
+      <TorqueFigures
+        capture={capture}
+        judgement={draft.indication.trim() === '' && draft.runOn.trim() === '' ? null : desk.judgement}
+      />
+      <ExtensionFields extension={draft.extension} onChange={(extension) => change({ extension })} />
+      <TorqueActs desk={desk} />
+    </div>
+  );
+}

@@ -1,0 +1,135 @@
+import type { TorqueUnit } from '@strutbook/domain/torque/torque.js';
+import type { TorqueCapture } from '@strutbook/domain/work/capture.js';
+import type { Judgement } from '@strutbook/domain/work/entry.js';
+import { useQuery } from '@tanstack/react-query';
+import { useId, useState } from 'react';
+import type { Judged } from '../../../ui/fields/reading-field.js';
+import { useTouch } from '../../../ui/keypad/use-touch.js';
+import { announce } from '../../../ui/messages/announcements.js';
+import type { FieldMessage } from '../../../ui/messages/error-summary.js';
+import { summaryOf } from '../../../ui/messages/field-messages.js';
+import { useEntryOff, useStepAct } from '../work/use-desk.js';
+import { recordEntry } from '../work/work-queries.js';
+import type { Step } from '../work/work-shapes.js';
+import { type ToolRow, toolFacts, toolOff, toolsQuery, unitOf, utcToday } from './tools.js';
+import {
+  EMPTY_DRAFT,
+  judgeDraft,
+  judgedField,
+  nextPoint,
+  type TorqueDraft,
+  typedTorque,
+} from './torque-draft.js';
+
+type Field = 'indication' | 'runOn';
+
+/** What is to happen once the attempt is on record. */
+type Afterwards = 'next' | 'again' | 'keep';
+
+/** The wrench last used on this device, offered for the next bolt. Forgotten with the page. */
+let lastTool: string | null = null;
+
+export interface TorqueDesk {
+  readonly point: string;
+  readonly choosePoint: (point: string) => void;
+  readonly tools: readonly ToolRow[];
+  readonly tool: ToolRow | null;
+  readonly chooseTool: (toolId: string) => void;
+  readonly unit: TorqueUnit;
+  readonly draft: TorqueDraft;
+  readonly change: (next: Partial<TorqueDraft>) => void;
+  readonly judgement: Judgement | null;
+  readonly judged: Judged;
+  /** The reading is finished: its verdict stands. */
+  readonly left: boolean;
+  readonly setLeft: (left: boolean) => void;
+  readonly active: Field;
+  readonly setActive: (field: Field) => void;
+  readonly keypad: boolean;
+  readonly showKeypad: (shown: boolean) => void;
+  /** Why nothing can be typed: the tool is out of date. */
+  readonly blocked: string | null;
+  readonly off: string | null;
+  readonly busy: boolean;
+  readonly what: string;
+  readonly record: (afterwards: Afterwards) => void;
+  readonly messages: readonly FieldMessage[];
+  readonly attempt: number;
+  readonly ids: { readonly tool: string; readonly indication: string; readonly runOn: string };
+}
+
+/** What is typed for one bolt after the other, judged as it is typed. */
+export function useTorque(step: Step, capture: TorqueCapture): TorqueDesk {
+  const base = useId();
+  const ids = { tool: `${base}-tool`, indication: `${base}-indication`, runOn: `${base}-run-on` };
+  const touch = useTouch();
+  const off = useEntryOff();
+  const tools = useQuery(toolsQuery).data ?? [];
+  const [toolId, setToolId] = useState(lastTool);
+  const [chosen, setChosen] = useState<string | null>(null);
+  const [draft, setDraft] = useState(EMPTY_DRAFT);
+  const [left, setLeft] = useState(false);
+  const [active, setActive] = useState<Field>('indication');
+  const [keypad, showKeypad] = useState<boolean | null>(null);
+  const [faults, setFaults] = useState<readonly FieldMessage[]>([]);
+  const [attempt, setAttempt] = useState(0);
+  const [after, setAfter] = useState<Afterwards>('next');
+  const today = utcToday();
+  const tool = tools.find(({ id }) => id === toolId) ?? null;
+  const point = chosen ?? nextPoint(step, capture);
+  const unit = unitOf(tool, capture.unit);
+  const typed = typedTorque(draft, point, unit);
+  const judgement = judgeDraft(step, capture, typed, tool === null ? null : toolFacts(tool), today);
+  const act = useStepAct(recordEntry, () => {
+    announce(`${capture.label} ${point}: ${after === 'next' ? 'recorded' : 'kept as rejected'}.`);
+    setDraft({ ...draft, indication: '', runOn: after === 'again' ? draft.runOn : '' });
+    setLeft(false);
+    setChosen(after === 'again' ? point : null);
+    if (after === 'again') document.getElementById(ids.indication)?.focus();
+  });
+  const record = (afterwards: Afterwards) => {
+    const missing = [
+      ...(tool === null ? [{ fieldId: ids.tool, message: 'Choose the torque wrench used' }] : []),
+      ...(draft.indication.trim() === ''
+        ? [{ fieldId: ids.indication, message: `Enter the value in ${unit}, for example ${capture.low}` }]
+        : []),
+    ];
+    setAttempt(attempt + 1);
+    setFaults(missing);
+    setAfter(afterwards);
+    if (missing.length > 0) act.reset();
+    else if (tool !== null) act.mutate({ stepId: step.id, capture: capture.key, typed, toolId: tool.id });
+  };
+  return {
+    point,
+    choosePoint: setChosen,
+    tools,
+    tool,
+    chooseTool: (id) => {
+      lastTool = id;
+      setToolId(id);
+    },
+    unit,
+    draft,
+    change: (next) => {
+      setDraft((before) => ({ ...before, ...next }));
+      setLeft(false);
+    },
+    judgement,
+    judged: judgedField(judgement, capture),
+    left: left && draft.indication.trim() !== '',
+    setLeft,
+    active,
+    setActive,
+    keypad: keypad ?? touch,
+    showKeypad,
+    blocked: tool === null ? null : toolOff(tool, today),
+    off,
+    busy: act.isPending,
+    what: capture.points.length < 2 ? 'the torque' : `bolt ${point}`,
+    record,
+    messages: faults.length > 0 ? faults : summaryOf(act.error),
+    attempt,
+    ids,
+  };
+}

@@ -1,0 +1,111 @@
+import { useQuery } from '@tanstack/react-query';
+import { useNavigate } from '@tanstack/react-router';
+import { useMemo, useState } from 'react';
+import { Answered } from '../../ui/messages/answered.js';
+import { EmptyState } from '../../ui/messages/empty-state.js';
+import { Accounting } from './accounts/accounting.js';
+import { stepNamed } from './lanes/lane-parts.js';
+import { Lanes } from './lanes/lanes.js';
+import { StepSheets } from './paper/step-sheets.js';
+import { useSignState } from './signing/may-sign.js';
+import { SignSheet } from './signing/sign-sheet.js';
+import { type Led, StepPanel } from './step/step-panel.js';
+import { type Desk, DeskContext } from './work/use-desk.js';
+import { workQuery } from './work/work-queries.js';
+import type { Meaning, Step, Work } from './work/work-shapes.js';
+import { WorkSummary } from './work-summary.js';
+import './workspace.css';
+
+interface WorkspaceProps {
+  readonly packageId: string;
+  /** The step that is open, as the address names it: its id, key or number. */
+  readonly step: string | undefined;
+}
+
+interface SheetProps {
+  readonly step: Step;
+  readonly meaning: Meaning;
+  readonly onClose: () => void;
+}
+
+function Sheet({ step, meaning, onClose }: SheetProps) {
+  const { notMine } = useSignState(step);
+  // Kept from when it was opened: after the signature, the next one would be another's.
+  const [onlyAnother] = useState(notMine !== null);
+  return <SignSheet {...{ step, meaning, onlyAnother, onClose }} />;
+}
+
+interface BenchProps extends WorkspaceProps {
+  readonly work: Work;
+}
+
+function Bench({ packageId, work, step: named }: BenchProps) {
+  const navigate = useNavigate();
+  const [led, setLed] = useState<Led | null>(null);
+  const [signing, setSigning] = useState<{ readonly id: string; readonly meaning: Meaning } | null>(null);
+  const open = stepNamed(work.steps, named);
+  const signed = work.steps.find(({ id }) => id === signing?.id) ?? null;
+  const desk = useMemo<Desk>(
+    () => ({
+      work,
+      onSign: ({ id }, meaning) => setSigning({ id, meaning }),
+      hrefOf: (stepId) => `/packages/${packageId}?step=${encodeURIComponent(stepId)}`,
+    }),
+    [work, packageId],
+  );
+  const show = (stepId: string | null) =>
+    void navigate({
+      to: '/packages/$packageId',
+      params: { packageId },
+      search: stepId === null ? {} : { step: stepId },
+      replace: true,
+      resetScroll: false,
+    });
+  const lead = (to: Led['to']) => (stepId: string) => {
+    setLed((before) => ({ to, press: (before?.press ?? 0) + 1 }));
+    show(stepId);
+  };
+  return (
+    <DeskContext value={desk}>
+      <div className="stack workspace no-print">
+        <WorkSummary work={work} />
+        <Lanes
+          work={work}
+          openId={open?.id ?? null}
+          onOpen={(step) => {
+            setLed(null);
+            show(step?.id ?? null);
+          }}
+          panelOf={(step) => <StepPanel step={step} led={step.id === open?.id ? led : null} />}
+          onReading={lead('reading')}
+          onSign={lead('signature')}
+        />
+        <p className="quiet small keys-note">
+          Keys in the list: arrows move between steps and lanes, Enter opens, R goes to the reading, S to the
+          signature.
+        </p>
+        <Accounting />
+      </div>
+      <StepSheets work={work} />
+      {signing !== null && signed !== null && (
+        <Sheet step={signed} meaning={signing.meaning} onClose={() => setSigning(null)} />
+      )}
+    </DeskContext>
+  );
+}
+
+/** A package worked by steps: what is ordered, the lanes of steps, and what must be accounted for. */
+export function Workspace({ packageId, step }: WorkspaceProps) {
+  const query = useQuery(workQuery(packageId));
+  return (
+    <Answered query={query} doing="Reading the steps" lines={12}>
+      {(work) =>
+        work.steps.length === 0 ? (
+          <EmptyState>This package has no steps yet.</EmptyState>
+        ) : (
+          <Bench {...{ packageId, work, step }} />
+        )
+      }
+    </Answered>
+  );
+}
