@@ -30,6 +30,7 @@ function parsed(bytes: Uint8Array, contentType: string): unknown {
 function encoded(body: unknown): { body?: NonNullable<RequestInit['body']>; contentType?: string } {
   if (body === undefined) return {};
   if (body instanceof FormData || body instanceof URLSearchParams) return { body };
+  if (body instanceof Uint8Array) return { body: new Uint8Array(body) }; // bytes: the caller says of what kind
   if (typeof body === 'string') return { body, contentType: 'text/plain; charset=utf-8' };
   return { body: JSON.stringify(body), contentType: 'application/json' };
 }
