@@ -3,6 +3,8 @@ import type { Tx } from './platform/database/database.js';
 import { Clock } from './platform/time/clock.js';
 import { DuePoints } from './records/due-points/due-points.js';
 import { Lives } from './records/lives/lives.js';
+import { RequirementPoints } from './records/requirements/requirement-points.js';
+import { Standings } from './records/requirements/standings.js';
 import { Structure } from './records/stays/structure.js';
 import { Counters } from './records/usage/counters.js';
 import { Exposures } from './records/usage/exposures.js';
@@ -17,7 +19,15 @@ const SHOWN = 20;
 
 const exposures = new Exposures();
 const use = new Use();
-const duePoints = new DuePoints(new Lives(use, new Structure(), new Clock()), use, new Counters(use));
+const structure = new Structure();
+const clock = new Clock();
+const counters = new Counters(use);
+const duePoints = new DuePoints(
+  new Lives(use, structure, clock),
+  use,
+  counters,
+  new RequirementPoints(new Standings(structure, use, counters, clock), structure),
+);
 
 /**
  * Computes every projection again from the facts and compares it with what is kept: months and heads of the clocks,
@@ -28,6 +38,7 @@ await eachOperator(async (tx, { id, code }) => {
   const verdicts = [
     await verifyClocks(tx, id),
     ...(await verifyComponents(tx, id)),
+    await verifyAirframes(tx, id),
     await verifyChains(tx, id),
   ];
   for (const { name, looked, differences } of verdicts) {
@@ -40,6 +51,13 @@ await eachOperator(async (tx, { id, code }) => {
   return verdicts.every((verdict) => verdict.differences.length === 0);
 });
 
+async function verifyAirframes(tx: Tx, operatorId: number): Promise<Verdict> {
+  const airframes = await tx.airframe.findMany({ where: { operatorId }, select: { id: true } });
+  const airframeIds = airframes.map((airframe) => airframe.id);
+  const verdict = await verifyDuePoints(tx, operatorId, duePoints, { componentIds: [], airframeIds });
+  return { ...verdict, name: 'due points of airframes and positions' };
+}
+
 async function verifyComponents(tx: Tx, operatorId: number): Promise<Verdict[]> {
   const components = await tx.component.findMany({
     where: { operatorId },
@@ -51,7 +69,7 @@ async function verifyComponents(tx: Tx, operatorId: number): Promise<Verdict[]> 
     const ids = components.slice(from, from + COMPONENTS_AT_ONCE).map((component) => component.id);
     for (const verdict of [
       await verifyExposures(tx, operatorId, exposures, ids),
-      await verifyDuePoints(tx, operatorId, duePoints, ids),
+      await verifyDuePoints(tx, operatorId, duePoints, { componentIds: ids, airframeIds: [] }),
     ]) {
       const before = totals.get(verdict.name);
       totals.set(verdict.name, {

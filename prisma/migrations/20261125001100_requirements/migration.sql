@@ -88,6 +88,15 @@ CREATE INDEX "accomplishment_operator_id_requirement_id_idx" ON "accomplishment"
 CREATE INDEX "accomplishment_operator_id_package_id_idx" ON "accomplishment"("operator_id", "package_id");
 
 -- CreateIndex
+CREATE INDEX "accomplishment_operator_id_airframe_id_idx" ON "accomplishment"("operator_id", "airframe_id");
+
+-- CreateIndex
+CREATE INDEX "accomplishment_operator_id_position_id_idx" ON "accomplishment"("operator_id", "position_id");
+
+-- CreateIndex
+CREATE INDEX "accomplishment_operator_id_component_id_idx" ON "accomplishment"("operator_id", "component_id");
+
+-- CreateIndex
 CREATE INDEX "package_requirement_operator_id_package_id_idx" ON "package_requirement"("operator_id", "package_id");
 
 -- CreateIndex

@@ -6,7 +6,9 @@ import { Projections } from './due-points/projections.js';
 import { History } from './history/history.js';
 import { EngineSnapshots } from './lives/engine-snapshots.js';
 import { Lives } from './lives/lives.js';
+import { RequirementPoints } from './requirements/requirement-points.js';
 import { Requirements } from './requirements/requirements.js';
+import { Standings } from './requirements/standings.js';
 import { Stays } from './stays/stays.js';
 import { Structure } from './stays/structure.js';
 import { ToolRecords } from './tools/tool-records.js';
@@ -22,6 +24,8 @@ const RECORDS = [
   Counters,
   Lives,
   EngineSnapshots,
+  Standings,
+  RequirementPoints,
   DuePoints,
   Projections,
   Requirements,

@@ -35,7 +35,7 @@ const firstOnEach = (
     .map(
       ([which, here]) => `SELECT ${select} FROM ${clocks} c CROSS JOIN LATERAL (
         SELECT p.* FROM due_point p WHERE p.operator_id = $1::int AND ${here} AND p.dimension = c.dimension
-           AND p.due_at IS NOT NULL AND ${condition} AND ${afterLast('c')}
+           AND p.due_at IS NOT NULL AND p.requirement_id IS NULL AND ${condition} AND ${afterLast('c')}
          ORDER BY p.due_at, p.id LIMIT ${limit}) AS d WHERE ${which}`,
     )
     .join(' UNION ALL ');
@@ -144,7 +144,7 @@ WITH past AS (
         JOIN position o ON o.operator_id = s.operator_id AND o.id = s.position_id
        WHERE st.operator_id = $1::int AND st.component_id = p.engine_id AND st.voided_seq IS NULL AND st.to_at IS NULL
     ) AS here ON true
-   WHERE p.operator_id = $1::int AND p.verdict IN ('not-verified', 'not-authorised')
+   WHERE p.operator_id = $1::int AND p.requirement_id IS NULL AND p.verdict IN ('not-verified', 'not-authorised')
      AND ($4::uuid IS NULL OR here.airframe_id = $4::uuid) AND coalesce($5::int, 0) < 2
 ), page AS (
   SELECT * FROM (SELECT * FROM counted UNION ALL SELECT * FROM unknown) AS due

@@ -43,12 +43,15 @@ export class FlightsPageDto {
 
 /** A limit that an act has newly reached or passed. */
 export class NewlyOverDto {
-  componentId!: string;
+  /** Null for a requirement of an airframe or a position, which `serialNumber` names then. */
+  componentId!: string | null;
   serialNumber!: string;
   partNumber!: string;
   description!: string;
   /** The engine it is in; null when it is in none. */
   engineSerial!: string | null;
+  /** Code and title of the requirement; null for a life limit. */
+  requirement!: string | null;
   dimension!: 'cycles' | 'minutes';
   /** Whole cycles or minutes left: 0 is the last one used, below 0 is an overrun. */
   remaining!: number;

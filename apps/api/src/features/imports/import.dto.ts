@@ -66,11 +66,14 @@ export class ImportEffectDto {
 
 /** A limit that the applied flights newly reached or passed. */
 export class ImportReachedDto {
-  componentId!: string;
+  /** Null for a requirement of an airframe or a position, which `serialNumber` names then. */
+  componentId!: string | null;
   serialNumber!: string;
   partNumber!: string;
   description!: string;
   engineSerial!: string | null;
+  /** Code and title of the requirement; null for a life limit. */
+  requirement!: string | null;
   dimension!: 'cycles' | 'minutes';
   remaining!: number;
 }

@@ -32,13 +32,13 @@ export function limitingNow(tx: Tx, operatorId: number, engineIds: readonly stri
           SELECT * FROM (
             SELECT * FROM due_point p WHERE p.operator_id = ${operatorId}::int AND p.carrier_id = c.carrier_id
                AND p.dimension = c.dimension AND c.rule_id IS NOT NULL AND p.cycle_rule_id = c.rule_id
-               AND p.engine_id = c.engine_id ORDER BY p.due_at LIMIT 1
+               AND p.engine_id = c.engine_id AND p.requirement_id IS NULL ORDER BY p.due_at LIMIT 1
           ) AS by_rule
           UNION ALL
           SELECT * FROM (
             SELECT * FROM due_point p WHERE p.operator_id = ${operatorId}::int AND p.carrier_id = c.carrier_id
                AND p.dimension = c.dimension AND c.rule_id IS NULL AND p.cycle_rule_id IS NULL
-               AND p.engine_id = c.engine_id ORDER BY p.due_at LIMIT 1
+               AND p.engine_id = c.engine_id AND p.requirement_id IS NULL ORDER BY p.due_at LIMIT 1
           ) AS by_time
         ) AS d
     ), place AS (
@@ -59,7 +59,7 @@ export function limitingNow(tx: Tx, operatorId: number, engineIds: readonly stri
     UNION ALL
     SELECT d.engine_id, d.component_id, k.description, k.serial_number, d.verdict, d.dimension, NULL, d.reason
       FROM due_point d JOIN component k ON k.operator_id = d.operator_id AND k.id = d.component_id
-     WHERE d.operator_id = ${operatorId}::int AND d.verdict IN ('not-verified', 'not-authorised')
+     WHERE d.operator_id = ${operatorId}::int AND d.requirement_id IS NULL AND d.verdict IN ('not-verified', 'not-authorised')
        AND d.engine_id = ANY (${[...engineIds]}::uuid[])
     UNION ALL
     SELECT p.engine_id, p.engine_id, p.name, '', 'not-verified', 'none', NULL, 'LIMITED_PART_MISSING'

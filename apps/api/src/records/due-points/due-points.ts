@@ -7,26 +7,14 @@ import { cycleUnits } from '@strutbook/domain/usage/cycle-rule.js';
 import type { Tx } from '../../platform/database/database.js';
 import { newId } from '../../platform/database/uuid.js';
 import { Lives, type PartInLife } from '../lives/lives.js';
+import { RequirementPoints } from '../requirements/requirement-points.js';
+import { holdRequirements, scopeOfCode, shareRequirements } from '../requirements/requirement-scope.js';
 import { type ClockReadings, readClocks } from '../usage/clock-readings.js';
 import { Counters } from '../usage/counters.js';
 import { lockRunning } from '../usage/lock-running.js';
 import { Use, type Uses } from '../usage/use.js';
 import type { StoredExposure } from '../usage/use-facts.js';
-
-/** A row of the projection: where on its clock something falls due, or why that can't be told. */
-export interface DuePointRow {
-  readonly componentId: string;
-  readonly engineId: string | null;
-  readonly carrierId: string | null;
-  readonly kind: 'life-limit' | 'counters';
-  readonly verdict: 'limited' | 'not-verified' | 'not-authorised';
-  readonly dimension: 'minutes' | 'cycles' | 'none';
-  readonly cycleRuleId: string | null;
-  readonly lifeLimitId: string | null;
-  readonly dueAt: number | null;
-  readonly flagged: boolean;
-  readonly reason: string | null;
-}
+import type { DuePointRow } from './due-point-row.js';
 
 /** Due points in the carrier's clock: constant while nothing but flying happens, so 'remaining' is never stored. */
 @Injectable()
@@ -35,18 +23,57 @@ export class DuePoints {
     private readonly lives: Lives,
     private readonly use: Use,
     private readonly counters: Counters,
+    private readonly requirements: RequirementPoints,
   ) {}
 
-  /** Writes again the due points of exactly these components. */
-  async rebuild(tx: Tx, operatorId: number, componentIds: readonly string[]): Promise<void> {
-    await lockRunning(tx, operatorId, componentIds);
-    const rows = await this.fromFacts(tx, operatorId, componentIds);
-    await tx.duePoint.deleteMany({ where: { operatorId, componentId: { in: [...componentIds] } } });
-    await tx.duePoint.createMany({ data: rows.map((row) => ({ operatorId, id: newId(), ...row })) });
+  /** Writes again the due points of exactly these components, and of these airframes and their positions. */
+  async rebuild(
+    tx: Tx,
+    operatorId: number,
+    componentIds: readonly string[],
+    airframeIds: readonly string[] = [],
+  ): Promise<void> {
+    await shareRequirements(tx, operatorId);
+    await lockRunning(tx, operatorId, componentIds, airframeIds);
+    const rows = await this.fromFacts(tx, operatorId, componentIds, airframeIds);
+    const ofAirframes =
+      airframeIds.length === 0
+        ? []
+        : [
+            { airframeId: { in: [...airframeIds] } },
+            { position: { is: { operatorId, airframeId: { in: [...airframeIds] } } } },
+          ];
+    await tx.duePoint.deleteMany({
+      where: { operatorId, OR: [{ componentId: { in: [...componentIds] } }, ...ofAirframes] },
+    });
+    await write(tx, operatorId, rows);
+  }
+
+  /** Writes again the due points of the requirements of one code, whatever they are for. */
+  async rebuildCode(tx: Tx, operatorId: number, code: string): Promise<void> {
+    await holdRequirements(tx, operatorId);
+    const scope = await scopeOfCode(tx, operatorId, code);
+    await lockRunning(tx, operatorId, scope.componentIds, scope.airframeIds);
+    const rows = await this.requirements.fromFacts(tx, operatorId, scope, code);
+    await tx.duePoint.deleteMany({ where: { operatorId, requirement: { is: { operatorId, code } } } });
+    await write(tx, operatorId, rows);
   }
 
   /** The due points as the records say they are now, nothing written. */
-  async fromFacts(tx: Tx, operatorId: number, componentIds: readonly string[]): Promise<DuePointRow[]> {
+  async fromFacts(
+    tx: Tx,
+    operatorId: number,
+    componentIds: readonly string[],
+    airframeIds: readonly string[] = [],
+  ): Promise<DuePointRow[]> {
+    return [
+      ...(await this.ofLives(tx, operatorId, componentIds)),
+      ...(await this.requirements.fromFacts(tx, operatorId, { componentIds, airframeIds })),
+    ];
+  }
+
+  /** What life limits and unknown counters say of these components. */
+  private async ofLives(tx: Tx, operatorId: number, componentIds: readonly string[]): Promise<DuePointRow[]> {
     const parts = await this.lives.of(tx, operatorId, componentIds, null);
     const engines = await tx.component.findMany({
       where: { operatorId, id: { in: [...componentIds] }, kind: 'engine' },
@@ -94,12 +121,21 @@ export class DuePoints {
   }
 }
 
+async function write(tx: Tx, operatorId: number, rows: readonly DuePointRow[]): Promise<void> {
+  await tx.duePoint.createMany({ data: rows.map((row) => ({ operatorId, id: newId(), ...row })) });
+}
+
 /** Whether its clock runs and no rule says what a cycle is there. */
 function runsWithoutRule(componentId: string, uses: Uses): boolean {
   return uses.running(componentId)?.cycleRuleId === null;
 }
 
 const NOTHING_DUE = {
+  airframeId: null,
+  positionId: null,
+  requirementId: null,
+  span: null,
+  dueOn: null,
   carrierId: null,
   verdict: 'not-verified',
   dimension: 'none',

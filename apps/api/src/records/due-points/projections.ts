@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { Tx } from '../../platform/database/database.js';
+import { airframesEverHungOn } from '../requirements/requirement-scope.js';
 import { Exposures } from '../usage/exposures.js';
 import { everOnAirframes } from '../usage/kinship.js';
 import { DuePoints } from './due-points.js';
@@ -16,16 +17,28 @@ export class Projections {
   async ofComponents(tx: Tx, operatorId: number, componentIds: readonly string[]): Promise<void> {
     if (componentIds.length === 0) return;
     const touched = await this.exposures.rebuild(tx, operatorId, componentIds);
-    await this.duePoints.rebuild(tx, operatorId, touched);
+    // What is counted from an installation at a position moves with what hangs there.
+    const airframeIds = await airframesEverHungOn(tx, operatorId, componentIds);
+    await this.duePoints.rebuild(tx, operatorId, touched, airframeIds);
   }
 
-  /** After a late, voided or corrected flight, whose amounts the exposures carry already: the due points of all that ever ran on these airframes. */
+  /** After a late, voided or corrected flight, whose amounts the exposures carry already: the due points of all that ever ran on these airframes, and of themselves. */
   async dueOnAirframes(tx: Tx, operatorId: number, airframeIds: readonly string[]): Promise<void> {
-    await this.duePoints.rebuild(tx, operatorId, await everOnAirframes(tx, operatorId, airframeIds));
+    await this.duePoints.rebuild(
+      tx,
+      operatorId,
+      await everOnAirframes(tx, operatorId, airframeIds),
+      airframeIds,
+    );
   }
 
   /** After an import, which sets months and heads at once: exposures and due points of all that ever ran there. */
   async onAirframes(tx: Tx, operatorId: number, airframeIds: readonly string[]): Promise<void> {
-    await this.ofComponents(tx, operatorId, await everOnAirframes(tx, operatorId, airframeIds));
+    const touched = await this.exposures.rebuild(
+      tx,
+      operatorId,
+      await everOnAirframes(tx, operatorId, airframeIds),
+    );
+    await this.duePoints.rebuild(tx, operatorId, touched, airframeIds);
   }
 }

@@ -25,6 +25,13 @@ const REASONS: Readonly<Record<string, string>> = {
   NO_LIMIT_RECORDED: 'No limit is recorded for it here',
   NO_CYCLE_RULE: 'No rule says what a cycle is for its engine on this airframe',
   NOT_AUTHORISED: 'Not authorised in this model at this rating',
+  MINUTES_UNKNOWN_THEN: 'The hours it counts from are not known',
+  CYCLES_UNKNOWN_THEN: 'The cycles it counts from are not known',
+  DAY_UNKNOWN: 'The day it counts from is not known',
+  NO_OVERHAUL: 'No overhaul of it is recorded to count from',
+  NOT_INSTALLED: 'It is not installed',
+  SCRAPPED: 'It is scrapped',
+  TRANSFERRED_OUT: 'It was transferred out',
   LIMITED_PART_MISSING: 'No part is recorded there',
 };
 

@@ -1,6 +1,17 @@
 import { Injectable } from '@nestjs/common';
 import type { Tx } from '../../platform/database/database.js';
+import { newId } from '../../platform/database/uuid.js';
+import { dayFromWire } from '../../platform/http/instants.js';
+import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
+import { DuePoints } from '../due-points/due-points.js';
+import { dayIn } from '../stays/day-zone.js';
+import { Structure } from '../stays/structure.js';
+import { packageRequirements } from './package-requirements.js';
+import { scopeOfCode } from './requirement-scope.js';
 import type { PackageRequirementRow, RequirementStatus } from './requirement-status.js';
+import { Standings } from './standings.js';
+import { byUrgency, statusOfStanding } from './status-of.js';
+import type { Scope } from './subjects.js';
 
 /** A requirement named for a package: exactly one of the subjects is given. */
 export interface NamedRequirement {
@@ -10,49 +21,168 @@ export interface NamedRequirement {
   readonly componentId?: string | null;
 }
 
+/** What requirements are asked of: an airframe with all that hangs on it, or a component with all beneath it. */
+export type Holder = { readonly airframeId: string } | { readonly componentId: string };
+
 /** Requirements: what is due, what a package is to meet, and that it was met. */
 @Injectable()
 export class Requirements {
+  constructor(
+    private readonly standings: Standings,
+    private readonly structure: Structure,
+    private readonly duePoints: DuePoints,
+  ) {}
+
   /**
    * All requirements of an airframe (itself, its positions and all that hangs on it) or of a component (itself and all
-   * beneath it), at an instant or now. A constant number of statements.
+   * beneath it), at an instant or now, the most pressing first. A constant number of statements.
    */
-  statusesOn(
-    _tx: Tx,
-    _operatorId: number,
-    _of: { readonly airframeId: string } | { readonly componentId: string },
-    _at: Date | null,
-  ): Promise<RequirementStatus[]> {
-    throw new Error('not written yet');
+  async statusesOn(tx: Tx, operatorId: number, of: Holder, at: Date | null): Promise<RequirementStatus[]> {
+    const scope = await this.scopeOf(tx, operatorId, of, at);
+    const standings = await this.standings.of(tx, operatorId, scope, { at });
+    return standings.map(statusOfStanding).sort(byUrgency);
   }
 
-  /** Names requirements for an open package. Refuses: NOT_FOUND, INVALID_FIELDS (field 'requirements[n]…'). */
-  name(
-    _tx: Tx,
-    _operatorId: number,
-    _packageId: string,
-    _requirements: readonly NamedRequirement[],
-    _number: bigint,
+  /** The requirement in force of one code, held against everything it is for. */
+  async statusesOfCode(tx: Tx, operatorId: number, code: string): Promise<RequirementStatus[]> {
+    const scope = await scopeOfCode(tx, operatorId, code);
+    const standings = await this.standings.of(tx, operatorId, scope, { code });
+    return standings.map(statusOfStanding).sort(byUrgency);
+  }
+
+  /**
+   * Names requirements for an open package, whose row the caller holds. Refuses: NOT_FOUND, INVALID_FIELDS,
+   * REFUSED_BY_FACTS (each with its field 'requirements[n]…').
+   */
+  async name(
+    tx: Tx,
+    operatorId: number,
+    packageId: string,
+    requirements: readonly NamedRequirement[],
+    number: bigint,
   ): Promise<void> {
-    throw new Error('not written yet');
+    if (requirements.length === 0) return;
+    const workPackage = orNotFound(
+      await tx.workPackage.findUnique({
+        where: { operatorId_id: { operatorId, id: packageId } },
+        select: { airframeId: true },
+      }),
+      'package',
+    );
+    const { airframeId } = workPackage;
+    const found = await this.standings.of(tx, operatorId, {
+      airframeIds: airframeId === null ? [] : [airframeId],
+      componentIds: requirements.flatMap((named) => named.componentId ?? []),
+    });
+    const rows = requirements.map((named, index) => {
+      const subject = subjectOf(named, `requirements[${index}]`);
+      const isFor = found.some(
+        (standing) =>
+          standing.requirement.id === named.requirementId &&
+          standing.subject.airframeId === subject.airframeId &&
+          standing.subject.positionId === subject.positionId &&
+          standing.subject.componentId === subject.componentId,
+      );
+      if (!isFor)
+        refuse({
+          code: 'REFUSED_BY_FACTS',
+          field: `requirements[${index}].requirementId`,
+          reason: 'No requirement in force with this id is for what the package works on.',
+          fix: 'Choose one that the airframe or the component lists under Requirements.',
+        });
+      return {
+        operatorId,
+        id: newId(),
+        packageId,
+        requirementId: named.requirementId,
+        ...subject,
+        recordedSeq: number,
+      };
+    });
+    await tx.packageRequirement.createMany({ data: rows });
   }
 
   /** The requirements a package is to meet. */
-  ofPackage(_tx: Tx, _operatorId: number, _packageId: string): Promise<PackageRequirementRow[]> {
-    throw new Error('not written yet');
+  ofPackage(tx: Tx, operatorId: number, packageId: string): Promise<PackageRequirementRow[]> {
+    return packageRequirements(tx, operatorId, packageId);
   }
 
-  /** Records that what a package was to meet was met, at the instant of its release, and computes what is due anew. */
-  accomplish(
-    _tx: Tx,
-    _operatorId: number,
-    _done: {
+  /**
+   * Records that what a package was to meet was met, at the instant of its release, and computes what is due anew. What
+   * counters it was met at the records say. Call it with the package's airframe and components locked.
+   */
+  async accomplish(
+    tx: Tx,
+    operatorId: number,
+    done: {
       readonly packageId: string;
       readonly at: Date;
       readonly number: bigint;
       readonly evidence: string;
     },
   ): Promise<void> {
-    throw new Error('not written yet');
+    const { packageId, number, evidence } = done;
+    const named = await tx.packageRequirement.findMany({ where: { operatorId, packageId, voidedSeq: null } });
+    if (named.length === 0) return;
+    const workPackage = await tx.workPackage.findUnique({
+      where: { operatorId_id: { operatorId, id: packageId } },
+      select: { airframeId: true, airframe: { select: { dayZone: true } } },
+    });
+    const at = new Date(Math.floor(done.at.getTime() / 60_000) * 60_000);
+    const doneOn = dayFromWire(dayIn(workPackage?.airframe?.dayZone ?? 'UTC', at)) ?? at;
+    await tx.accomplishment.createMany({
+      data: named.map(({ requirementId, airframeId, positionId, componentId }) => ({
+        operatorId,
+        id: newId(),
+        requirementId,
+        airframeId,
+        positionId,
+        componentId,
+        at,
+        doneOn,
+        evidence,
+        packageId,
+        recordedSeq: number,
+      })),
+    });
+    const onAirframe = named.some((row) => row.componentId === null);
+    await this.duePoints.rebuild(
+      tx,
+      operatorId,
+      named.flatMap((row) => row.componentId ?? []),
+      onAirframe && workPackage?.airframeId != null ? [workPackage.airframeId] : [],
+    );
   }
+
+  private async scopeOf(tx: Tx, operatorId: number, of: Holder, at: Date | null): Promise<Scope> {
+    const airframeIds = 'airframeId' in of ? [of.airframeId] : [];
+    const tops =
+      'componentId' in of
+        ? [of.componentId]
+        : (await this.structure.onAirframes(tx, operatorId, airframeIds, at)).flatMap(
+            (slot) => slot.componentId ?? [],
+          );
+    const beneath = tops.length === 0 ? [] : await this.structure.beneath(tx, operatorId, tops, at);
+    return { airframeIds, componentIds: [...tops, ...beneath.flatMap((slot) => slot.componentId ?? [])] };
+  }
+}
+
+/** The one subject that is given. Refuses: INVALID_FIELDS. */
+export function subjectOf(
+  { airframeId = null, positionId = null, componentId = null }: Omit<NamedRequirement, 'requirementId'>,
+  field: string,
+): { airframeId: string | null; positionId: string | null; componentId: string | null } {
+  const given = [airframeId, positionId, componentId].filter((id) => id !== null);
+  if (given.length !== 1)
+    refuse({
+      code: 'INVALID_FIELDS',
+      fields: [
+        {
+          field: field === '' ? 'componentId' : `${field}.componentId`,
+          reason: 'A requirement is met on one airframe, position or component.',
+          fix: 'Give exactly one of airframeId, positionId and componentId.',
+        },
+      ],
+    });
+  return { airframeId, positionId, componentId };
 }

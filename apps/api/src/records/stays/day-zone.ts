@@ -20,3 +20,9 @@ function offsetAt(zone: string, at: number): number {
   if (sign === undefined) return 0;
   return (sign === '-' ? -1 : 1) * (Number(hours) * 60 + Number(minutes));
 }
+
+/** The calendar day it is in a zone at an instant. Throws on a zone nobody knows. */
+export function dayIn(zone: string, at: Date): CalendarDate {
+  const shifted = new Date(at.getTime() + offsetAt(zone, at.getTime()) * 60_000);
+  return shifted.toISOString().slice(0, 10);
+}

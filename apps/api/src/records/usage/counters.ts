@@ -109,6 +109,15 @@ function countersOf(
   };
 }
 
+/**
+ * Counters since new at an instant, with what the gaps before it may hide, of a component whose use was asked for then.
+ * Total.
+ */
+export function sinceNewAt(componentId: string, at: Date, uses: Uses): Pair {
+  const before = uses.facts.gaps.filter((gap) => gap.componentId === componentId && gap.fromAt < at);
+  return withGaps(uses.totalsAt({ componentId, at }), before, uses);
+}
+
 const UNKNOWN: Pair = { minutes: null, cycles: null };
 
 /** Counters since an event before the opening: what the opening says of it, and all since. */

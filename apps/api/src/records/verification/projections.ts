@@ -1,6 +1,8 @@
 import type { Tx } from '../../platform/database/database.js';
-import { toInstant } from '../../platform/http/instants.js';
+import { dayToWire, toInstant } from '../../platform/http/instants.js';
+import type { DuePointRow } from '../due-points/due-point-row.js';
 import type { DuePoints } from '../due-points/due-points.js';
+import type { Scope } from '../requirements/subjects.js';
 import type { Exposures } from '../usage/exposures.js';
 import type { Difference, Verdict } from './difference.js';
 
@@ -51,46 +53,65 @@ export async function verifyExposures(
   };
 }
 
-/** The due points of these components as kept, against what their lives say now. */
+/** The due points of these components, or of these airframes and their positions, as kept, against what the facts say now. */
 export async function verifyDuePoints(
   tx: Tx,
   operatorId: number,
   duePoints: DuePoints,
-  ids: readonly string[],
+  { componentIds, airframeIds }: Scope,
 ): Promise<Verdict> {
-  const kept = await tx.duePoint.findMany({ where: { operatorId, componentId: { in: [...ids] } } });
-  const fresh = await duePoints.fromFacts(tx, operatorId, ids);
+  const kept = await tx.duePoint.findMany({
+    where: {
+      operatorId,
+      OR: [
+        { componentId: { in: [...componentIds] } },
+        { airframeId: { in: [...airframeIds] } },
+        { position: { is: { operatorId, airframeId: { in: [...airframeIds] } } } },
+      ],
+    },
+  });
+  const fresh = await duePoints.fromFacts(tx, operatorId, componentIds, airframeIds);
+  const subjectOf = (row: Pick<DuePointRow, 'componentId' | 'positionId' | 'airframeId'>) =>
+    row.componentId ?? row.positionId ?? row.airframeId ?? '';
   return {
     name: 'due points',
     looked: kept.length,
     differences: differing(
       'due point',
       kept.map((row) => [
-        row.componentId,
-        dueColumns({ ...row, dueAt: row.dueAt === null ? null : Number(row.dueAt) }),
+        subjectOf(row),
+        dueColumns({
+          ...row,
+          dueAt: row.dueAt === null ? null : Number(row.dueAt),
+          span: row.span === null ? null : Number(row.span),
+        }),
       ]),
-      fresh.map((row) => [row.componentId, dueColumns(row)]),
+      fresh.map((row) => [subjectOf(row), dueColumns(row)]),
     ),
   };
 }
 
 type Columns = readonly (string | number | boolean | null)[];
 
-function dueColumns(row: {
-  engineId: string | null;
-  carrierId: string | null;
-  kind: string;
-  verdict: string;
-  dimension: string;
-  cycleRuleId: string | null;
-  lifeLimitId: string | null;
-  dueAt: number | null;
-  flagged: boolean;
-  reason: string | null;
-}): Columns {
-  const { engineId, carrierId, kind, verdict, dimension, cycleRuleId, lifeLimitId, dueAt, flagged, reason } =
-    row;
-  return [engineId, carrierId, kind, verdict, dimension, cycleRuleId, lifeLimitId, dueAt, flagged, reason];
+function dueColumns(
+  row: Omit<DuePointRow, 'kind' | 'verdict' | 'dimension'> & Record<'kind' | 'verdict' | 'dimension', string>,
+): Columns {
+  const { engineId, carrierId, kind, verdict, dimension, cycleRuleId, lifeLimitId, requirementId } = row;
+  return [
+    engineId,
+    carrierId,
+    kind,
+    verdict,
+    dimension,
+    cycleRuleId,
+    lifeLimitId,
+    requirementId,
+    row.span,
+    row.dueAt,
+    row.dueOn === null ? null : dayToWire(row.dueOn),
+    row.flagged,
+    row.reason,
+  ];
 }
 
 /** Rows that are on one side alone, or not as often on the other. */
