@@ -640,6 +640,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/my-work": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The steps that wait for the person of the session, by package. */
+        get: operations["workStepsMineNow"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/openings": {
         parameters: {
             query?: never;
@@ -684,7 +701,8 @@ export interface paths {
         /** Work packages, the newest first. */
         get: operations["packagesPage"];
         put?: never;
-        post?: never;
+        /** Opens a package with the steps of a procedure and steps of its own, with what is to be changed and met. */
+        post: operations["packagesOpen"];
         delete?: never;
         options?: never;
         head?: never;
@@ -698,10 +716,27 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** One work package with its changes and its release. */
+        /** One work package with its order, its changes and its release. */
         get: operations["packagesGet"];
         put?: never;
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/packages/{id}/order": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Puts another order in place of the one that stands, confirmed by a second person at the same tablet. */
+        post: operations["ordersAmend"];
         delete?: never;
         options?: never;
         head?: never;
@@ -736,6 +771,41 @@ export interface paths {
         get: operations["releaseCheck"];
         put?: never;
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/packages/{id}/steps": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** A package with its steps as they stand: what is captured, signed, missing and open. */
+        get: operations["workStepsList"];
+        put?: never;
+        /** Adds a step that no procedure has to an open package. */
+        post: operations["workStepsAdd"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/packages/{id}/withdraw": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Gives up an open package in which nothing was moved and nothing is open. */
+        post: operations["packagesWithdraw"];
         delete?: never;
         options?: never;
         head?: never;
@@ -805,6 +875,41 @@ export interface paths {
         put?: never;
         /** Voids a stay that was recorded wrongly. */
         post: operations["placementsVoid"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/procedures": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Procedures with every revision, by code, the latest revision first. */
+        get: operations["proceduresList"];
+        put?: never;
+        /** Records a revision of a procedure; it is never changed, a later one gets its own. */
+        post: operations["proceduresAdd"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/procedures/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One revision of a procedure with its steps. */
+        get: operations["proceduresGet"];
+        put?: never;
+        post?: never;
         delete?: never;
         options?: never;
         head?: never;
@@ -943,6 +1048,142 @@ export interface paths {
         put?: never;
         /** Changes one's own password and ends one's other sessions. */
         post: operations["sessionChangePassword"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/session/pin": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Chooses the PIN that signs at a tablet. */
+        post: operations["sessionChoosePin"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/step-entries/{id}/void": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Strikes an entry out; it stays in sight with the reason. */
+        post: operations["workStepsVoid"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/step-photos/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** A picture. */
+        get: operations["workStepsPhoto"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/step-signatures/{id}/undo": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Undoes a signature: it stays visible and no longer counts. */
+        post: operations["signingUndo"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/steps/{id}/entries": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Records what was captured in a step, exactly as typed, with what is made of it. */
+        post: operations["workStepsRecord"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/steps/{id}/photos": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Records a picture, sent as the body itself. */
+        post: operations["workStepsRecordPhoto"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/steps/{id}/signatures": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Signs a step: that it was done, or that another person looked at it. */
+        post: operations["signingSign"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/steps/{id}/statement": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The words a signature would be given on, built here, and what keeps the step from being signed. */
+        get: operations["signingStatement"];
+        put?: never;
+        post?: never;
         delete?: never;
         options?: never;
         head?: never;
@@ -1107,6 +1348,14 @@ export interface paths {
 export type webhooks = Record<string, never>;
 export interface components {
     schemas: {
+        AccountableItemDto: {
+            key: string;
+            /** @enum {string} */
+            kind: "connection" | "cowl" | "panel" | "safety";
+            name: string;
+            /** @enum {string|null} */
+            side: "left" | "right" | null;
+        };
         AddedDto: {
             cycles: components["schemas"]["CyclesDto"] | null;
             /** @description Whole minutes; null when not known. */
@@ -1154,6 +1403,22 @@ export interface components {
             positions: components["schemas"]["TypePositionDto"][];
             version: number;
         };
+        AmendedOrderDto: {
+            confirmedBy: string;
+            /** @description What was read against the order before: voided, and to be entered anew. */
+            entriesToRenew: components["schemas"]["EntryToRenewDto"][];
+            orderId: string;
+            packageId: string;
+            /** @description The package's version after it. */
+            version: number;
+        };
+        AmendOrderDto: {
+            confirmation: components["schemas"]["ConfirmationDto"];
+            /** @description The whole order as it shall be. Where the removal is done, what came off is left out. */
+            order: components["schemas"]["NewOrderDto"];
+            /** @description Why it is amended. */
+            reason: string;
+        };
         AuthorisationDto: {
             /** @description Maker and designation of that type. */
             airframeType: string | null;
@@ -1165,7 +1430,7 @@ export interface components {
             personName: string;
             reference: string;
             /** @enum {string} */
-            scope: "release" | "work" | "inspection";
+            scope: "work" | "inspection" | "release";
             /**
              * @description How it stands today, in UTC. Within thirty days of its end it is told as ending soon.
              * @enum {string}
@@ -1191,6 +1456,13 @@ export interface components {
             positionId: string;
             positionNumber: number;
             registration: string;
+        };
+        BlockerDto: {
+            /** @enum {string} */
+            code: "STEP_UNSIGNED" | "INSPECTION_MISSING";
+            number: number;
+            stepId: string;
+            title: string;
         };
         BoardAirframeDto: {
             flights: number | null;
@@ -1233,6 +1505,14 @@ export interface components {
             id: string;
             voided: boolean;
             voidReason: string | null;
+        };
+        CertificateDto: {
+            /** @description Its file is at /documents/{id}. */
+            documentId: string;
+            fileName: string;
+            pages: number;
+            /** @description Of its bytes, in hexadecimal. */
+            sha256: string;
         };
         ChangedComponentDto: {
             description: string;
@@ -1291,6 +1571,24 @@ export interface components {
              */
             slot: "engine" | "pod" | "apu";
         };
+        CheckCaptureDto: {
+            /** @description Unique in its step. */
+            key: string;
+            /** @enum {string} */
+            kind: "check";
+            label: string;
+        };
+        CheckTypedDto: {
+            /** @enum {string} */
+            kind: "check";
+            seen: boolean;
+        };
+        ChoosePinDto: {
+            /** @description One's own password: a PIN is chosen by nobody else. */
+            password: string;
+            /** @description Six to twelve digits. */
+            pin: string;
+        };
         ComponentCountersDto: {
             sinceInstalled: components["schemas"]["CountersDto"] | null;
             sinceNew: components["schemas"]["CountersDto"];
@@ -1333,6 +1631,36 @@ export interface components {
             resets: components["schemas"]["ResetDto"][];
             traceGaps: components["schemas"]["TraceGapDto"][];
         };
+        ComponentOffCaptureDto: {
+            /** @description Unique in its step. */
+            key: string;
+            /** @enum {string} */
+            kind: "component-off";
+            label: string;
+        };
+        ComponentOffTypedDto: {
+            /** @enum {string} */
+            kind: "component-off";
+            partNumber: string | null;
+            /** @description Null for a place inside a component. */
+            positionNumber: string | null;
+            serialNumber: string;
+        };
+        ComponentOnCaptureDto: {
+            /** @description Unique in its step. */
+            key: string;
+            /** @enum {string} */
+            kind: "component-on";
+            label: string;
+        };
+        ComponentOnTypedDto: {
+            /** @enum {string} */
+            kind: "component-on";
+            partNumber: string | null;
+            /** @description Null for a place inside a component. */
+            positionNumber: string | null;
+            serialNumber: string;
+        };
         ComponentRowDto: {
             description: string;
             engineModelId: string | null;
@@ -1349,6 +1677,13 @@ export interface components {
             /** @description What to send as `after` for the next page; null on the last. */
             next: string | null;
             rows: components["schemas"]["ComponentRowDto"][];
+        };
+        ConfirmationDto: {
+            /** @enum {string} */
+            method: "password" | "pin";
+            /** @description That person's own password or PIN. */
+            secret: string;
+            signInName: string;
         };
         ConfirmedChangeDto: {
             /** Format: uuid */
@@ -1378,6 +1713,23 @@ export interface components {
             flight: components["schemas"]["NewFlightDto"];
             reason: string;
         };
+        CountAccountDto: {
+            in: number | null;
+            out: number | null;
+            /** @enum {string} */
+            what: "tags" | "blanks" | "tools";
+        };
+        CountCaptureDto: {
+            /** @enum {string} */
+            direction: "out" | "in";
+            /** @description Unique in its step. */
+            key: string;
+            /** @enum {string} */
+            kind: "count";
+            label: string;
+            /** @enum {string} */
+            what: "tags" | "blanks" | "tools";
+        };
         CountersDto: {
             /** @description Cycles, exact. */
             cycles: components["schemas"]["CyclesDto"] | null;
@@ -1391,6 +1743,11 @@ export interface components {
             minutes: number;
             starts: number;
             touchAndGoes: number;
+        };
+        CountTypedDto: {
+            /** @enum {string} */
+            kind: "count";
+            number: string;
         };
         CycleRuleDto: {
             airframeTypeId: string | null;
@@ -1465,7 +1822,7 @@ export interface components {
             revision: string | null;
             serialNumber: string;
             /** @enum {string} */
-            status: "closed" | "not-verified" | "planned" | "over" | "in-tolerance" | "soon" | "later" | "not-applicable";
+            status: "closed" | "over" | "in-tolerance" | "soon" | "planned" | "later" | "not-verified" | "not-applicable";
         };
         EndAuthorisationDto: {
             /** @description The last day it is good for. */
@@ -1484,6 +1841,23 @@ export interface components {
             maker: string;
             ratings: components["schemas"]["RatingDto"][];
             version: number;
+        };
+        EntryReasonDto: {
+            /** @enum {string} */
+            code: "LEAK_FOUND" | "NOT_A_NUMBER" | "BELOW_RANGE" | "ABOVE_RANGE" | "OUTSIDE_WINDOW" | "NO_EFFECTIVE_LENGTH" | "RUN_ON_MISSING" | "RUN_ON_BELOW" | "RUN_ON_ABOVE" | "TOOL_MISSING" | "TOOL_NOT_CALIBRATED" | "TOOL_OUT_OF_DATE" | "TOOL_RANGE_UNKNOWN" | "TOOL_OUT_OF_RANGE" | "OUT_OF_ORDER" | "NO_SUCH_POINT" | "SERIAL_DIFFERS" | "PART_NUMBER_DIFFERS" | "POSITION_DIFFERS" | "NOT_IN_REGISTER" | "PAPERS_DIFFER" | "PAPERS_MISSING" | "TAGGED_UNSERVICEABLE" | "DURATION_MISSING" | "DURATION_SHORT" | "POWER_MISSING" | "POWER_DIFFERS" | "READING_MISSING" | "NOT_SEEN" | "EMPTY";
+            /** @description The values its sentence needs. */
+            detail: {
+                [key: string]: (string | number) | null;
+            };
+        };
+        EntryToRenewDto: {
+            entryId: string;
+            stepId: string;
+        };
+        ExtensionTypedDto: {
+            angle: string;
+            length: string;
+            wrenchLength: string;
         };
         FieldProblemDto: {
             /** @description The field's path in the request, with dots and indexes. */
@@ -1555,6 +1929,33 @@ export interface components {
             id: string;
             note: string;
             to: string;
+        };
+        GivenSignatureDto: {
+            /** @description Hash of the step's content that was signed. */
+            contentHash: string;
+            /** @description For an inspection: the signature of the work it covers. */
+            coversId: string | null;
+            id: string;
+            licence: string | null;
+            /** @enum {string} */
+            meaning: "inspection" | "done";
+            /** @enum {string} */
+            method: "password" | "pin";
+            moved: components["schemas"]["MovedByStepDto"][];
+            /** @description What is held against what was fitted, without forbidding it. */
+            objections: components["schemas"]["ObjectionDto"][];
+            packageId: string;
+            performedAt: string;
+            person: string;
+            personId: string;
+            reinspectionReason: string | null;
+            /** @description SHA-256 of what was signed: words, signer, moment and content. */
+            signatureHash: string;
+            signedAt: string;
+            statement: string;
+            stepId: string;
+            /** @description The step's version after it. */
+            version: number;
         };
         HealthDto: {
             /** @enum {string} */
@@ -1651,13 +2052,16 @@ export interface components {
             total: number | null;
         };
         ImportReachedDto: {
-            componentId: string;
+            /** @description Null for a requirement of an airframe or a position, which `serialNumber` names then. */
+            componentId: string | null;
             description: string;
             /** @enum {string} */
             dimension: "minutes" | "cycles";
             engineSerial: string | null;
             partNumber: string;
             remaining: number;
+            /** @description Code and title of the requirement; null for a life limit. */
+            requirement: string | null;
             serialNumber: string;
         };
         ImportRowDto: {
@@ -1696,7 +2100,7 @@ export interface components {
             sinceInstalled: components["schemas"]["CountersDto"];
             sinceNew: components["schemas"]["CountersDto"];
             /** @enum {string} */
-            status: "closed" | "not-verified" | "planned" | "over" | "in-tolerance" | "soon" | "later" | "not-applicable";
+            status: "closed" | "over" | "in-tolerance" | "soon" | "planned" | "later" | "not-verified" | "not-applicable";
             tightest: components["schemas"]["TightestPartDto"] | null;
         };
         InstalledPodDto: {
@@ -1741,6 +2145,34 @@ export interface components {
         JournalPageDto: {
             next: string | null;
             rows: components["schemas"]["JournalEntryDto"][];
+        };
+        JudgementDto: {
+            /** @description Figures computed, as text with their units. */
+            computed: {
+                [key: string]: string | null;
+            };
+            reasons: components["schemas"]["EntryReasonDto"][];
+            /** @enum {string} */
+            verdict: "accepted" | "rejected";
+        };
+        LeakCheckCaptureDto: {
+            /** @description Unique in its step. */
+            key: string;
+            /** @enum {string} */
+            kind: "leak-check";
+            label: string;
+            /** @description The shortest time, in whole minutes. */
+            minMinutes: number;
+            /** @description The power the data asks for. */
+            power: string;
+        };
+        LeakCheckTypedDto: {
+            /** @enum {string} */
+            found: "none" | "leak";
+            /** @enum {string} */
+            kind: "leak-check";
+            minutes: string;
+            power: string;
         };
         LifeDto: {
             cycleLimit: number | null;
@@ -1808,8 +2240,23 @@ export interface components {
         LocationDto: {
             id: string;
             /** @enum {string} */
-            kind: "scrapped" | "quarantine" | "store" | "shop" | "transferred-out";
+            kind: "scrapped" | "transferred-out" | "quarantine" | "store" | "shop";
             name: string;
+        };
+        MissingDto: {
+            capture: string;
+            /** @enum {string} */
+            code: "CAPTURE_MISSING" | "CAPTURE_REJECTED";
+            label: string;
+            point: string | null;
+            reasons: components["schemas"]["EntryReasonDto"][];
+        };
+        MovedByStepDto: {
+            at: string;
+            /** @enum {string} */
+            direction: "installation" | "removal";
+            id: string;
+            serialNumber: string;
         };
         MovedComponentDto: {
             id: string;
@@ -1818,6 +2265,9 @@ export interface components {
             /** @description Since the installation that ended; null for what went on. */
             sinceInstalled: components["schemas"]["CountersDto"] | null;
             sinceNew: components["schemas"]["CountersDto"] | null;
+        };
+        MyWorkDto: {
+            packages: components["schemas"]["WaitingPackageDto"][];
         };
         NewAirframeDto: {
             /** Format: uuid */
@@ -1907,11 +2357,14 @@ export interface components {
         };
         NewDocumentDto: {
             /** @enum {string} */
-            kind: "history";
+            kind: "history" | "release-certificate";
             /** Format: uuid */
             subjectId: string;
-            /** @enum {string} */
-            subjectKind: "airframe" | "component";
+            /**
+             * @description A history is of an airframe or a component, a certificate of a release.
+             * @enum {string}
+             */
+            subjectKind: "airframe" | "component" | "release";
         };
         NewEngineModelDto: {
             cycleRules: components["schemas"]["NewCycleRuleDto"][];
@@ -1927,6 +2380,16 @@ export interface components {
             lifeSource: string;
             maker: string;
             ratings: components["schemas"]["NewRatingDto"][];
+        };
+        NewEntryDto: {
+            /** @description Key of the capture. */
+            capture: string;
+            /**
+             * Format: uuid
+             * @description The tool it was read with.
+             */
+            toolId?: string;
+            typed: components["schemas"]["TorqueTypedDto"] | components["schemas"]["CountTypedDto"] | components["schemas"]["ComponentOffTypedDto"] | components["schemas"]["ComponentOnTypedDto"] | components["schemas"]["PapersTypedDto"] | components["schemas"]["LeakCheckTypedDto"] | components["schemas"]["ReadingsTypedDto"] | components["schemas"]["TextTypedDto"] | components["schemas"]["CheckTypedDto"];
         };
         NewFlightDto: {
             /** @description Aborted take-offs before it; none unless told. */
@@ -2007,7 +2470,8 @@ export interface components {
             name: string;
         };
         NewlyOverDto: {
-            componentId: string;
+            /** @description Null for a requirement of an airframe or a position, which `serialNumber` names then. */
+            componentId: string | null;
             description: string;
             /** @enum {string} */
             dimension: "minutes" | "cycles";
@@ -2016,6 +2480,8 @@ export interface components {
             partNumber: string;
             /** @description Whole cycles or minutes left: 0 is the last one used, below 0 is an overrun. */
             remaining: number;
+            /** @description Code and title of the requirement; null for a life limit. */
+            requirement: string | null;
             serialNumber: string;
         };
         NewOpeningDto: {
@@ -2049,6 +2515,64 @@ export interface components {
             /** @description The rating it was used at; null where that is not known or does not matter. */
             ratingCode?: string | null;
         };
+        NewOrderDto: {
+            /** @description The serial that goes on; left out when the place stays empty. */
+            incomingSerial?: string | null;
+            /** @description The serial that comes off; left out when the place is empty. */
+            outgoingSerial?: string | null;
+            /** @description The position's number; 0 is the auxiliary power unit. */
+            positionNumber?: number;
+            /** @description The rating an incoming engine runs at from then on; left out, it keeps the one recorded. */
+            ratingCode?: string | null;
+            /** @description Why it is changed. */
+            reason: string;
+            /** @description The location the outgoing component goes to. */
+            removedToLocation?: string | null;
+            /**
+             * @description What is changed at the position.
+             * @enum {string}
+             */
+            slot?: "engine" | "pod" | "apu";
+            /**
+             * Format: uuid
+             * @description The place, for one inside a component; else the position and what is changed there.
+             */
+            slotId?: string;
+        };
+        NewPackageDto: {
+            /** Format: uuid */
+            airframeId?: string;
+            /** Format: uuid */
+            componentId?: string;
+            /** @enum {string} */
+            kind: "engine-change" | "pod-swap" | "inspection" | "component-change" | "directive";
+            /** @description What is to be changed; required for an engine change and a pod swap. */
+            order?: components["schemas"]["NewOrderDto"];
+            /**
+             * Format: uuid
+             * @description The revision of a procedure whose steps the package gets.
+             */
+            procedureId?: string;
+            /** @description The number of the order as the planner's papers have it. */
+            reference?: string;
+            /** @description Requirements the work is to meet. */
+            requirements?: components["schemas"]["NewPackageRequirementDto"][];
+            /** @description The rule set a component is released under while it hangs on no airframe. */
+            ruleSet?: string;
+            /** @description Steps that no procedure has, after those of the procedure. */
+            steps?: components["schemas"]["OwnStepDto"][];
+            title: string;
+        };
+        NewPackageRequirementDto: {
+            /** Format: uuid */
+            airframeId?: string;
+            /** Format: uuid */
+            componentId?: string;
+            /** Format: uuid */
+            positionId?: string;
+            /** Format: uuid */
+            requirementId: string;
+        };
         NewPersonDto: {
             fullName: string;
             /** @description The number of the person's maintenance licence. */
@@ -2060,6 +2584,17 @@ export interface components {
             roles: ("technician" | "inspector" | "certifying-staff" | "planner" | "records" | "auditor" | "administrator")[];
             /** @description Lower-case letters, digits, dots and hyphens. */
             signInName: string;
+        };
+        NewProcedureDto: {
+            code: string;
+            content: components["schemas"]["ProcedureContentDto"];
+            /** @description The approved data it is made from. */
+            document: string;
+            documentRevision: string;
+            /** @enum {string} */
+            kind: "engine-change" | "pod-swap" | "inspection" | "component-change" | "directive";
+            revision: string;
+            title: string;
         };
         NewRatingChangeDto: {
             at: string;
@@ -2127,6 +2662,11 @@ export interface components {
             /** @description In words: the part and where it is. */
             label: string;
         };
+        OpenedByDto: {
+            number: number;
+            stepId: string;
+            title: string;
+        };
         OpeningDto: {
             airframeId: string | null;
             at: string;
@@ -2145,6 +2685,49 @@ export interface components {
             id: string;
             minutes: number | null;
             ratingCode: string | null;
+        };
+        OpenItemDto: {
+            item: components["schemas"]["AccountableItemDto"];
+            openedBy: components["schemas"]["OpenedByDto"];
+        };
+        OrderDto: {
+            /** @description Who confirmed it when it was amended. */
+            confirmedBy: string | null;
+            id: string;
+            incoming: components["schemas"]["OrderedComponentDto"] | null;
+            outgoing: components["schemas"]["OrderedComponentDto"] | null;
+            positionId: string | null;
+            /** @description Null for a place inside a component. */
+            positionNumber: number | null;
+            ratingCode: string | null;
+            reason: string;
+            removedToLocation: string | null;
+            slot: string;
+            slotId: string;
+            /** @description The name of the place. */
+            slotName: string;
+        };
+        OrderedComponentDto: {
+            description: string;
+            id: string;
+            kind: string;
+            partNumber: string;
+            /** @description Where the register has it now. */
+            place: string;
+            serialNumber: string;
+        };
+        OwnStepDto: {
+            captures?: (components["schemas"]["TorqueCaptureDto"] | components["schemas"]["CountCaptureDto"] | components["schemas"]["ComponentOffCaptureDto"] | components["schemas"]["ComponentOnCaptureDto"] | components["schemas"]["PapersCaptureDto"] | components["schemas"]["LeakCheckCaptureDto"] | components["schemas"]["ReadingsCaptureDto"] | components["schemas"]["TextCaptureDto"] | components["schemas"]["CheckCaptureDto"] | components["schemas"]["PhotoCaptureDto"])[];
+            /** @enum {string} */
+            inspection: "none" | "independent";
+            /**
+             * @description Signing it moves the component of the order.
+             * @enum {string|null}
+             */
+            moves?: "removal" | "installation" | null;
+            text?: string | null;
+            /** @description One action, verb first. */
+            title: string;
         };
         PackageAirframeDto: {
             id: string;
@@ -2165,19 +2748,50 @@ export interface components {
             /** @description The name of the place. */
             slotName: string;
         };
+        PackageComponentDto: {
+            description: string;
+            id: string;
+            kind: string;
+            partNumber: string;
+            serialNumber: string;
+        };
         PackageDto: {
+            /** @description What it is on; null for a package of a component. */
             airframe: components["schemas"]["PackageAirframeDto"] | null;
             changes: components["schemas"]["PackageChangeDto"][];
+            component: components["schemas"]["PackageComponentDto"] | null;
             id: string;
             /** @enum {string} */
-            kind: "engine-change" | "pod-swap";
+            kind: "inspection" | "engine-change" | "pod-swap" | "component-change" | "directive";
             number: string;
             openedAt: string;
+            /** @description What it is ordered to change; null where nothing is, and for a change logged as one act. */
+            order: components["schemas"]["OrderDto"] | null;
+            /** @description The place it changes, such as 'Position 3'; null where nothing is changed. */
+            place: string | null;
+            procedure: components["schemas"]["PackageProcedureDto"] | null;
+            /** @description The number of the order as the planner's papers have it. */
+            reference: string | null;
             release: components["schemas"]["PackageReleaseDto"] | null;
+            /** @description The number of its release; null while it has none. */
+            releaseNumber: string | null;
+            requirements: components["schemas"]["PackageRequirementDto"][];
+            /** @description The code of the rule set it is released under. */
+            ruleSet: string;
             /** @enum {string} */
-            status: "open" | "released";
+            status: "open" | "withdrawn" | "released";
+            /** @description None in a change logged as one act. */
+            steps: components["schemas"]["StepCountsDto"];
             title: string;
             version: number;
+        };
+        PackageProcedureDto: {
+            code: string;
+            document: string;
+            documentRevision: string;
+            id: string;
+            revision: string;
+            title: string;
         };
         PackageReleaseDto: {
             id: string;
@@ -2186,23 +2800,60 @@ export interface components {
             person: string;
             signedAt: string;
         };
+        PackageRequirementDto: {
+            airframeId: string | null;
+            code: string;
+            componentId: string | null;
+            document: string;
+            id: string;
+            kind: string;
+            positionId: string | null;
+            requirementId: string;
+            revision: string;
+            subject: string;
+            title: string;
+        };
         PackageRowDto: {
+            /** @description What it is on; null for a package of a component. */
             airframe: components["schemas"]["PackageAirframeDto"] | null;
+            component: components["schemas"]["PackageComponentDto"] | null;
             id: string;
             /** @enum {string} */
-            kind: "engine-change" | "pod-swap";
+            kind: "inspection" | "engine-change" | "pod-swap" | "component-change" | "directive";
             number: string;
             openedAt: string;
+            /** @description The place it changes, such as 'Position 3'; null where nothing is changed. */
+            place: string | null;
+            /** @description The number of the order as the planner's papers have it. */
+            reference: string | null;
             /** @description The number of its release; null while it has none. */
             releaseNumber: string | null;
             /** @enum {string} */
-            status: "open" | "released";
+            status: "open" | "withdrawn" | "released";
+            /** @description None in a change logged as one act. */
+            steps: components["schemas"]["StepCountsDto"];
             title: string;
             version: number;
         };
         PackagesPageDto: {
             next: string | null;
             rows: components["schemas"]["PackageRowDto"][];
+        };
+        PapersCaptureDto: {
+            /** @description Unique in its step. */
+            key: string;
+            /** @enum {string} */
+            kind: "papers";
+            label: string;
+        };
+        PapersTypedDto: {
+            documentNumber: string;
+            documentSerial: string;
+            /** @enum {string} */
+            kind: "papers";
+            plateSerial: string;
+            /** @enum {string} */
+            tag: "serviceable" | "unserviceable";
         };
         PartCountersDto: {
             sinceNew: components["schemas"]["CountersDto"];
@@ -2239,6 +2890,21 @@ export interface components {
             roles: string[];
             signInName: string;
             version: number;
+        };
+        PhotoCaptureDto: {
+            /** @description Unique in its step. */
+            key: string;
+            /** @enum {string} */
+            kind: "photo";
+            label: string;
+            required: boolean;
+        };
+        PhotoTypedDto: {
+            fileName: string;
+            /** @enum {string} */
+            kind: "photo";
+            /** @description Of its bytes, hexadecimal. */
+            sha256: string;
         };
         PlacedStayDto: {
             /** @description The instant its beginning means. */
@@ -2324,6 +2990,38 @@ export interface components {
             title: string;
             type: string;
         };
+        ProcedureContentDto: {
+            groups: components["schemas"]["StepGroupDto"][];
+            items: components["schemas"]["AccountableItemDto"][];
+            steps: components["schemas"]["StepDefinitionDto"][];
+        };
+        ProcedureDto: {
+            code: string;
+            content: components["schemas"]["ProcedureContentDto"];
+            /** @description SHA-256 of its content in canonical form, hexadecimal. */
+            contentHash: string;
+            document: string;
+            documentRevision: string;
+            id: string;
+            /** @enum {string} */
+            kind: "inspection" | "engine-change" | "pod-swap" | "component-change" | "directive";
+            revision: string;
+            title: string;
+        };
+        ProcedureRowDto: {
+            code: string;
+            document: string;
+            documentRevision: string;
+            id: string;
+            /** @enum {string} */
+            kind: "inspection" | "engine-change" | "pod-swap" | "component-change" | "directive";
+            /** @description Whether no later revision of it is recorded. */
+            latest: boolean;
+            revision: string;
+            /** @description How many steps it has. */
+            steps: number;
+            title: string;
+        };
         RatingChangeDto: {
             at: string;
             componentId: string;
@@ -2337,6 +3035,28 @@ export interface components {
             code: string;
             description: string | null;
             id: string;
+        };
+        ReadingRowDto: {
+            high: string | null;
+            key: string;
+            label: string;
+            low: string | null;
+            unit: string;
+        };
+        ReadingsCaptureDto: {
+            /** @description Unique in its step. */
+            key: string;
+            /** @enum {string} */
+            kind: "readings";
+            label: string;
+            rows: components["schemas"]["ReadingRowDto"][];
+        };
+        ReadingsTypedDto: {
+            /** @enum {string} */
+            kind: "readings";
+            values: {
+                [key: string]: string;
+            };
         };
         RecordedChangeDto: {
             at: string;
@@ -2367,8 +3087,10 @@ export interface components {
             version: number;
         };
         ReleaseNoteDto: {
-            /** @description The registration. */
+            /** @description The registration; null for a component on no airframe. */
             airframe: string | null;
+            /** @description Null while it is being prepared, which takes seconds. */
+            certificate: components["schemas"]["CertificateDto"] | null;
             /** @description SHA-256 of what was signed: statement, signer, moment and the frozen content's own hash. */
             contentHash: string;
             digest: string;
@@ -2386,6 +3108,8 @@ export interface components {
             snapshotHash: string;
             /** @description The whole statement, as signed. */
             statement: string;
+            /** @description The registration, or the component's description and serial number. */
+            subject: string;
             summary: string;
             /** @description The package's version after the release. */
             version: number;
@@ -2423,6 +3147,12 @@ export interface components {
             signerIdentity: string;
             source: string;
         };
+        RunOnDto: {
+            high: string | null;
+            low: string | null;
+            /** @enum {string} */
+            rule: "none" | "add" | "one-third";
+        };
         SameFileDto: {
             fileName: string;
             id: string;
@@ -2430,6 +3160,8 @@ export interface components {
         SessionDto: {
             /** @description Sent back as x-csrf-token with every change. */
             csrfToken: string;
+            /** @description Whether a PIN is chosen that signs at a tablet. */
+            hasPin: boolean;
             /** @description True until a password set by someone else was changed; until then nothing else is open. */
             mustChangePassword: boolean;
             operator: components["schemas"]["SessionOperatorDto"];
@@ -2446,6 +3178,27 @@ export interface components {
             roles: string[];
             signInName: string;
         };
+        ShownSignatureDto: {
+            /** @description The content that was signed. */
+            contentHash: string;
+            /** @description Whether it still holds for the step as it is now. */
+            counts: boolean;
+            /** @description For an inspection: the signature of the work it looked at. */
+            coversId: string | null;
+            id: string;
+            licence: string | null;
+            /** @enum {string} */
+            meaning: "inspection" | "done";
+            method: string;
+            performedAt: string;
+            personId: string;
+            personName: string;
+            /** @description Why one person looked again at their own work. */
+            reinspectionReason: string | null;
+            signedAt: string;
+            undone: boolean;
+            undoneReason: string | null;
+        };
         SignInDto: {
             /** @description The operator's code; needed only where several are served. */
             operatorCode?: string;
@@ -2458,6 +3211,22 @@ export interface components {
             /** @description The signer's own password, again. */
             password: string;
         };
+        SignStepDto: {
+            /** @description The digest of the words that were seen. */
+            digest: string;
+            /** @enum {string} */
+            meaning: "done" | "inspection";
+            /** @enum {string} */
+            method: "password" | "pin";
+            /** @description When it was done or looked at, whole minutes of UTC. */
+            performedAt: string;
+            /** @description Why one person inspects their own work, where the rule set allows it. */
+            reinspectionReason?: string;
+            /** @description The signer's own password or PIN. */
+            secret: string;
+            /** @description The signer's sign-in name, when it is another person at the same tablet. */
+            signInName?: string;
+        };
         SlotDto: {
             component: components["schemas"]["PartDto"] | null;
             id: string;
@@ -2465,6 +3234,32 @@ export interface components {
             kind: "module" | "part";
             lifeLimited: boolean;
             name: string;
+        };
+        StatementBlockerDto: {
+            /** @enum {string} */
+            code: "STEP_UNSIGNED" | "INSPECTION_MISSING";
+            number: number;
+            stepId: string;
+            title: string;
+        };
+        StatementDto: {
+            blockers: components["schemas"]["StatementBlockerDto"][];
+            /** @description Hash of the step's content as it stands. */
+            contentHash: string;
+            /** @description SHA-256 of words, content, meaning and moment; sent back at signing. */
+            digest: string;
+            missing: components["schemas"]["StatementLackDto"][];
+            /** @description Lines parted by line feeds. */
+            statement: string;
+        };
+        StatementLackDto: {
+            capture: string;
+            /** @enum {string} */
+            code: "CAPTURE_MISSING" | "CAPTURE_REJECTED";
+            label: string;
+            point: string | null;
+            /** @description Why it is not accepted, in words. */
+            reasons: string[];
         };
         StayDto: {
             endReason: string | null;
@@ -2487,10 +3282,108 @@ export interface components {
             voided: boolean;
             voidReason: string | null;
         };
+        StepCountsDto: {
+            signed: number;
+            total: number;
+        };
+        StepDefinitionDto: {
+            captures: (components["schemas"]["TorqueCaptureDto"] | components["schemas"]["CountCaptureDto"] | components["schemas"]["ComponentOffCaptureDto"] | components["schemas"]["ComponentOnCaptureDto"] | components["schemas"]["PapersCaptureDto"] | components["schemas"]["LeakCheckCaptureDto"] | components["schemas"]["ReadingsCaptureDto"] | components["schemas"]["TextCaptureDto"] | components["schemas"]["CheckCaptureDto"] | components["schemas"]["PhotoCaptureDto"])[];
+            /** @description Shown before the action. */
+            cautions: string[];
+            /** @description Keys of things it closes or joins. */
+            closes: string[];
+            /** @description The key of its group. */
+            group: string;
+            /** @enum {string} */
+            inspection: "none" | "independent";
+            key: string;
+            /**
+             * @description Signing it moves the component of the order.
+             * @enum {string|null}
+             */
+            moves: "removal" | "installation" | null;
+            /** @description Its place in the order, from 1. */
+            number: number;
+            /** @description Keys of things it opens or parts. */
+            opens: string[];
+            source: components["schemas"]["StepSourceDto"] | null;
+            text: string | null;
+            /** @description One action, verb first. */
+            title: string;
+            /** @description Keys of steps that come before. */
+            waitsFor: string[];
+        };
+        StepDto: {
+            blockers: components["schemas"]["BlockerDto"][];
+            /** @description SHA-256 of its content, which a signature is given on. */
+            contentHash: string;
+            definition: components["schemas"]["StepDefinitionDto"];
+            entries: components["schemas"]["StepEntryDto"][];
+            id: string;
+            missing: components["schemas"]["MissingDto"][];
+            packageId: string;
+            signatures: components["schemas"]["ShownSignatureDto"][];
+            /** @enum {string} */
+            standing: "open" | "rejected" | "signed" | "changed" | "blocked" | "to-inspect";
+            version: number;
+        };
+        StepEntryDto: {
+            /** @description Key of the capture. */
+            capture: string;
+            /** @description What the register knows as the serial typed. */
+            componentId: string | null;
+            enteredAt: string;
+            id: string;
+            judgement: components["schemas"]["JudgementDto"];
+            kind: string;
+            personId: string;
+            personName: string;
+            photoId: string | null;
+            /** @description The fastener of a torque. */
+            point: string | null;
+            /** @description Serial number of the tool. */
+            tool: string | null;
+            toolId: string | null;
+            typed: components["schemas"]["TorqueTypedDto"] | components["schemas"]["CountTypedDto"] | components["schemas"]["ComponentOffTypedDto"] | components["schemas"]["ComponentOnTypedDto"] | components["schemas"]["PapersTypedDto"] | components["schemas"]["LeakCheckTypedDto"] | components["schemas"]["ReadingsTypedDto"] | components["schemas"]["TextTypedDto"] | components["schemas"]["CheckTypedDto"] | components["schemas"]["PhotoTypedDto"];
+            voided: boolean;
+            voidReason: string | null;
+        };
+        StepGroupDto: {
+            key: string;
+            /**
+             * @description Which side of a change it belongs to.
+             * @enum {string}
+             */
+            lane: "out" | "in" | "both";
+            letter: string;
+            /**
+             * @description Where on the powerplant it is.
+             * @enum {string}
+             */
+            place: "cockpit" | "ground" | "inlet" | "fan-cowls" | "reverser" | "core-left" | "core-right" | "gearbox" | "forward-mount" | "aft-mount" | "strut" | "exhaust" | "stand";
+            title: string;
+        };
+        StepSourceDto: {
+            document: string;
+            revision: string;
+        };
         StruckDto: {
             by: string;
             reason: string;
             recordedAt: string;
+        };
+        TextCaptureDto: {
+            /** @description Unique in its step. */
+            key: string;
+            /** @enum {string} */
+            kind: "text";
+            label: string;
+            required: boolean;
+        };
+        TextTypedDto: {
+            /** @enum {string} */
+            kind: "text";
+            text: string;
         };
         TightestPartDto: {
             componentId: string;
@@ -2529,6 +3422,8 @@ export interface components {
         ToolUseDto: {
             enteredAt: string;
             entryId: string;
+            /** @description What was captured: 'Forward mount bolts'. */
+            label: string;
             packageId: string;
             packageNumber: string;
             packageTitle: string;
@@ -2571,6 +3466,42 @@ export interface components {
             usesInAll: number;
             version: number;
         };
+        TorqueCaptureDto: {
+            /**
+             * @description What acceptance is judged on.
+             * @enum {string}
+             */
+            binds: "range" | "window";
+            high: string;
+            /** @description Unique in its step. */
+            key: string;
+            /** @enum {string} */
+            kind: "torque";
+            label: string;
+            /** @description The approved range at the fastener, bounds included. */
+            low: string;
+            /** @description The fasteners in the order they are torqued. */
+            points: string[];
+            runOn: components["schemas"]["RunOnDto"];
+            /** @enum {string} */
+            thread: "dry" | "lubricated";
+            /** @enum {string} */
+            unit: "N·m" | "lbf·ft" | "lbf·in" | "kgf·m";
+        };
+        TorqueTypedDto: {
+            extension: components["schemas"]["ExtensionTypedDto"] | null;
+            indication: string;
+            /** @enum {string} */
+            kind: "torque";
+            /** @enum {string} */
+            method: "set-value" | "reading";
+            /** @description The fastener. */
+            point: string;
+            /** @description Run-on torque in the same unit; null where none was measured. */
+            runOn: string | null;
+            /** @enum {string} */
+            unit: "N·m" | "lbf·ft" | "lbf·in" | "kgf·m";
+        };
         TraceGapDto: {
             componentId: string;
             from: string;
@@ -2595,6 +3526,25 @@ export interface components {
             /** @description From the left outboard, beginning at 1; the auxiliary power unit's is 0. */
             number: number;
         };
+        UndoneSignatureDto: {
+            id: string;
+            packageId: string;
+            reason: string;
+            stepId: string;
+            undoneBy: string;
+            /** @description The step's version after it. */
+            version: number;
+        };
+        UndoSignatureDto: {
+            /** @enum {string} */
+            method: "password" | "pin";
+            /** @description Why it does not hold. */
+            reason: string;
+            /** @description The signer's own password or PIN. */
+            secret: string;
+            /** @description The signer's sign-in name, when it is another person at the same tablet. */
+            signInName?: string;
+        };
         VoidAuthorisationDto: {
             reason: string;
         };
@@ -2611,6 +3561,9 @@ export interface components {
             componentId: string;
             id: string;
         };
+        VoidEntryDto: {
+            reason: string;
+        };
         VoidFactDto: {
             reason: string;
         };
@@ -2622,6 +3575,70 @@ export interface components {
         };
         VoidReasonDto: {
             reason: string;
+        };
+        WaitingPackageDto: {
+            id: string;
+            /** @enum {string} */
+            kind: "inspection" | "engine-change" | "pod-swap" | "component-change" | "directive";
+            number: string;
+            steps: components["schemas"]["WaitingStepDto"][];
+            title: string;
+        };
+        WaitingStepDto: {
+            id: string;
+            number: number;
+            title: string;
+            /** @enum {string} */
+            why: "rejected" | "to-inspect" | "to-do";
+        };
+        WithdrawPackageDto: {
+            reason: string;
+        };
+        WorkAirframeDto: {
+            id: string;
+            registration: string;
+        };
+        WorkComponentDto: {
+            description: string;
+            id: string;
+            kind: string;
+            partNumber: string;
+            serialNumber: string;
+        };
+        WorkDto: {
+            counts: components["schemas"]["CountAccountDto"][];
+            groups: components["schemas"]["StepGroupDto"][];
+            items: components["schemas"]["AccountableItemDto"][];
+            openItems: components["schemas"]["OpenItemDto"][];
+            order: components["schemas"]["OrderDto"] | null;
+            package: components["schemas"]["WorkPackageDto"];
+            steps: components["schemas"]["StepDto"][];
+        };
+        WorkPackageDto: {
+            airframe: components["schemas"]["WorkAirframeDto"] | null;
+            component: components["schemas"]["WorkComponentDto"] | null;
+            id: string;
+            /** @enum {string} */
+            kind: "inspection" | "engine-change" | "pod-swap" | "component-change" | "directive";
+            number: string;
+            openedAt: string;
+            /** @description The revision of the procedure its steps were made from. */
+            procedure: components["schemas"]["WorkProcedureDto"] | null;
+            reference: string | null;
+            /** @description The code of the rule set it is released under. */
+            ruleSet: string;
+            /** @enum {string} */
+            status: "open" | "withdrawn" | "released";
+            title: string;
+            version: number;
+        };
+        WorkProcedureDto: {
+            code: string;
+            document: string;
+            documentRevision: string;
+            id: string;
+            revision: string;
+            title: string;
         };
     };
     responses: {
@@ -3821,6 +4838,26 @@ export interface operations {
             default: components["responses"]["Problem"];
         };
     };
+    workStepsMineNow: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MyWorkDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
     openingsAdd: {
         parameters: {
             query?: never;
@@ -3883,9 +4920,12 @@ export interface operations {
                 /** @description The 'next' of the page before. */
                 after?: string;
                 airframeId?: string;
+                /** @description Packages of this component itself. */
+                componentId?: string;
+                kind?: "engine-change" | "pod-swap" | "inspection" | "component-change" | "directive";
                 /** @description How many; 50 unless told. */
                 limit?: number;
-                status?: "open" | "released";
+                status?: "open" | "released" | "withdrawn";
             };
             header?: never;
             path?: never;
@@ -3899,6 +4939,33 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["PackagesPageDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    packagesOpen: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewPackageDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PackageDto"];
                 };
             };
             default: components["responses"]["Problem"];
@@ -3921,6 +4988,37 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["PackageDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    ordersAmend: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+                /** @description The etag of the version that was seen. Refused when missing (428) or no longer the present one (412). */
+                "if-match"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AmendOrderDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AmendedOrderDto"];
                 };
             };
             default: components["responses"]["Problem"];
@@ -3974,6 +5072,86 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["ReleaseCheckDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    workStepsList: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WorkDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    workStepsAdd: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["OwnStepDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["StepDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    packagesWithdraw: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["WithdrawPackageDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PackageDto"];
                 };
             };
             default: components["responses"]["Problem"];
@@ -4104,6 +5282,77 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["VoidedStayDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    proceduresList: {
+        parameters: {
+            query?: {
+                kind?: "engine-change" | "pod-swap" | "inspection" | "component-change" | "directive";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ProcedureRowDto"][];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    proceduresAdd: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewProcedureDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ProcedureDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    proceduresGet: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ProcedureDto"];
                 };
             };
             default: components["responses"]["Problem"];
@@ -4344,6 +5593,237 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["SessionDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    sessionChoosePin: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ChoosePinDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SessionDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    workStepsVoid: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["VoidEntryDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["StepDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    workStepsPhoto: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The picture. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "image/jpeg": string;
+                    "image/png": string;
+                    "image/webp": string;
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    signingUndo: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["UndoSignatureDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["UndoneSignatureDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    workStepsRecord: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewEntryDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["StepDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    workStepsRecordPhoto: {
+        parameters: {
+            query: {
+                /** @description Key of the capture. */
+                capture: string;
+                fileName: string;
+            };
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "image/jpeg": string;
+                "image/png": string;
+                "image/webp": string;
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["StepDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    signingSign: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SignStepDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["GivenSignatureDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    signingStatement: {
+        parameters: {
+            query: {
+                /** @description That it was done, or that another person looked at it. */
+                meaning: "done" | "inspection";
+                /** @description When it was done or looked at, UTC. */
+                performedAt: string;
+                /** @description Why one person inspects their own work; it is part of the words. */
+                reinspectionReason?: string;
+                /** @description Who will sign, when it is another person at the same tablet. */
+                signInName?: string;
+            };
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["StatementDto"];
                 };
             };
             default: components["responses"]["Problem"];
