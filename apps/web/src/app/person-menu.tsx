@@ -49,6 +49,10 @@ export function PersonMenu({ session }: { readonly session: Session }) {
           </p>
         </div>
         <ThemeSwitch />
+        <Link to="/my-authority" onClick={() => setOpen(false)}>
+          What I may sign
+        </Link>
+        <Link to="/pin">Number for signing (PIN)</Link>
         <Link to="/password">Change the password</Link>
         <Button busy={leave.isPending} onClick={() => leave.mutate()}>
           Sign out

@@ -8,11 +8,14 @@ export interface Session {
     readonly id: string;
     readonly fullName: string;
     readonly signInName: string;
+    readonly licence: string | null;
     readonly roles: readonly string[];
   };
   readonly operator: { readonly code: string; readonly name: string };
   readonly csrfToken: string;
   readonly mustChangePassword: boolean;
+  /** Whether a PIN is chosen that signs at a tablet. */
+  readonly hasPin: boolean;
 }
 
 export interface SignInWords {
@@ -66,6 +69,17 @@ export interface PasswordWords {
 export async function changePassword(queries: QueryClient, words: PasswordWords): Promise<void> {
   dataOrThrow(await api.POST('/api/session/password', { body: words }));
   await queries.fetchQuery({ ...sessionQuery, staleTime: 0 });
+}
+
+export interface PinWords {
+  readonly password: string;
+  readonly pin: string;
+}
+
+/** Chooses the PIN that signs at a tablet. Throws: ProblemError. */
+export async function choosePin(queries: QueryClient, words: PinWords): Promise<void> {
+  const session = held(dataOrThrow(await api.POST('/api/session/pin', { body: words })));
+  queries.setQueryData(sessionQuery.queryKey, session);
 }
 
 /** The session on pages that only open with one; null elsewhere. */

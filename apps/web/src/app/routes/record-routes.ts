@@ -19,89 +19,6 @@ const flightsEnter = createRoute({
   component: lazyRouteComponent(() => import('../../features/flights/entry/enter-page.js'), 'EnterPage'),
 });
 
-const register = createRoute({
-  getParentRoute: () => signedIn,
-  path: '/register',
-  component: lazyRouteComponent(() => import('../../features/register/register-page.js'), 'RegisterPage'),
-});
-
-const registerAirframeTypes = createRoute({
-  getParentRoute: () => signedIn,
-  path: '/register/airframe-types',
-  component: lazyRouteComponent(
-    () => import('../../features/register/fleet/airframe-types-page.js'),
-    'AirframeTypesPage',
-  ),
-});
-
-const registerAirframes = createRoute({
-  getParentRoute: () => signedIn,
-  path: '/register/airframes',
-  component: lazyRouteComponent(
-    () => import('../../features/register/fleet/airframes-page.js'),
-    'AirframesPage',
-  ),
-});
-
-const registerAirframe = createRoute({
-  getParentRoute: () => signedIn,
-  path: '/register/airframes/$airframeId',
-  component: lazyRouteComponent(
-    () => import('../../features/register/fleet/airframe-page.js'),
-    'AirframePage',
-  ),
-});
-
-const registerEngineModels = createRoute({
-  getParentRoute: () => signedIn,
-  path: '/register/engine-models',
-  component: lazyRouteComponent(
-    () => import('../../features/register/models/engine-models-page.js'),
-    'EngineModelsPage',
-  ),
-});
-
-const registerLifeLimits = createRoute({
-  getParentRoute: () => signedIn,
-  path: '/register/life-limits',
-  validateSearch: (search): { find?: string } => optionalWord(search, 'find'),
-  component: lazyRouteComponent(
-    () => import('../../features/register/models/life-limits-page.js'),
-    'LifeLimitsPage',
-  ),
-});
-
-const registerLocations = createRoute({
-  getParentRoute: () => signedIn,
-  path: '/register/locations',
-  component: lazyRouteComponent(
-    () => import('../../features/register/fleet/locations-page.js'),
-    'LocationsPage',
-  ),
-});
-
-const registerComponents = createRoute({
-  getParentRoute: () => signedIn,
-  path: '/register/components',
-  validateSearch: (search): { kind?: string; find?: string } => ({
-    ...optionalWord(search, 'kind'),
-    ...optionalWord(search, 'find'),
-  }),
-  component: lazyRouteComponent(
-    () => import('../../features/register/components/components-page.js'),
-    'ComponentsPage',
-  ),
-});
-
-const registerComponent = createRoute({
-  getParentRoute: () => signedIn,
-  path: '/register/components/$componentId',
-  component: lazyRouteComponent(
-    () => import('../../features/register/components/component-page.js'),
-    'RegisterComponentPage',
-  ),
-});
-
 const history = createRoute({
   getParentRoute: () => signedIn,
   path: '/history',
@@ -160,23 +77,24 @@ const people = createRoute({
   component: lazyRouteComponent(() => import('../../features/people/people-page.js'), 'PeoplePage'),
 });
 
-/** Flights, the register, histories, imports and people. */
+const myAuthority = createRoute({
+  getParentRoute: () => signedIn,
+  path: '/my-authority',
+  component: lazyRouteComponent(
+    () => import('../../features/people/authorisations/my-authority-page.js'),
+    'MyAuthorityPage',
+  ),
+});
+
+/** Flights, histories, imports and people. */
 export const recordRoutes = [
   flights,
   flightsEnter,
-  register,
-  registerAirframeTypes,
-  registerAirframes,
-  registerAirframe,
-  registerEngineModels,
-  registerLifeLimits,
-  registerLocations,
-  registerComponents,
-  registerComponent,
   history,
   airframeHistory,
   componentHistory,
   imports,
   importFile,
   people,
+  myAuthority,
 ] as const;

@@ -60,7 +60,7 @@ export function ChooseFile({ offBecause, onTaken }: ChooseFileProps) {
             {...wiring}
             type="file"
             accept=".csv,text/csv,text/plain"
-            className="field-input import-file"
+            className="field-input field-file"
             onChange={(event) => setFile(event.target.files?.[0] ?? null)}
           />
         )}

@@ -17,6 +17,7 @@ import { StatusMark } from '../../ui/status/status-mark.js';
 import type { Column } from '../../ui/table/column.js';
 import { DataTable } from '../../ui/table/data-table.js';
 import { readState } from '../../ui/table/read-state.js';
+import { AuthorisationList } from './authorisations/authorisation-list.js';
 import { DisableDialog } from './disable-dialog.js';
 import { type Person, peopleQuery } from './people-data.js';
 import { PersonForm } from './person-form.js';
@@ -144,6 +145,7 @@ export function PeoplePage() {
           under your name.
         </EmptyState>
       )}
+      <AuthorisationList />
       <SheetDialog title="Add a person" shape="sheet" open={adding} onClose={() => setAdding(false)}>
         <PersonForm
           onAdded={(person) => {

@@ -1,6 +1,6 @@
 import { Link } from '@tanstack/react-router';
 import { type ReactNode, useState } from 'react';
-import { holderWords, useMay } from '../../server/authority.js';
+import { type Authority, holderWords, useMay } from '../../server/authority.js';
 import { useOfflineSince } from '../../server/connection.js';
 import { Button } from '../../ui/actions/button.js';
 import { AuthorityNote } from '../../ui/messages/authority-note.js';
@@ -17,6 +17,8 @@ const PAGES = [
   { to: '/register/life-limits', name: 'Life limits' },
   { to: '/register/locations', name: 'Locations' },
   { to: '/register/components', name: 'Components' },
+  { to: '/tools', name: 'Tools' },
+  { to: '/procedures', name: 'Procedures' },
 ] as const;
 
 export interface AddedBy {
@@ -27,17 +29,27 @@ export interface AddedBy {
   readonly form: (close: () => void) => ReactNode;
 }
 
+/** What is kept on a page, and by whom. */
+export interface Kept {
+  /** 'Tools are kept' */
+  readonly act: string;
+  readonly authority: Authority;
+}
+
+const REGISTER: Kept = { act: 'The register is kept', authority: 'keep-records' };
+
 interface RegisterFrameProps {
   readonly title: string;
   readonly serial?: string | undefined;
   readonly below?: ReactNode;
   readonly add?: AddedBy | undefined;
+  readonly kept?: Kept;
   readonly children: ReactNode;
 }
 
 /** A page of the register: its heading, the way to the others, and adding in a sheet from the side. */
-export function RegisterFrame({ title, serial, below, add, children }: RegisterFrameProps) {
-  const may = useMay('keep-records');
+export function RegisterFrame({ title, serial, below, add, kept = REGISTER, children }: RegisterFrameProps) {
+  const may = useMay(kept.authority);
   const offline = useOfflineSince() !== null;
   const [adding, setAdding] = useState(false);
   const close = () => setAdding(false);
@@ -49,7 +61,7 @@ export function RegisterFrame({ title, serial, below, add, children }: RegisterF
         below={
           <>
             {below}
-            {!may && <AuthorityNote act="The register is kept" by={holderWords('keep-records')} />}
+            {!may && <AuthorityNote act={kept.act} by={holderWords(kept.authority)} />}
           </>
         }
         actions={

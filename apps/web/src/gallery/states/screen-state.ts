@@ -47,4 +47,5 @@ export const sessionOf = (roles: readonly string[]) => ({
   operator: { code: 'ZQD', name: 'Dravenholm Air (gallery)' },
   csrfToken: 'gallery',
   mustChangePassword: false,
+  hasPin: false,
 });
