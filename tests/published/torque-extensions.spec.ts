@@ -61,12 +61,9 @@ describe('an extension (examples printed in makers’ manuals)', () => {
     ['50', '16', '2', '44.44', 2],
     ['20', '12', '3', '16', 0],
     ['20', '14', '3', '16.5', 1],
-  ])(
-    '%s by a wrench of %s and an adapter of %s is set to 10^-%i near: %s',
-    (torque, arm, reach, digits, set) => {
-      expect(setting(torque, arm, reach, '0', digits)).toBe(set);
-    },
-  );
+  ])('%s by a wrench of %s and an adapter of %s is set to %s', (torque, arm, reach, set, digits) => {
+    expect(setting(torque, arm, reach, '0', digits)).toBe(set);
+  });
 });
 
 /** Source: the formula is that of US Navy training manual NAVEDTRA 14315 and US Army TB 43-0218. Values invented. */
