@@ -107,9 +107,23 @@ function combined(
   const isPast = combine === 'first' && governing?.status === 'over';
   if (governing === null || (unknown.length > 0 && !isPast))
     return { governing: null, status: 'not-verified' };
-  const ranks = dues.map((due) => PRESSING.indexOf(due.status));
+  return {
+    governing,
+    status: combinedStatus(
+      dues.map((due) => due.status),
+      combine,
+    ),
+  };
+}
+
+/**
+ * The status of a requirement whose dimensions are all known: the nearest where whichever comes first governs, the
+ * farthest where whichever comes last does; not verified of none. Total.
+ */
+export function combinedStatus(statuses: readonly Status[], combine: 'first' | 'last'): Status {
+  const ranks = statuses.map((status) => PRESSING.indexOf(status));
   const rank = combine === 'first' ? Math.min(...ranks) : Math.max(...ranks);
-  return { governing, status: PRESSING[rank] ?? 'not-verified' };
+  return PRESSING[rank] ?? 'not-verified';
 }
 
 // What is past comes before all else, and what is not used comes never.

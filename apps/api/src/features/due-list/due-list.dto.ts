@@ -23,13 +23,38 @@ export class DueQueryDto {
   airframeId?: string;
 }
 
+/** A requirement that a row is of. */
+export class DueRequirementDto {
+  id!: string;
+  code!: string;
+  title!: string;
+  kind!: 'inspection' | 'overhaul' | 'directive' | 'bulletin' | 'discard' | 'check';
+  /** Whether the dimension that comes first governs, or the one that comes last. */
+  combine!: 'first' | 'last';
+}
+
+/** One dimension in which something falls due. */
+export class DueDimensionDto {
+  dimension!: 'minutes' | 'cycles' | 'days' | 'months';
+  /** What is granted: minutes, cycles, days or months. */
+  interval!: number;
+  /** Whole minutes, cycles or days left; below zero they are past. */
+  remaining!: number;
+  /** The last day it is good through; null for minutes and cycles. */
+  dueOn!: string | null;
+}
+
 /** Something that falls due, or of which that can't be told. */
 export class DueRowDto {
   id!: string;
-  componentId!: string;
-  description!: string;
-  partNumber!: string;
-  serialNumber!: string;
+  kind!: 'life-limit' | 'counters' | 'requirement';
+  /** The requirement it is of; null for a limit. */
+  requirement!: DueRequirementDto | null;
+  /** Null for a requirement of an airframe or a position, as are its description and numbers. */
+  componentId!: string | null;
+  description!: string | null;
+  partNumber!: string | null;
+  serialNumber!: string | null;
   engineId!: string | null;
   engineSerial!: string | null;
   airframeId!: string | null;
@@ -45,15 +70,21 @@ export class DueRowDto {
     | 'not-verified'
     | 'not-applicable'
     | 'closed';
-  /** What is counted: cycles, minutes, or neither where nothing can be told. */
-  dimension!: 'cycles' | 'minutes' | 'none';
+  /** What governs: cycles, minutes or the calendar, or none where nothing can be told. */
+  dimension!: 'cycles' | 'minutes' | 'days' | 'months' | 'none';
   /** Whole cycles left, rounded down; below zero they are past. */
   remainingCycles!: number | null;
   /** Whole minutes left. */
   remainingMinutes!: number | null;
-  /** The limit, in whole cycles or minutes. */
+  /** Days left; a calendar limit is good through its day. */
+  remainingDays!: number | null;
+  /** The last day it is good through; null where hours or cycles govern. */
+  dueOn!: string | null;
+  /** All dimensions of a requirement that can be told; none for a limit. */
+  dues!: DueDimensionDto[];
+  /** The limit, or what the requirement grants: in whole cycles or minutes, days or months. */
   limit!: number | null;
-  /** Document the limit is from. */
+  /** Document the limit or requirement is from. */
   document!: string | null;
   revision!: string | null;
   /** The day on which nothing is left at the use named by `basis`; a forecast, never a limit. */

@@ -1,3 +1,24 @@
+import { DUTY_DUES_SQL, DUTY_SQL, type DutyDue } from './duty.sql.js';
+
+/** What the page takes from a due point of a life limit; where it hangs it takes from its clock. */
+const lifeColumns = (of: string): string =>
+  [
+    'id',
+    'kind',
+    'component_id',
+    'engine_id',
+    'verdict',
+    'dimension',
+    'life_limit_id',
+    'flagged',
+    'reason',
+    'span',
+    'due_at',
+    'due_on',
+  ]
+    .map((column) => `${of}.${column}`)
+    .join(', ');
+
 /** The rank of a due point on a clock: 0 past it, 2 on a clock that ran of late, 3 on one that did not. */
 const rankOf = (clock: string, dueAt: string): string =>
   `(CASE WHEN ${dueAt} < ${clock}.reading THEN 0 WHEN ${clock}.used > 0 THEN 2 ELSE 3 END)`;
@@ -41,7 +62,7 @@ const firstOnEach = (
     .join(' UNION ALL ');
 
 /**
- * One page of the due list, the most urgent first, in one statement. Parameters: $1 operator, $2 now, $3 how many
+ * One page of the due list, the most urgent first, in one statement, life limits and requirements together. Parameters: $1 operator, $2 now, $3 how many
  * rows, $4 an airframe or null, $5 to $8 the key of the last row seen (rank, urgency, due at, due point) or nulls.
  *
  * The order is by rank, then urgency: 0 over the limit, 1 not verified or not authorised, 2 by the days left at the
@@ -129,13 +150,13 @@ WITH past AS (
    ORDER BY ${rankOf('f', 'f.first_due')}, ${urgencyOf('f', 'f.first_due')}, f.first_due, f.first_id LIMIT $3::int
 ), counted AS (
   ${firstOnEach('chosen', {
-    select: `d.*, c.airframe_id, c.position_id, d.due_at - c.reading AS left_units, c.denominator, c.used,
+    select: `${lifeColumns('d')}, c.airframe_id, c.position_id, d.due_at - c.reading AS left_units, c.denominator, c.used,
       ${rankOf('c', 'd.due_at')} AS rank, ${urgencyOf('c', 'd.due_at')} AS urgency`,
     condition: 'p.due_at >= c.first_due',
     limit: '$3::int',
   })}
 ), unknown AS (
-  SELECT p.*, here.airframe_id, here.position_id, NULL::bigint AS left_units, 1 AS denominator, 0::bigint AS used, 1 AS rank,
+  SELECT ${lifeColumns('p')}, here.airframe_id, here.position_id, NULL::bigint AS left_units, 1 AS denominator, 0::bigint AS used, 1 AS rank,
          CASE p.verdict WHEN 'not-authorised' THEN -1 ELSE 0 END::bigint AS urgency
     FROM due_point p
     LEFT JOIN LATERAL (
@@ -146,32 +167,45 @@ WITH past AS (
     ) AS here ON true
    WHERE p.operator_id = $1::int AND p.requirement_id IS NULL AND p.verdict IN ('not-verified', 'not-authorised')
      AND ($4::uuid IS NULL OR here.airframe_id = $4::uuid) AND coalesce($5::int, 0) < 2
-), page AS (
-  SELECT * FROM (SELECT * FROM counted UNION ALL SELECT * FROM unknown) AS due
+), ${DUTY_SQL}, page AS (
+  SELECT * FROM (
+    SELECT id, kind, component_id, engine_id, airframe_id, position_id, NULL::uuid AS requirement_id, NULL::uuid AS subject_id,
+           verdict, dimension, life_limit_id, flagged, reason, span, due_at, due_on, left_units, denominator, rank, urgency
+      FROM (SELECT * FROM counted UNION ALL SELECT * FROM unknown) AS life
+    UNION ALL
+    SELECT id, 'requirement', component_id, engine_id, airframe_id, position_id, requirement_id, subject_id,
+           verdict, dimension, NULL, false, reason, span, due_at, due_on, left_units, denominator, rank, urgency FROM duty
+  ) AS due
    WHERE $5::int IS NULL OR (due.rank, due.urgency, coalesce(due.due_at, 0), due.id) > ($5::int, $6::bigint, $7::bigint, $8::uuid)
    ORDER BY due.rank, due.urgency, coalesce(due.due_at, 0), due.id LIMIT $3::int
 )
-SELECT p.id, p.component_id AS "componentId", k.description, k.part_number AS "partNumber", k.serial_number AS "serialNumber",
+SELECT p.id, p.kind, p.component_id AS "componentId", k.description, k.part_number AS "partNumber", k.serial_number AS "serialNumber",
        p.engine_id AS "engineId", e.serial_number AS "engineSerial", a.id AS "airframeId", a.registration,
        o.number AS "positionNumber", p.verdict, p.dimension, p.flagged, p.reason, p.rank, p.urgency::float8 AS urgency,
        coalesce(p.due_at, 0)::float8 AS "dueAt", floor(p.left_units / p.denominator::numeric)::float8 AS remaining,
-       CASE WHEN p.rank = 2 THEN p.urgency::float8 END AS "daysLeft",
-       (CASE p.dimension WHEN 'cycles' THEN l.cycles ELSE l.minutes END)::float8 AS "limit", l.document, l.revision
+       CASE WHEN p.rank = 2 THEN p.urgency::float8 END AS "daysLeft", to_char(p.due_on, 'YYYY-MM-DD') AS "dueOn",
+       CASE WHEN p.requirement_id IS NOT NULL THEN p.span WHEN p.dimension = 'cycles' THEN l.cycles ELSE l.minutes END::float8 AS "limit",
+       coalesce(q.document, l.document) AS document, coalesce(q.revision, l.revision) AS revision,
+       q.id AS "requirementId", q.code AS "requirementCode", q.title AS "requirementTitle", q.kind AS "requirementKind", q.combine,
+       CASE WHEN p.requirement_id IS NOT NULL THEN ${DUTY_DUES_SQL} END AS dues
   FROM page p
-  JOIN component k ON k.operator_id = $1::int AND k.id = p.component_id
+  LEFT JOIN component k ON k.operator_id = $1::int AND k.id = p.component_id
   LEFT JOIN component e ON e.operator_id = $1::int AND e.id = p.engine_id
   LEFT JOIN airframe a ON a.operator_id = $1::int AND a.id = p.airframe_id
   LEFT JOIN position o ON o.operator_id = $1::int AND o.id = p.position_id
   LEFT JOIN life_limit l ON l.operator_id = $1::int AND l.id = p.life_limit_id
+  LEFT JOIN requirement q ON q.operator_id = $1::int AND q.id = p.requirement_id
  ORDER BY p.rank, p.urgency, coalesce(p.due_at, 0), p.id`;
 
 /** A row of the page as the statement gives it. */
 export interface DuePageRow {
   id: string;
-  componentId: string;
-  description: string;
-  partNumber: string;
-  serialNumber: string;
+  kind: 'life-limit' | 'counters' | 'requirement';
+  /** Null for a requirement of an airframe or a position, as are its numbers. */
+  componentId: string | null;
+  description: string | null;
+  partNumber: string | null;
+  serialNumber: string | null;
   engineId: string | null;
   engineSerial: string | null;
   airframeId: string | null;
@@ -186,7 +220,14 @@ export interface DuePageRow {
   dueAt: number;
   remaining: number | null;
   daysLeft: number | null;
+  dueOn: string | null;
   limit: number | null;
   document: string | null;
   revision: string | null;
+  requirementId: string | null;
+  requirementCode: string | null;
+  requirementTitle: string | null;
+  requirementKind: string | null;
+  combine: 'first' | 'last' | null;
+  dues: DutyDue[] | null;
 }

@@ -114,7 +114,8 @@ export const REQUEST_PROBLEMS: ProblemTable<RequestRefusal> = {
   BODY_TOO_LARGE: () => ({
     status: 413,
     title: 'The request is too large',
-    detail: 'At most 1 MiB is taken, 8 MiB for a picture, 32 MiB for a file that is brought in. Send less at a time.',
+    detail:
+      'At most 1 MiB is taken, 8 MiB for a picture, 32 MiB for a file that is brought in. Send less at a time.',
   }),
   UNSUPPORTED_MEDIA_TYPE: ({ accepted }) => ({
     status: 415,

@@ -1,0 +1,74 @@
+/**
+ * The part of the page that finds requirements: one row for each and what it is held against, with its governing
+ * dimension. Other than limits they are few, and which dimension governs depends on the use of all of them: so all are
+ * looked at. Uses `hand` and the parameters of the page.
+ *
+ * In each dimension: what is left, in units of the clock or in days, and the days until then. What is past comes first,
+ * then by the days left, and last what is not used; whichever comes last turns the order round.
+ */
+export const DUTY_SQL = `duty_part AS MATERIALIZED (
+  SELECT p.id, p.component_id, p.engine_id, p.requirement_id, p.verdict, p.dimension, p.reason, p.span, p.due_at, p.due_on,
+         coalesce(p.component_id, p.position_id, p.airframe_id) AS subject_id, q.combine, p.position_id AS at_position_id,
+         coalesce(h.airframe_id, p.airframe_id) AS airframe_id, coalesce(h.position_id, p.position_id) AS position_id,
+         c.denominator, c.used,
+         CASE WHEN p.due_on IS NOT NULL THEN p.due_on - (($2::timestamptz) AT TIME ZONE coalesce(a.day_zone, 'UTC'))::date
+              ELSE p.due_at - c.reading END AS left_units
+    FROM due_point p
+    JOIN requirement q ON q.operator_id = $1::int AND q.id = p.requirement_id
+    LEFT JOIN hand h ON h.carrier_id = p.carrier_id
+    LEFT JOIN airframe a ON a.operator_id = $1::int AND a.id = coalesce(h.airframe_id, p.airframe_id)
+    LEFT JOIN cycle_rule r ON r.operator_id = $1::int AND r.id = p.cycle_rule_id
+    CROSS JOIN LATERAL (
+      SELECT coalesce(CASE p.dimension WHEN 'minutes' THEN h.minutes WHEN 'flights' THEN h.flights
+               WHEN 'cycles' THEN r.per_flight * h.flights + r.per_landing * h.landings + r.per_touch_and_go * h.touch_and_goes
+                 + r.per_start * h.starts + r.per_aborted_take_off * h.aborted_take_offs END, 0)::bigint AS reading,
+             coalesce(CASE p.dimension WHEN 'minutes' THEN h.used_minutes WHEN 'flights' THEN h.used_flights
+               WHEN 'cycles' THEN r.per_flight * h.used_flights + r.per_landing * h.used_landings
+                 + r.per_touch_and_go * h.used_touch_and_goes + r.per_start * h.used_starts
+                 + r.per_aborted_take_off * h.used_aborted_take_offs END, 0)::bigint AS used,
+             coalesce(r.denominator, 1) AS denominator
+    ) AS c
+   WHERE p.operator_id = $1::int AND p.kind = 'requirement'
+     AND ($4::uuid IS NULL OR coalesce(h.airframe_id, p.airframe_id) = $4::uuid)
+), duty_timed AS MATERIALIZED (
+  SELECT d.*,
+         CASE WHEN d.due_on IS NOT NULL THEN d.left_units
+              WHEN d.used > 0 THEN floor(d.left_units * 90 / d.used::numeric) END::bigint AS days,
+         floor(d.left_units / d.denominator::numeric)::bigint AS remaining
+    FROM duty_part d
+), duty_ordered AS (
+  SELECT d.*, bool_or(d.verdict = 'not-verified') OVER (PARTITION BY d.requirement_id, d.subject_id) AS is_unknown,
+         row_number() OVER (PARTITION BY d.requirement_id, d.subject_id ORDER BY d.dimension = 'none',
+           s.sign * CASE WHEN d.left_units < 0 THEN 0 WHEN d.days IS NULL THEN 2 ELSE 1 END,
+           s.sign * coalesce(d.days, d.remaining), d.id) AS place
+    FROM duty_timed d CROSS JOIN LATERAL (SELECT CASE d.combine WHEN 'last' THEN -1 ELSE 1 END AS sign) AS s
+), duty_unknown AS (
+  SELECT d.* FROM duty_timed d WHERE d.dimension = 'none'
+), duty AS (
+  -- Something unknown is shown for the whole, unless whichever comes first is past already.
+  SELECT coalesce(u.id, d.id) AS id, d.component_id, d.engine_id, d.requirement_id, d.subject_id, d.airframe_id, d.position_id,
+         coalesce(u.verdict, d.verdict) AS verdict, coalesce(u.dimension, d.dimension) AS dimension, u.reason,
+         CASE WHEN u.id IS NULL THEN d.span END AS span, CASE WHEN u.id IS NULL THEN d.due_at END AS due_at,
+         CASE WHEN u.id IS NULL THEN d.due_on END AS due_on, CASE WHEN u.id IS NULL THEN d.left_units END AS left_units,
+         d.denominator,
+         CASE WHEN u.id IS NOT NULL THEN 1 WHEN d.left_units < 0 THEN 0 WHEN d.days IS NOT NULL THEN 2 ELSE 3 END AS rank,
+         CASE WHEN u.id IS NOT NULL THEN 0 ELSE coalesce(d.days, d.remaining) END::bigint AS urgency
+    FROM duty_ordered d
+    LEFT JOIN duty_unknown u ON d.is_unknown AND NOT (d.combine = 'first' AND coalesce(d.left_units < 0, false))
+     AND u.requirement_id = d.requirement_id AND u.subject_id = d.subject_id
+   WHERE d.place = 1
+)`;
+
+/** All dimensions of a page's requirement that can be told, as JSON, in the order of the table. */
+export const DUTY_DUES_SQL = `(SELECT jsonb_agg(jsonb_build_object('dimension', t.dimension, 'span', t.span, 'remaining', t.remaining,
+          'dueOn', t.due_on, 'days', t.days) ORDER BY t.dimension)
+         FROM duty_timed t WHERE t.requirement_id = p.requirement_id AND t.subject_id = p.subject_id AND t.dimension <> 'none')`;
+
+/** One dimension of a requirement as the statement gives it. */
+export interface DutyDue {
+  dimension: 'minutes' | 'cycles' | 'flights' | 'days' | 'months';
+  span: number;
+  remaining: number;
+  dueOn: string | null;
+  days: number | null;
+}
