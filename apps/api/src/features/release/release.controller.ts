@@ -2,6 +2,7 @@ import { Body, Controller, Get, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
 import type { Actor } from '../../platform/access/actor.js';
 import { CurrentActor } from '../../platform/access/current-actor.js';
+import type { Proof } from '../../platform/access/signers.js';
 import { ActKey, type ActRequest } from '../../platform/http/act-key.js';
 import { Id } from '../../platform/http/id.js';
 import { IfMatch } from '../../platform/http/if-match.js';
@@ -26,9 +27,11 @@ export class ReleaseController {
     @ActKey() act: ActRequest,
     @IfMatch() version: number,
     @Id() packageId: string,
-    @Body() { password, digest }: SignReleaseDto,
+    @Body() { password = '', pin, digest }: SignReleaseDto,
   ): Promise<ReleaseNoteDto> {
-    return this.release.sign(actor, act, { packageId, version, digest, password });
+    const proof: Proof =
+      pin === undefined ? { method: 'password', secret: password } : { method: 'pin', secret: pin };
+    return this.release.sign(actor, act, { packageId, version, digest, proof });
   }
 
   /** A release as it was signed, with the check it froze. */

@@ -1,4 +1,4 @@
-import { IsNotEmpty, IsString, Matches, MaxLength } from 'class-validator';
+import { IsNotEmpty, IsOptional, IsString, Length, Matches, MaxLength, ValidateIf } from 'class-validator';
 import { ObjectionDto } from '../../platform/http/objection.dto.js';
 
 /** The rule set a release is made under. */
@@ -40,11 +40,18 @@ export class ReleaseCheckDto {
 
 /** A signature on what the check showed. */
 export class SignReleaseDto {
-  /** The signer's own password, again. */
+  /** The signer's own password, again; left out when the PIN is given. */
+  @ValidateIf(({ pin }: SignReleaseDto) => pin === undefined)
   @IsString()
   @IsNotEmpty()
   @MaxLength(200)
-  password!: string;
+  password?: string;
+
+  /** The signer's own PIN, in place of the password. */
+  @IsOptional()
+  @IsString()
+  @Length(1, 12)
+  pin?: string;
 
   /** The digest of the check that was seen. */
   @Matches(/^[0-9a-f]{64}$/)

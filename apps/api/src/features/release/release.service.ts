@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { mayBeReleased } from '@strutbook/domain/release/check-release.js';
 import type { Actor } from '../../platform/access/actor.js';
-import { Passwords } from '../../platform/access/passwords.js';
+import { type Proof, Signers } from '../../platform/access/signers.js';
 import { Database, type Tx } from '../../platform/database/database.js';
 import { newId } from '../../platform/database/uuid.js';
 import type { ActRequest } from '../../platform/http/act-key.js';
@@ -24,13 +24,15 @@ export interface SignRelease {
   readonly packageId: string;
   readonly version: number;
   readonly digest: string;
-  readonly password: string;
+  /** The signer's own password or PIN. */
+  readonly proof: Proof;
 }
 
 interface Writing {
   readonly actor: Actor;
   readonly made: MadeCheck;
   readonly sealed: SealedRelease;
+  readonly method: Proof['method'];
   readonly number: bigint;
   readonly key: string;
 }
@@ -43,7 +45,7 @@ export class ReleaseService {
   constructor(
     private readonly database: Database,
     private readonly acts: Acts,
-    private readonly passwords: Passwords,
+    private readonly signers: Signers,
     private readonly journal: Journal,
     private readonly releaseCheck: ReleaseCheck,
     private readonly requirements: Requirements,
@@ -75,18 +77,19 @@ export class ReleaseService {
   }
 
   /**
-   * Signs the release of a package: certifying staff with a certificate number, by their password.
+   * Signs the release of a package: certifying staff with a certificate number, by their password or PIN.
    *
    * What it is on is locked first, so that nothing is logged under the check, then the package, so that nothing is
    * entered or undone in its steps; then all is read and judged again. In the same transaction the requirements it names
    * are accomplished, and its certificate is put in hand.
-   * Refuses: LICENCE_MISSING, WRONG_PASSWORD, TOO_MANY_ATTEMPTS, NOT_FOUND, ALREADY_RELEASED, STALE, RELEASE_BLOCKED,
+   * Refuses: LICENCE_MISSING, WRONG_PASSWORD, WRONG_PIN, TOO_MANY_ATTEMPTS, NOT_FOUND, ALREADY_RELEASED, STALE, RELEASE_BLOCKED,
    * CHECK_CHANGED.
    */
   async sign(actor: Actor, act: ActRequest, signing: SignRelease): Promise<ReleaseNoteDto> {
     const { licence } = actor;
     if (licence === null || licence.trim() === '') refuse({ code: 'LICENCE_MISSING' });
-    await this.passwords.verifyPassword(actor, signing.password);
+    const { method } = signing.proof;
+    await this.signers.prove(actor, signing.proof, method);
     return this.acts.perform(actor, act, async (tx) => {
       const { operatorId } = actor;
       await lockForRelease(tx, operatorId, signing);
@@ -104,12 +107,15 @@ export class ReleaseService {
         airframe: counters?.get(airframeId ?? '') ?? null,
         operatorName: operator.name,
       });
-      const body = await this.write(tx, { actor, made, sealed, number, key: act.key });
+      const body = await this.write(tx, { actor, made, sealed, method, number, key: act.key });
       return { status: 201, body, version: body.version, resource: `/api/releases/${body.id}`, number };
     });
   }
 
-  private async write(tx: Tx, { actor, made, sealed, number, key }: Writing): Promise<ReleaseNoteDto> {
+  private async write(
+    tx: Tx,
+    { actor, made, sealed, method, number, key }: Writing,
+  ): Promise<ReleaseNoteDto> {
     const { operatorId } = actor;
     const { work, snapshot, ruleSet } = made;
     const subjectId = work.airframe?.id ?? work.component?.id ?? work.id;
@@ -124,7 +130,7 @@ export class ReleaseService {
         meaning: 'release',
         statement: sealed.statement,
         contentHash: new Uint8Array(sealed.signatureDigest),
-        method: 'password',
+        method,
         signedAt: fromInstant(snapshot.at),
         recordedSeq: number,
       },
