@@ -1604,7 +1604,7 @@ export interface components {
             gaps: components["schemas"]["GapDto"][];
             id: string;
             /** @enum {string} */
-            kind: "engine" | "pod" | "apu" | "module" | "part";
+            kind: "engine" | "pod" | "apu" | "part" | "module";
             lessor: string | null;
             life: components["schemas"]["LifeDto"] | null;
             lifeLimited: boolean;
@@ -1666,7 +1666,7 @@ export interface components {
             engineModelId: string | null;
             id: string;
             /** @enum {string} */
-            kind: "engine" | "pod" | "apu" | "module" | "part";
+            kind: "engine" | "pod" | "apu" | "part" | "module";
             lifeLimited: boolean;
             maker: string;
             partNumber: string;
@@ -1782,10 +1782,32 @@ export interface components {
             sha256: string;
             subjectId: string;
         };
+        DueDimensionDto: {
+            /** @enum {string} */
+            dimension: "minutes" | "cycles" | "days" | "months";
+            /** @description The last day it is good through; null for minutes and cycles. */
+            dueOn: string | null;
+            /** @description What is granted: minutes, cycles, days or months. */
+            interval: number;
+            /** @description Whole minutes, cycles or days left; below zero they are past. */
+            remaining: number;
+        };
         DuePageDto: {
             /** @description Send it as `after` for the next page; null after the last. */
             next: string | null;
             rows: components["schemas"]["DueRowDto"][];
+        };
+        DueRequirementDto: {
+            code: string;
+            /**
+             * @description Whether the dimension that comes first governs, or the one that comes last.
+             * @enum {string}
+             */
+            combine: "first" | "last";
+            id: string;
+            /** @enum {string} */
+            kind: "inspection" | "overhaul" | "check" | "directive" | "bulletin" | "discard";
+            title: string;
         };
         DueRowDto: {
             /** @description The registration; null for what is on no airframe. */
@@ -1793,23 +1815,30 @@ export interface components {
             airframeId: string | null;
             /** @description What the projection rests on, or why there is none. */
             basis: string;
-            componentId: string;
-            description: string;
+            /** @description Null for a requirement of an airframe or a position, as are its description and numbers. */
+            componentId: string | null;
+            description: string | null;
             /**
-             * @description What is counted: cycles, minutes, or neither where nothing can be told.
+             * @description What governs: cycles, minutes or the calendar, or none where nothing can be told.
              * @enum {string}
              */
-            dimension: "minutes" | "cycles" | "none";
-            /** @description Document the limit is from. */
+            dimension: "minutes" | "cycles" | "days" | "months" | "none";
+            /** @description Document the limit or requirement is from. */
             document: string | null;
+            /** @description The last day it is good through; null where hours or cycles govern. */
+            dueOn: string | null;
+            /** @description All dimensions of a requirement that can be told; none for a limit. */
+            dues: components["schemas"]["DueDimensionDto"][];
             engineId: string | null;
             engineSerial: string | null;
             /** @description A worst case stands for what is unknown, under a recorded acceptance. */
             flagged: boolean;
             id: string;
-            /** @description The limit, in whole cycles or minutes. */
+            /** @enum {string} */
+            kind: "requirement" | "life-limit" | "counters";
+            /** @description The limit, or what the requirement grants: in whole cycles or minutes, days or months. */
             limit: number | null;
-            partNumber: string;
+            partNumber: string | null;
             positionNumber: number | null;
             /** @description The day on which nothing is left at the use named by `basis`; a forecast, never a limit. */
             projectedOn: string | null;
@@ -1817,10 +1846,14 @@ export interface components {
             reason: string | null;
             /** @description Whole cycles left, rounded down; below zero they are past. */
             remainingCycles: number | null;
+            /** @description Days left; a calendar limit is good through its day. */
+            remainingDays: number | null;
             /** @description Whole minutes left. */
             remainingMinutes: number | null;
+            /** @description The requirement it is of; null for a limit. */
+            requirement: components["schemas"]["DueRequirementDto"] | null;
             revision: string | null;
-            serialNumber: string;
+            serialNumber: string | null;
             /** @enum {string} */
             status: "closed" | "over" | "in-tolerance" | "soon" | "planned" | "later" | "not-verified" | "not-applicable";
         };
@@ -2863,7 +2896,7 @@ export interface components {
             description: string;
             id: string;
             /** @enum {string} */
-            kind: "engine" | "pod" | "apu" | "module" | "part";
+            kind: "engine" | "pod" | "apu" | "part" | "module";
             life: components["schemas"]["LifeDto"] | null;
             lifeLimited: boolean;
             partNumber: string;
@@ -3208,8 +3241,10 @@ export interface components {
         SignReleaseDto: {
             /** @description The digest of the check that was seen. */
             digest: string;
-            /** @description The signer's own password, again. */
-            password: string;
+            /** @description The signer's own password, again; left out when the PIN is given. */
+            password?: string;
+            /** @description The signer's own PIN, in place of the password. */
+            pin?: string;
         };
         SignStepDto: {
             /** @description The digest of the words that were seen. */
@@ -3231,35 +3266,19 @@ export interface components {
             component: components["schemas"]["PartDto"] | null;
             id: string;
             /** @enum {string} */
-            kind: "module" | "part";
+            kind: "part" | "module";
             lifeLimited: boolean;
             name: string;
         };
-        StatementBlockerDto: {
-            /** @enum {string} */
-            code: "STEP_UNSIGNED" | "INSPECTION_MISSING";
-            number: number;
-            stepId: string;
-            title: string;
-        };
         StatementDto: {
-            blockers: components["schemas"]["StatementBlockerDto"][];
+            blockers: components["schemas"]["BlockerDto"][];
             /** @description Hash of the step's content as it stands. */
             contentHash: string;
             /** @description SHA-256 of words, content, meaning and moment; sent back at signing. */
             digest: string;
-            missing: components["schemas"]["StatementLackDto"][];
+            missing: components["schemas"]["MissingDto"][];
             /** @description Lines parted by line feeds. */
             statement: string;
-        };
-        StatementLackDto: {
-            capture: string;
-            /** @enum {string} */
-            code: "CAPTURE_MISSING" | "CAPTURE_REJECTED";
-            label: string;
-            point: string | null;
-            /** @description Why it is not accepted, in words. */
-            reasons: string[];
         };
         StayDto: {
             endReason: string | null;
