@@ -27,7 +27,7 @@ function SteppedPackage({ work, step }: { readonly work: WorkPackage; readonly s
         />
       </div>
       <Workspace packageId={work.id} step={step} />
-      {work.release !== null && <ReleasedPart packageId={work.id} releaseId={work.release.id} />}
+      {work.release !== null && <ReleasedPart releaseId={work.release.id} />}
     </>
   );
 }

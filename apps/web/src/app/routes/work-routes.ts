@@ -1,4 +1,6 @@
 import { createRoute, lazyRouteComponent, redirect } from '@tanstack/react-router';
+import { isPackageKind } from '../../format/package-words.js';
+import type { PackageKind, PackageStatus } from '../../server/work.js';
 import { signedIn } from './frame-routes.js';
 import { optionalWord } from './search-params.js';
 
@@ -9,23 +11,29 @@ const slotIn = ({ slot }: Record<string, unknown>): { slot?: Slot } =>
 
 interface WorkSearch {
   readonly airframe?: string;
-  readonly kind?: string;
-  readonly status?: string;
+  readonly kind?: PackageKind;
+  readonly status?: PackageStatus;
 }
+
+const kindIn = ({ kind }: Record<string, unknown>): { kind?: PackageKind } =>
+  isPackageKind(kind) ? { kind } : {};
+
+const statusIn = ({ status }: Record<string, unknown>): { status?: PackageStatus } =>
+  status === 'open' || status === 'released' || status === 'withdrawn' ? { status } : {};
 
 const work = createRoute({
   getParentRoute: () => signedIn,
   path: '/work',
   validateSearch: (search): WorkSearch => ({
     ...optionalWord(search, 'airframe'),
-    ...optionalWord(search, 'kind'),
-    ...optionalWord(search, 'status'),
+    ...kindIn(search),
+    ...statusIn(search),
   }),
   component: lazyRouteComponent(() => import('../../features/work/work-page.js'), 'WorkPage'),
 });
 
 interface NewPackageSearch {
-  readonly kind?: string;
+  readonly kind?: PackageKind;
   readonly airframe?: string;
   readonly component?: string;
   readonly position?: string;
@@ -38,7 +46,7 @@ const newPackage = createRoute({
   getParentRoute: () => signedIn,
   path: '/packages/new',
   validateSearch: (search): NewPackageSearch => ({
-    ...optionalWord(search, 'kind'),
+    ...kindIn(search),
     ...optionalWord(search, 'airframe'),
     ...optionalWord(search, 'component'),
     ...optionalWord(search, 'position'),
@@ -93,7 +101,7 @@ const oldChanges = createRoute({
   path: '/changes',
   validateSearch: (search): WorkSearch => ({
     ...optionalWord(search, 'airframe'),
-    ...optionalWord(search, 'status'),
+    ...statusIn(search),
   }),
   beforeLoad: ({ search }) => {
     throw redirect({ to: '/work', search, replace: true });

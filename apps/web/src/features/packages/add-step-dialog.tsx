@@ -36,7 +36,7 @@ export function AddStepDialog({ work, onClose }: AddStepDialogProps) {
     const nothing = step.title.trim() === '' ? NO_TITLE : null;
     setMissing(nothing);
     setAttempt(attempt + 1);
-    if (nothing === null) act.mutate({ packageId: work.id, ...ownStep(step) });
+    if (nothing === null) act.mutate({ packageId: work.id, step: ownStep(step) });
     else act.reset();
   };
   const messages = missing === null ? summaryOf(act.error, ids) : [{ fieldId: ids.title, message: missing }];
@@ -66,7 +66,6 @@ export function AddStepDialog({ work, onClose }: AddStepDialogProps) {
         step={step}
         set={(change) => setStep((before) => ({ ...before, ...change }))}
         said={(field) => (field === 'title' ? missing : null) ?? fieldMessage(act.error, field)}
-        ordered={work.order != null}
         autoFocus
       />
     </SheetDialog>

@@ -28,8 +28,8 @@ export function PackageActions({ work, releaseFirst = false }: PackageActionsPro
   const mayAmend = useMay('amend-an-order');
   const mayAdd = useMay('add-a-step');
   const mayWithdraw = useMay('withdraw-a-package');
-  const order = work.order ?? null;
   const moved = work.changes.length > 0;
+  const { order } = work;
   const close = () => setAsked(null);
   if (work.status !== 'open') return null;
   return (

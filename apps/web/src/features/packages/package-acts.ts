@@ -1,22 +1,29 @@
+import { dataOrThrow, ifMatch } from '@strutbook/api-client/index.js';
+import type { components } from '@strutbook/api-client/schema.gen.js';
 import type { ActHeaders } from '../../server/act.js';
-import { writeLoose } from '../../server/loose.js';
-import type { WorkPackage } from '../../server/work.js';
-import type { Secret } from '../../ui/fields/secret-field.js';
-import type { OrderRequest } from './order/order-draft.js';
+import { api } from '../../server/api.js';
 
-export interface Amendment extends OrderRequest {
+type Shapes = components['schemas'];
+
+export type OwnStep = Shapes['OwnStepDto'];
+
+export interface Amendment {
   readonly packageId: string;
-  /** Another person, on the same device. */
-  readonly confirmation: Secret & { readonly signInName: string };
+  readonly version: number;
+  /** The whole order as it shall be, why, and the second person on the same device. */
+  readonly body: Shapes['AmendOrderDto'];
 }
 
 /** Amends the order, confirmed by a second person. Throws: ProblemError. */
-export const amendOrder = ({ packageId, ...body }: Amendment, headers: ActHeaders) =>
-  writeLoose<WorkPackage>('/api/packages/{id}/order', {
-    params: { path: { id: packageId } },
-    body,
-    headers,
-  });
+export async function amendOrder({ packageId, version, body }: Amendment, headers: ActHeaders) {
+  return dataOrThrow(
+    await api.POST('/api/packages/{id}/order', {
+      params: { path: { id: packageId } },
+      body,
+      headers: { ...headers, ...ifMatch(`"v${version}"`) },
+    }),
+  );
+}
 
 export interface Withdrawal {
   readonly packageId: string;
@@ -24,34 +31,28 @@ export interface Withdrawal {
 }
 
 /** Withdraws a package in which nothing moved. Throws: ProblemError. */
-export const withdrawPackage = ({ packageId, reason }: Withdrawal, headers: ActHeaders) =>
-  writeLoose<WorkPackage>('/api/packages/{id}/withdraw', {
-    params: { path: { id: packageId } },
-    body: { reason },
-    headers,
-  });
-
-export type Moves = 'removal' | 'installation';
-
-/** What a step that moves something captures: the serial read from its plate, and the papers of what is fitted. */
-interface MovesCapture {
-  readonly kind: 'component-off' | 'component-on' | 'papers';
-  readonly key: string;
-  readonly label: string;
+export async function withdrawPackage({ packageId, reason }: Withdrawal, headers: ActHeaders) {
+  return dataOrThrow(
+    await api.POST('/api/packages/{id}/withdraw', {
+      params: { path: { id: packageId } },
+      body: { reason },
+      headers,
+    }),
+  );
 }
 
-export interface OwnStep {
-  readonly title: string;
-  readonly text?: string;
-  readonly inspection: 'none' | 'independent';
-  readonly moves?: Moves;
-  readonly captures?: readonly MovesCapture[];
-}
-
-export interface AddedStep extends OwnStep {
+export interface AddedStep {
   readonly packageId: string;
+  readonly step: OwnStep;
 }
 
 /** Adds a step of one's own to an open package. Throws: ProblemError. */
-export const addStep = ({ packageId, ...body }: AddedStep, headers: ActHeaders) =>
-  writeLoose<unknown>('/api/packages/{id}/steps', { params: { path: { id: packageId } }, body, headers });
+export async function addStep({ packageId, step }: AddedStep, headers: ActHeaders) {
+  return dataOrThrow(
+    await api.POST('/api/packages/{id}/steps', {
+      params: { path: { id: packageId } },
+      body: step,
+      headers,
+    }),
+  );
+}

@@ -20,7 +20,7 @@ function Subject({ work: { airframe, component } }: { readonly work: WorkPackage
         ,{' '}
       </>
     );
-  if (component == null) return null;
+  if (component === null) return null;
   return (
     <>
       Component{' '}
@@ -49,9 +49,9 @@ export function PackageBelow({ work }: { readonly work: WorkPackage }) {
       <p>
         <Subject work={work} />
         {hasSteps(work) ? 'opened' : 'change of'} {momentText(openedAt)}
-        {reference != null && `, reference ${reference}`}
+        {reference !== null && `, reference ${reference}`}
       </p>
-      {procedure != null && (
+      {procedure !== null && (
         <p className="quiet">
           Steps from {procedure.title}, revision {procedure.revision}; {procedure.document}, revision{' '}
           {procedure.documentRevision}

@@ -33,14 +33,14 @@ export function PackagePage({ packageId }: { readonly packageId: string }) {
       <Answered query={query} doing="Reading the package" lines={8}>
         {({ changes, release, order }) => (
           <>
-            {changes.length === 0 && order != null && <OrderPart order={order} />}
-            {changes.length === 0 && order == null && (
+            {changes.length === 0 && order !== null && <OrderPart order={order} />}
+            {changes.length === 0 && order === null && (
               <EmptyState>Nothing was changed in this package, and it has no steps.</EmptyState>
             )}
             {changes.map((change) => (
               <ChangeRecord key={`${change.position?.id ?? ''} ${change.slot}`} change={change} />
             ))}
-            {release !== null && <ReleasedPart packageId={packageId} releaseId={release.id} />}
+            {release !== null && <ReleasedPart releaseId={release.id} />}
           </>
         )}
       </Answered>

@@ -1,31 +1,18 @@
+import { dataOrThrow } from '@strutbook/api-client/index.js';
+import type { components } from '@strutbook/api-client/schema.gen.js';
 import { queryOptions } from '@tanstack/react-query';
-import { readLoose } from '../../server/loose.js';
-import { PACKAGES_KEY, type PackageKind } from '../../server/work.js';
+import { api } from '../../server/api.js';
+import { PACKAGES_KEY } from '../../server/work.js';
 
-export type Why = 'to-do' | 'to-inspect' | 'rejected';
+type Shapes = components['schemas'];
 
-export interface WaitingStep {
-  readonly id: string;
-  readonly number: number;
-  readonly title: string;
-  readonly why: Why;
-}
-
-export interface WaitingPackage {
-  readonly id: string;
-  readonly number: string;
-  readonly kind: PackageKind;
-  readonly title: string;
-  readonly steps: readonly WaitingStep[];
-}
-
-interface MyWork {
-  readonly packages: readonly WaitingPackage[];
-}
+export type WaitingStep = Shapes['WaitingStepDto'];
+export type WaitingPackage = Shapes['WaitingPackageDto'];
+export type Why = WaitingStep['why'];
 
 /** The steps that wait for whoever is signed in, by package. */
 export const myWorkQuery = queryOptions({
   queryKey: [...PACKAGES_KEY, 'my-work'],
   staleTime: 0,
-  queryFn: ({ signal }) => readLoose<MyWork>('/api/my-work', { signal }),
+  queryFn: async ({ signal }) => dataOrThrow(await api.GET('/api/my-work', { signal })),
 });

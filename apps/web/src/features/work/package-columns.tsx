@@ -1,4 +1,4 @@
-import { packageKind } from '../../format/package-words.js';
+import { packageKind, packagePlace } from '../../format/package-words.js';
 import { dayText } from '../../format/when.js';
 import type { WorkRow } from '../../server/work.js';
 import { RouteLink } from '../../ui/actions/route-link.js';
@@ -13,7 +13,7 @@ function Subject({ row: { airframe, component } }: { readonly row: WorkRow }) {
         <SerialText>{airframe.registration}</SerialText>
       </RouteLink>
     );
-  if (component == null) return 'None';
+  if (component === null) return 'None';
   return (
     <RouteLink href={`/components/${component.id}`}>
       <SerialText>{component.serialNumber}</SerialText>
@@ -29,7 +29,7 @@ function Standing({ row: { status, releaseNumber } }: { readonly row: WorkRow })
 }
 
 const stepsText = ({ steps }: WorkRow): string =>
-  steps === undefined || steps.total === 0 ? 'No steps' : `${steps.signed} of ${steps.total}`;
+  steps.total === 0 ? 'No steps' : `${steps.signed} of ${steps.total}`;
 
 /** Packages in a table: number, what, on what, how far, and the release. */
 export const PACKAGE_COLUMNS: readonly Column<WorkRow>[] = [
@@ -51,7 +51,7 @@ export const PACKAGE_COLUMNS: readonly Column<WorkRow>[] = [
         {title}
         <span className="small quiet work-kind">
           {packageKind(kind)}
-          {place != null && `, ${place}`}
+          {place !== null && `, ${packagePlace(place)}`}
         </span>
       </>
     ),

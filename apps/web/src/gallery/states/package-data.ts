@@ -11,6 +11,10 @@ const ROW: WorkRow = {
   status: 'open',
   openedAt: '2026-11-20T21:40Z',
   airframe: { id: 'a-417', registration: 'ZZ-417' },
+  component: null,
+  place: 'Position 3',
+  reference: null,
+  steps: { signed: 0, total: 0 },
   releaseNumber: null,
   version: 1,
 };
@@ -32,7 +36,6 @@ export const PACKAGES: readonly WorkRow[] = [
     id: 'k-240',
     number: 'EC-0240',
     title: 'Engine change, position 3 of ZZ-417: KT-377 off, KT-655 on',
-    place: 'Position 3',
     steps: { signed: 14, total: 46 },
   },
   {
@@ -42,7 +45,13 @@ export const PACKAGES: readonly WorkRow[] = [
     kind: 'component-change',
     title: 'HPT disk 2 replaced in the shop',
     airframe: null,
-    component: { id: 'c-KT-601', serialNumber: 'KT-601', description: 'K84 engine' },
+    component: {
+      id: 'c-KT-601',
+      kind: 'engine',
+      serialNumber: 'KT-601',
+      partNumber: 'K84-0001',
+      description: 'K84 engine',
+    },
     place: 'HPT disk 2',
     status: 'withdrawn',
     steps: { signed: 0, total: 6 },
@@ -89,6 +98,10 @@ export const MY_WORK = {
 /** A package that waits for its release. */
 export const OPEN_PACKAGE: WorkPackage = {
   ...ROW,
+  ruleSet: 'eu-145',
+  procedure: null,
+  order: null,
+  requirements: [],
   changes: [
     {
       position: { id: 'p-3', number: 3, label: '3' },
@@ -154,6 +167,13 @@ export const NOTE: ReleaseNote = {
   packageNumber: ROW.number,
   summary: BLOCKED_CHECK.summary,
   airframe: 'ZZ-417',
+  subject: 'ZZ-417',
+  certificate: {
+    documentId: 'd-9',
+    fileName: 'RN-0232.pdf',
+    pages: 2,
+    sha256: '9f2b6f0f1c9d1f3b7a0b5f9f0a4f2f8d1e6c3b5a7d9e0f1a2b3c4d5e6f708192',
+  },
   ruleSet: RULES,
   signedAt: '2026-11-21T02:10Z',
   person: 'Wen Tolvarsen',
@@ -223,6 +243,7 @@ export const ORDER: Order = {
   slotId: 'slot-3',
   slot: 'engine',
   slotName: 'Engine',
+  positionId: 'p-3',
   positionNumber: 3,
   outgoing: {
     id: 'c-KT-377',

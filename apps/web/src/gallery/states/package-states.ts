@@ -1,8 +1,6 @@
 import { ENGINE } from './component-data.js';
 import { AIRFRAMES, FOUR_ENGINES } from './fleet-data.js';
 import {
-  BLOCKED_CHECK,
-  CLEAR_CHECK,
   DUTIES,
   MY_WORK,
   NOTE,
@@ -11,7 +9,6 @@ import {
   PACKAGES,
   PROCEDURES,
   RELEASED_PACKAGE,
-  STEPS_CHECK,
   WITHDRAWN_PACKAGE,
 } from './package-data.js';
 import { COMPONENT_ROWS, LOCATIONS, MODELS } from './register-data.js';
@@ -24,7 +21,6 @@ const page = (rows: readonly unknown[], next: string | null = null) => ok({ rows
 const airframes: Answers = { 'GET /api/airframes': ok(AIRFRAMES) };
 const LIST = 'GET /api/packages';
 const ONE = 'GET /api/packages/k-231';
-const CHECK = 'GET /api/packages/k-231/release-check';
 const open: Answers = { [ONE]: ok(OPEN_PACKAGE) };
 
 const work: Answers = {
@@ -47,21 +43,7 @@ const opening: Answers = {
 
 const PROBLEM = { type: 'about:blank', requestId: '01J9-8A11-08' } as const;
 
-/** Somebody else was faster. */
-const CHANGED: StateAnswer = {
-  status: 409,
-  body: {
-    ...PROBLEM,
-    title: 'The records changed',
-    status: 409,
-    code: 'CHECK_CHANGED',
-    detail: 'Step 12 was undone after this check.',
-    fields: [],
-  },
-};
-
 const PLACED = '/packages/new?kind=engine-change&airframe=a-417&position=3';
-const CHECKED = '/packages/k-231/release-check';
 
 /** Work, packages, their release, and changes logged afterwards, in their states. */
 export const PACKAGE_STATES: readonly ScreenState[] = [
@@ -191,6 +173,15 @@ export const PACKAGE_STATES: readonly ScreenState[] = [
     path: '/packages/k-231',
     answers: { [ONE]: ok(RELEASED_PACKAGE), 'GET /api/releases/r-232': ok(NOTE) },
   },
+  {
+    name: 'package-printing',
+    title: 'Package, released, its certificate not printed yet',
+    path: '/packages/k-231',
+    answers: {
+      [ONE]: ok(RELEASED_PACKAGE),
+      'GET /api/releases/r-232': ok({ ...NOTE, certificate: null }),
+    },
+  },
   { name: 'package-missing', title: 'No such package', path: '/packages/k-231', answers: { [ONE]: MISSING } },
   {
     name: 'package-loading',
@@ -199,64 +190,4 @@ export const PACKAGE_STATES: readonly ScreenState[] = [
     answers: { [ONE]: 'never' },
   },
   { name: 'package-failed', title: 'Package, failed', path: '/packages/k-231', answers: { [ONE]: FAILED } },
-  {
-    name: 'check-blocked',
-    title: 'Release check, three points open',
-    path: CHECKED,
-    answers: { ...open, [CHECK]: ok(BLOCKED_CHECK) },
-  },
-  {
-    name: 'check-steps',
-    title: 'Release check, steps, tool, requirement and person',
-    path: CHECKED,
-    answers: { ...open, [CHECK]: ok(STEPS_CHECK) },
-  },
-  {
-    name: 'check-clear',
-    title: 'Release check, nothing blocks',
-    path: CHECKED,
-    answers: { ...open, [CHECK]: ok(CLEAR_CHECK) },
-  },
-  {
-    name: 'check-changed',
-    title: 'Release check, the records overtook it',
-    path: CHECKED,
-    answers: {
-      ...open,
-      [CHECK]: ok(CLEAR_CHECK),
-      'POST /api/packages/k-231/release': CHANGED,
-    },
-  },
-  {
-    name: 'check-denied',
-    title: 'Release check, may not sign',
-    path: CHECKED,
-    roles: ['technician'],
-    answers: { ...open, [CHECK]: ok(CLEAR_CHECK) },
-  },
-  {
-    name: 'check-offline',
-    title: 'Release check, no connection',
-    path: CHECKED,
-    offline: true,
-    answers: { ...open, [CHECK]: ok(CLEAR_CHECK) },
-  },
-  {
-    name: 'check-released',
-    title: 'Release check of a released package',
-    path: CHECKED,
-    answers: { [ONE]: ok(RELEASED_PACKAGE), [CHECK]: ok({ ...CLEAR_CHECK, released: true }) },
-  },
-  {
-    name: 'check-loading',
-    title: 'Release check, under way',
-    path: CHECKED,
-    answers: { ...open, [CHECK]: 'never' },
-  },
-  {
-    name: 'check-failed',
-    title: 'Release check, failed',
-    path: CHECKED,
-    answers: { ...open, [CHECK]: FAILED },
-  },
 ];

@@ -11,6 +11,8 @@ export interface ScreenState {
   /** Who looks; an administrator who may also release, unless told. */
   readonly roles?: readonly string[];
   readonly offline?: boolean;
+  /** The answer after which the connection is lost: 'GET /api/board'. */
+  readonly lostAfter?: string;
   /** By method and path: 'GET /api/board'. */
   readonly answers: Readonly<Record<string, StateAnswer>>;
 }

@@ -2,7 +2,9 @@ import { DISK, ENGINE, STAYS } from './component-data.js';
 import { AIRFRAMES, BOARD, FOUR_ENGINES, FOUR_ENGINES_THEN, TWO_ENGINES } from './fleet-data.js';
 import { PACKAGE_STATES } from './package-states.js';
 import { RECORD_STATES } from './record-states.js';
+import { RELEASE_STATES } from './release-states.js';
 import { FAILED, MISSING, type ScreenState } from './screen-state.js';
+import { STEP_STATES } from './steps/step-states.js';
 import { DUE_ROWS } from './work-data.js';
 
 const ok = (body: unknown) => ({ body });
@@ -136,5 +138,7 @@ export const SCREEN_STATES: readonly ScreenState[] = [
     answers: { ...airframes, 'GET /api/due-points': FAILED },
   },
   ...PACKAGE_STATES,
+  ...RELEASE_STATES,
+  ...STEP_STATES,
   ...RECORD_STATES,
 ];

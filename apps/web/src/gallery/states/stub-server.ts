@@ -20,6 +20,8 @@ async function answer(request: Request, name: string): Promise<Response> {
       : (state?.answers[`${request.method} ${pathname}`] ?? MISSING);
   // The connection is lost once it is known who is signed in.
   if (state?.offline === true) window.dispatchEvent(new Event('offline'));
+  if (state?.lostAfter === `${request.method} ${pathname}`)
+    setTimeout(() => window.dispatchEvent(new Event('offline')), 400);
   if (said === 'never') return new Promise(() => undefined);
   if (said === 'lost') throw new TypeError('No connection');
   const { status = 200, body } = said;

@@ -85,7 +85,10 @@ function OrderLines({ opening: { draft, place } }: { readonly opening: Opening }
 
 function StepsLine({ opening: { draft } }: { readonly opening: Opening }) {
   const procedures = useQuery(proceduresQuery(draft.kind)).data ?? [];
-  if (draft.stepsFrom === 'own') return counted(draft.ownSteps.length, 'step of our own', 'steps of our own');
+  if (draft.stepsFrom === 'own') {
+    const own = counted(draft.ownSteps.length, 'step of our own', 'steps of our own');
+    return isOrdered(draft) ? `Those that make the order, and ${own}` : own;
+  }
   const found = procedures.find(({ id }) => id === draft.procedureId);
   if (found === undefined) return 'Not chosen';
   return `${counted(found.steps, 'step')} from ${found.title}, revision ${found.revision}; ${found.document}, revision ${found.documentRevision}`;

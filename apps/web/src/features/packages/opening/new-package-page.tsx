@@ -2,7 +2,6 @@ import { useQuery } from '@tanstack/react-query';
 import { useSearch } from '@tanstack/react-router';
 import { holderWords, useMay } from '../../../server/authority.js';
 import { airframesQuery } from '../../../server/fleet.js';
-import type { PackageKind } from '../../../server/work.js';
 import { ActionLink } from '../../../ui/actions/action-link.js';
 import { Answered } from '../../../ui/messages/answered.js';
 import { EmptyState } from '../../../ui/messages/empty-state.js';
@@ -12,14 +11,6 @@ import { EMPTY_OPENING, type OpeningDraft } from './opening-draft.js';
 import { OpeningForm } from './opening-form.js';
 import '../packages.css';
 import './opening.css';
-
-const KINDS: ReadonlySet<string> = new Set([
-  'engine-change',
-  'pod-swap',
-  'inspection',
-  'component-change',
-  'directive',
-]);
 
 /** What the address says already. */
 function useStart(): OpeningDraft {
@@ -36,7 +27,7 @@ function useStart(): OpeningDraft {
   const on = component === undefined ? { airframeId: airframe } : { componentId: component };
   return {
     ...EMPTY_OPENING,
-    kind: KINDS.has(kind) ? (kind as PackageKind) : '',
+    kind,
     subject: component === undefined ? 'airframe' : 'component',
     airframeId: airframe ?? '',
     componentId: component ?? '',

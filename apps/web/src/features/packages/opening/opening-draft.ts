@@ -1,15 +1,14 @@
+import type { components } from '@strutbook/api-client/schema.gen.js';
 import type { PackageKind } from '../../../server/work.js';
 import {
   EMPTY_ORDER,
   type OrderDraft,
   type OrderOn,
-  type OrderRequest,
   orderFaults,
   orderRequest,
   type Standing,
 } from '../order/order-draft.js';
 import { NO_TITLE, ownStep, type TypedStep } from '../own-step-fields.js';
-import type { OwnStep } from '../package-acts.js';
 
 export type Section = 'work' | 'order' | 'steps' | 'requirements' | 'look-over';
 
@@ -54,18 +53,7 @@ export const EMPTY_OPENING: OpeningDraft = {
 };
 
 /** What the server is asked to open. */
-export interface OpeningRequest {
-  readonly kind: PackageKind;
-  readonly title: string;
-  readonly reference?: string;
-  readonly airframeId?: string;
-  readonly componentId?: string;
-  readonly ruleSet?: string;
-  readonly procedureId?: string;
-  readonly steps?: readonly OwnStep[];
-  readonly order?: OrderRequest;
-  readonly requirements?: readonly NamedDuty[];
-}
+export type OpeningRequest = components['schemas']['NewPackageDto'];
 
 const ORDERED: ReadonlySet<string> = new Set(['engine-change', 'pod-swap', 'component-change']);
 /** Work on an airframe's own positions. */
@@ -89,15 +77,12 @@ export const sectionsOf = (draft: OpeningDraft): readonly Section[] => [
 
 export type Faults = Readonly<Record<string, string>>;
 
-function workFaults({ kind, subject, airframeId, componentId, ruleSet }: OpeningDraft): Faults {
+function workFaults({ kind, subject, airframeId, componentId }: OpeningDraft): Faults {
   return {
     ...(kind === '' ? { kind: 'Choose the kind of work' } : {}),
     ...(subject === 'airframe' && airframeId === '' ? { airframeId: 'Choose the airframe' } : {}),
     ...(subject === 'component' && componentId === ''
       ? { componentId: 'Choose the component by its serial' }
-      : {}),
-    ...(subject === 'component' && ruleSet === ''
-      ? { ruleSet: 'Choose the rules it is released under' }
       : {}),
   };
 }
@@ -105,13 +90,11 @@ function workFaults({ kind, subject, airframeId, componentId, ruleSet }: Opening
 function stepsFaults(draft: OpeningDraft): Faults {
   const { stepsFrom, procedureId, ownSteps } = draft;
   if (stepsFrom === 'procedure') return procedureId === '' ? { procedureId: 'Choose the procedure' } : {};
-  if (ownSteps.length === 0) return { steps: 'Add at least one step' };
+  // What is ordered has its own steps already.
+  if (ownSteps.length === 0) return isOrdered(draft) ? {} : { steps: 'Add at least one step' };
   const faults: Record<string, string> = {};
   for (const [place, { title }] of ownSteps.entries())
     if (title.trim() === '') faults[`steps.${place}.title`] = NO_TITLE;
-  const moves = (wanted: string): boolean => ownSteps.some((step) => step.moves === wanted);
-  if (isOrdered(draft) && draft.order.putsOn && !moves('installation'))
-    faults['steps'] = 'Add a step that puts the ordered component on';
   return faults;
 }
 
@@ -146,11 +129,13 @@ export function openingRequest(draft: OpeningDraft, title: string, there: Standi
     kind: kind === '' ? 'inspection' : kind,
     title: title.trim(),
     ...(reference.trim() === '' ? {} : { reference: reference.trim() }),
-    ...(subject === 'airframe' ? { airframeId } : { componentId, ruleSet }),
+    ...(subject === 'airframe' ? { airframeId } : { componentId, ...(ruleSet === '' ? {} : { ruleSet }) }),
     ...(draft.stepsFrom === 'procedure'
       ? { procedureId: draft.procedureId }
-      : { steps: draft.ownSteps.map(ownStep) }),
+      : draft.ownSteps.length === 0
+        ? {}
+        : { steps: draft.ownSteps.map(ownStep) }),
     ...(isOrdered(draft) ? { order: orderRequest(draft.order, orderOn(draft), there) } : {}),
-    ...(duties.length === 0 ? {} : { requirements: duties }),
+    ...(duties.length === 0 ? {} : { requirements: [...duties] }),
   };
 }

@@ -1,30 +1,24 @@
+import { dataOrThrow } from '@strutbook/api-client/index.js';
+import type { components } from '@strutbook/api-client/schema.gen.js';
 import { queryOptions } from '@tanstack/react-query';
 import type { ActHeaders } from '../../../server/act.js';
-import { readLoose, writeLoose } from '../../../server/loose.js';
-import type { PackageKind, WorkPackage } from '../../../server/work.js';
+import { api } from '../../../server/api.js';
+import { readLoose } from '../../../server/loose.js';
+import type { PackageKind } from '../../../server/work.js';
 import type { OrderOn } from '../order/order-draft.js';
 import type { OpeningRequest } from './opening-draft.js';
 
-export interface ProcedureRow {
-  readonly id: string;
-  readonly code: string;
-  readonly revision: string;
-  readonly title: string;
-  readonly kind: PackageKind;
-  readonly document: string;
-  readonly documentRevision: string;
-  readonly steps: number;
-  /** Whether no later revision of it is recorded. */
-  readonly latest: boolean;
-}
+export type ProcedureRow = components['schemas']['ProcedureRowDto'];
 
 /** The procedures for one kind of work. */
-export const proceduresQuery = (kind: string) =>
+export const proceduresQuery = (kind: PackageKind | '') =>
   queryOptions({
     queryKey: ['procedures', 'of-kind', kind],
     enabled: kind !== '',
-    queryFn: ({ signal }) =>
-      readLoose<readonly ProcedureRow[]>('/api/procedures', { params: { query: { kind } }, signal }),
+    queryFn: async ({ signal }) =>
+      dataOrThrow(
+        await api.GET('/api/procedures', { params: { query: kind === '' ? {} : { kind } }, signal }),
+      ),
   });
 
 /** How a requirement stands on one subject. */
@@ -59,5 +53,6 @@ export const dutiesQuery = ({ kind, id }: OrderOn) =>
   });
 
 /** Opens a package. Throws: ProblemError. */
-export const openPackage = (body: OpeningRequest, headers: ActHeaders) =>
-  writeLoose<WorkPackage>('/api/packages', { body, headers });
+export async function openPackage(body: OpeningRequest, headers: ActHeaders) {
+  return dataOrThrow(await api.POST('/api/packages', { body, headers }));
+}

@@ -73,6 +73,12 @@ function OwnSteps({ opening: { draft, set, said } }: SectionProps) {
     set({ ownSteps: ownSteps.map((step, index) => (index === place ? { ...step, ...part } : step)) });
   return (
     <>
+      {isOrdered(draft) && (
+        <p>
+          The steps that make the order come first by themselves: taking off with its serial, and putting on
+          with papers, serial and an inspection. Add below what else is to be done.
+        </p>
+      )}
       {said('steps') !== null && (
         <p className="field-error" id="opening-steps-error">
           {said('steps')}
@@ -101,7 +107,6 @@ function OwnSteps({ opening: { draft, set, said } }: SectionProps) {
               step={step}
               set={(part) => change(place, part)}
               said={(field) => said(`steps.${place}.${field}`)}
-              ordered={isOrdered(draft)}
               autoFocus={place > 0}
             />
           </li>
@@ -109,7 +114,7 @@ function OwnSteps({ opening: { draft, set, said } }: SectionProps) {
       </ol>
       <div>
         <Button id={openingId('steps')} onClick={() => set({ ownSteps: [...ownSteps, EMPTY_STEP] })}>
-          {ownSteps.length === 0 ? 'Add the first step' : 'Add another step'}
+          {ownSteps.length === 0 ? 'Add a step' : 'Add another step'}
         </Button>
       </div>
     </>
@@ -134,7 +139,7 @@ export function StepsSection({ opening }: SectionProps) {
           const own = target.value === 'own';
           set({
             stepsFrom: own ? 'own' : 'procedure',
-            ...(own && draft.ownSteps.length === 0 ? { ownSteps: [EMPTY_STEP] } : {}),
+            ...(own && draft.ownSteps.length === 0 && !isOrdered(draft) ? { ownSteps: [EMPTY_STEP] } : {}),
           });
         }}
       />

@@ -58,7 +58,9 @@ function RuleField({ opening: { draft, set, said } }: SectionProps) {
     <SelectField
       id={openingId('ruleSet')}
       label="Rules it is released under"
-      unchosen="Choose the rules"
+      optional
+      hint="For a component on no airframe; one on an airframe has the airframe’s rules"
+      unchosen="As its airframe has them"
       value={draft.ruleSet}
       options={rules.map(({ code, name }) => ({ value: code, label: name }))}
       onChange={({ target }) => set({ ruleSet: target.value })}

@@ -1,105 +1,48 @@
-import { useId, useState } from 'react';
-import { useAct } from '../../../server/act.js';
 import { useOfflineSince } from '../../../server/connection.js';
-import type { Order, WorkPackage } from '../../../server/work.js';
 import { Button } from '../../../ui/actions/button.js';
-import { NO_SECRET, SecretField } from '../../../ui/fields/secret-field.js';
+import { SecretField } from '../../../ui/fields/secret-field.js';
+import { TextAreaField } from '../../../ui/fields/text-area-field.js';
 import { TextField } from '../../../ui/fields/text-field.js';
-import { announce } from '../../../ui/messages/announcements.js';
-import { ErrorSummary, type FieldMessage } from '../../../ui/messages/error-summary.js';
-import { fieldMessage, summaryOf } from '../../../ui/messages/field-messages.js';
+import { ErrorSummary } from '../../../ui/messages/error-summary.js';
 import { OFF_WHILE_OFFLINE } from '../../../ui/messages/offline-bar.js';
 import { SheetDialog } from '../../../ui/overlay/sheet-dialog.js';
-import { amendOrder } from '../package-acts.js';
-import { draftOf, ORDER_IDS, type OrderOn, orderFaults, orderRequest } from './order-draft.js';
 import { OrderFields } from './order-fields.js';
-import { useOrderPlaces } from './places-there.js';
+import { type Amending, useAmending } from './use-amending.js';
 
-interface AmendDialogProps {
-  readonly work: WorkPackage;
-  readonly order: Order;
-  readonly onClose: () => void;
-}
-
-type Faults = Readonly<Record<string, string>>;
-
-/** The server's names of the order's fields have no 'order.' before them here. */
-const bare = (field: string): string => field.replace(/^order\./, '');
-
-function useAmending({ work, order, onClose }: AmendDialogProps) {
-  const id = useId();
-  const on: OrderOn =
-    order.positionNumber !== null && work.airframe !== null
-      ? { kind: 'airframe', id: work.airframe.id }
-      : { kind: 'component', id: work.component?.id ?? '' };
-  const [draft, setDraft] = useState(() => draftOf(order));
-  const [signInName, setSignInName] = useState('');
-  const [secret, setSecret] = useState(NO_SECRET);
-  const [faults, setFaults] = useState<Faults>({});
-  const [attempt, setAttempt] = useState(0);
-  const there = useOrderPlaces(on, draft).chosen?.there ?? null;
-  const ids: Readonly<Record<string, string>> = {
-    ...Object.fromEntries(Object.entries(ORDER_IDS).map(([field, control]) => [bare(field), control])),
-    'confirmation.signInName': `${id}-name`,
-    'confirmation.secret': `${id}-secret`,
-    signInName: `${id}-name`,
-    secret: `${id}-secret`,
-  };
-  const act = useAct({
-    perform: amendOrder,
-    refresh: [[]],
-    onDone: () => {
-      announce(`The order of ${work.number} is amended. The order before it stays on record.`);
-      onClose();
-    },
-  });
-  const send = () => {
-    const found: Record<string, string> = {};
-    for (const [field, words] of Object.entries(orderFaults(draft, on, there))) found[bare(field)] = words;
-    if (signInName.trim() === '')
-      found['confirmation.signInName'] = 'Enter the sign-in name of the person who confirms it';
-    if (secret.secret === '')
-      found['confirmation.secret'] =
-        `The person who confirms enters their ${secret.method === 'pin' ? 'PIN' : 'password'}`;
-    setFaults(found);
-    setAttempt(attempt + 1);
-    if (Object.keys(found).length > 0) act.reset();
-    else
-      act.mutate({
-        packageId: work.id,
-        ...orderRequest(draft, on, there),
-        confirmation: { signInName: signInName.trim(), ...secret },
-      });
-  };
-  const said = (field: string): string | null =>
-    faults[field] ?? fieldMessage(act.error, field) ?? fieldMessage(act.error, `order.${field}`);
-  const messages: readonly FieldMessage[] =
-    Object.keys(faults).length > 0
-      ? Object.entries(faults).map(([field, message]) => ({ fieldId: ids[field] ?? null, message }))
-      : summaryOf(act.error, ids);
-  return {
-    id,
-    on,
-    draft,
-    setDraft,
-    signInName,
-    setSignInName,
-    secret,
-    setSecret,
-    attempt,
-    act,
-    send,
-    said,
-    messages,
-  };
+/** The second person, on the same device. */
+function Confirmation({ amending }: { readonly amending: ReturnType<typeof useAmending> }) {
+  const { ids, said, signInName, setSignInName, secret, setSecret } = amending;
+  return (
+    <fieldset className="package-part">
+      <legend>Confirmed by a second person</legend>
+      <p className="quiet">They look at the order and confirm it here. You stay signed in.</p>
+      <TextField
+        id={ids['confirmation.signInName']}
+        label="Their sign-in name"
+        mono
+        spellCheck={false}
+        autoCapitalize="none"
+        value={signInName}
+        onChange={({ target }) => setSignInName(target.value)}
+        error={said('confirmation.signInName')}
+      />
+      <SecretField
+        id={ids['confirmation.secret'] ?? ''}
+        whose="Their"
+        value={secret}
+        onChange={setSecret}
+        error={said('confirmation.secret')}
+      />
+    </fieldset>
+  );
 }
 
 /** Amends the order of an open package: a second person confirms it on the same tablet. */
-export function AmendDialog(props: AmendDialogProps) {
+export function AmendDialog(props: Amending) {
   const { work, onClose } = props;
   const offline = useOfflineSince() !== null;
   const amending = useAmending(props);
-  const { id, act, said } = amending;
+  const { act, ids, said, draft, setDraft, reason, setReason } = amending;
   return (
     <SheetDialog
       shape="sheet"
@@ -114,7 +57,7 @@ export function AmendDialog(props: AmendDialogProps) {
             offBecause={offline ? OFF_WHILE_OFFLINE : null}
             onClick={amending.send}
           >
-            Amend the order
+            {act.isPending ? 'Amending' : 'Amend the order'}
           </Button>
           <Button onClick={onClose}>Leave it as it is</Button>
         </>
@@ -122,37 +65,25 @@ export function AmendDialog(props: AmendDialogProps) {
     >
       <ErrorSummary messages={amending.messages} attempt={amending.attempt + (act.isError ? 1 : 0)} />
       <p>
-        The order before it stays on record. Entries already made are judged against the new order when they
-        are made again; what was signed on a serial that no longer fits stops counting.
+        The order before it stays on record. What was read from plates and papers of a side that changes is
+        struck out and read anew. What was taken off or put on already is not amended.
       </p>
       <OrderFields
         placeFixed
-        draft={amending.draft}
-        set={(change) => amending.setDraft((before) => ({ ...before, ...change }))}
+        draft={draft}
+        set={(change) => setDraft((before) => ({ ...before, ...change }))}
         on={amending.on}
-        said={(field) => said(bare(field))}
+        said={said}
       />
-      <fieldset className="package-part">
-        <legend>Confirmed by a second person</legend>
-        <p className="quiet">They confirm here, on this device. You stay signed in.</p>
-        <TextField
-          id={`${id}-name`}
-          label="Their sign-in name"
-          mono
-          spellCheck={false}
-          autoCapitalize="none"
-          value={amending.signInName}
-          onChange={({ target }) => amending.setSignInName(target.value)}
-          error={said('confirmation.signInName') ?? said('signInName')}
-        />
-        <SecretField
-          id={`${id}-secret`}
-          whose="Their"
-          value={amending.secret}
-          onChange={amending.setSecret}
-          error={said('confirmation.secret') ?? said('secret')}
-        />
-      </fieldset>
+      <TextAreaField
+        id={ids['reason']}
+        label="Why the order is amended"
+        maxLength={200}
+        value={reason}
+        onChange={({ target }) => setReason(target.value)}
+        error={said('reason')}
+      />
+      <Confirmation amending={amending} />
     </SheetDialog>
   );
 }

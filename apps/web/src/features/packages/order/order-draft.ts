@@ -1,5 +1,5 @@
 import type { ChangeSlot } from '../../../server/wire.js';
-import type { Order } from '../../../server/work.js';
+import type { Order, OrderRequest } from '../../../server/work.js';
 
 /** What is ordered, as typed. */
 export interface OrderDraft {
@@ -25,18 +25,6 @@ export const EMPTY_ORDER: OrderDraft = {
   removedTo: '',
   reason: '',
 };
-
-/** The order as the server takes it. */
-export interface OrderRequest {
-  readonly slotId?: string;
-  readonly positionNumber?: number;
-  readonly slot?: ChangeSlot;
-  readonly outgoingSerial?: string;
-  readonly incomingSerial?: string;
-  readonly ratingCode?: string;
-  readonly removedToLocation?: string;
-  readonly reason: string;
-}
 
 /** What stands at a place now. */
 export interface Standing {
@@ -96,9 +84,9 @@ export function orderRequest(draft: OrderDraft, on: OrderOn, there: Standing | n
   };
 }
 
-/** An order on record as a draft, to be amended. Its reason is asked anew. */
+/** An order on record as a draft, to be amended. */
 export function draftOf(order: Order): OrderDraft {
-  const { slot, slotId, positionNumber, incoming, ratingCode, removedToLocation } = order;
+  const { slot, slotId, positionNumber, incoming, ratingCode, removedToLocation, reason } = order;
   return {
     positionNumber: positionNumber === null ? '' : String(positionNumber),
     slot: slot === 'pod' || slot === 'apu' ? slot : 'engine',
@@ -107,6 +95,6 @@ export function draftOf(order: Order): OrderDraft {
     incomingSerial: incoming?.serialNumber ?? '',
     ratingCode: ratingCode ?? '',
     removedTo: removedToLocation ?? '',
-    reason: '',
+    reason,
   };
 }

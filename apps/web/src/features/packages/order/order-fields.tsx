@@ -147,7 +147,7 @@ export function OrderFields(props: OrderFieldsProps) {
       </div>
       <TextAreaField
         id={ORDER_IDS['order.reason']}
-        label={placeFixed ? 'Why the order is amended' : 'Why'}
+        label="Why it is changed"
         hint="As the work order has it"
         maxLength={200}
         value={draft.reason}

@@ -2,7 +2,6 @@ import { dataOrThrow, ifMatch } from '@strutbook/api-client/index.js';
 import { queryOptions } from '@tanstack/react-query';
 import type { ActHeaders } from '../../../server/act.js';
 import { api } from '../../../server/api.js';
-import { writeLoose } from '../../../server/loose.js';
 import type { ReleaseNote } from '../../../server/wire.js';
 import { PACKAGES_KEY } from '../../../server/work.js';
 import type { Secret } from '../../../ui/fields/secret-field.js';
@@ -18,13 +17,18 @@ export const releaseCheckQuery = (id: string) =>
       dataOrThrow(await api.GET('/api/packages/{id}/release-check', { params: { path: { id } }, signal })),
   });
 
-/** A release as it was signed. It never changes. */
+const PRINTING_MS = 1500;
+
+const isPrinted = (note: ReleaseNote | undefined): boolean => (note?.certificate ?? null) !== null;
+
+/** A release as it was signed. It never changes; its certificate is printed some seconds later. */
 export const releaseNoteQuery = (id: string) =>
   queryOptions({
     queryKey: [...PACKAGES_KEY, 'release', id],
-    staleTime: Number.POSITIVE_INFINITY,
-    queryFn: async ({ signal }) =>
+    queryFn: async ({ signal }): Promise<ReleaseNote> =>
       dataOrThrow(await api.GET('/api/releases/{id}', { params: { path: { id } }, signal })),
+    staleTime: ({ state }) => (isPrinted(state.data) ? Number.POSITIVE_INFINITY : 0),
+    refetchInterval: ({ state }) => (state.data === undefined || isPrinted(state.data) ? false : PRINTING_MS),
   });
 
 export interface Signing extends Secret {
@@ -34,12 +38,15 @@ export interface Signing extends Secret {
 }
 
 /** Signs the release of exactly what the check showed. Throws: ProblemError. */
-export const signRelease = (
+export async function signRelease(
   { packageId, version, digest, method, secret }: Signing,
   headers: ActHeaders,
-): Promise<ReleaseNote> =>
-  writeLoose<ReleaseNote>('/api/packages/{id}/release', {
-    params: { path: { id: packageId } },
-    headers: { ...headers, ...ifMatch(`"v${version}"`) },
-    body: { digest, ...(method === 'password' ? { password: secret } : { pin: secret }) },
-  });
+) {
+  return dataOrThrow(
+    await api.POST('/api/packages/{id}/release', {
+      params: { path: { id: packageId } },
+      headers: { ...headers, ...ifMatch(`"v${version}"`) },
+      body: { digest, ...(method === 'password' ? { password: secret } : { pin: secret }) },
+    }),
+  );
+}

@@ -5,20 +5,15 @@ import { ReleaseNotePart } from './release-note.js';
 import { releaseNoteQuery } from './release-queries.js';
 import '../packages.css';
 
-interface ReleasedPartProps {
-  readonly packageId: string;
-  readonly releaseId: string;
-}
-
 /** The release of a package as signed, with its certificate. */
-export function ReleasedPart({ releaseId }: ReleasedPartProps) {
+export function ReleasedPart({ releaseId }: { readonly releaseId: string }) {
   const query = useQuery(releaseNoteQuery(releaseId));
   return (
     <Answered query={query} doing="Reading the release" lines={6}>
       {(note) => (
         <>
           <ReleaseNotePart note={note} />
-          <Certificate releaseId={releaseId} number={note.number} />
+          <Certificate certificate={note.certificate} number={note.number} />
         </>
       )}
     </Answered>

@@ -26,7 +26,7 @@ interface SignPanelProps {
 function offBecause(blocking: readonly Objection[], offline: boolean, may: boolean): string | null {
   if (!may) return `Releasing needs the authority of: ${holderWords('release')}. You do not hold it.`;
   if (blocking.length > 0) {
-    const what = blocking.slice(0, 3).map(({ subject }) => subject.label);
+    const what = blocking.slice(0, 3).map(({ subject }) => subject.label.replace(/\.$/, ''));
     const more = blocking.length > 3 ? `, and ${counted(blocking.length - 3, 'more', 'more')}` : '';
     return `Off while ${counted(blocking.length, 'point')} ${blocking.length === 1 ? 'is' : 'are'} open: ${what.join('; ')}${more}`;
   }
