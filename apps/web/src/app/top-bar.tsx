@@ -4,7 +4,7 @@ import { isReadOnly, type Session } from '../server/session.js';
 import { Button } from '../ui/actions/button.js';
 import { Mark } from '../ui/page/mark.js';
 import { PersonMenu } from './person-menu.js';
-import { PLACES } from './places.js';
+import { belongsTo, PLACES } from './places.js';
 
 interface TopBarProps {
   readonly session: Session | null;
@@ -39,7 +39,11 @@ export function TopBar({ session, onFind }: TopBarProps) {
         <ul>
           {PLACES.map((place) => (
             <li key={place.path}>
-              <Link to={place.path} className="top-place" activeProps={{ 'aria-current': 'page' }}>
+              <Link
+                to={place.path}
+                className="top-place"
+                aria-current={belongsTo(place, path) ? 'page' : undefined}
+              >
                 {place.name}
               </Link>
             </li>

@@ -3,7 +3,7 @@ import { Button } from '../../../ui/actions/button.js';
 import { StatusMark } from '../../../ui/status/status-mark.js';
 import type { Column } from '../../../ui/table/column.js';
 import type { Authorisation } from './authorisation-data.js';
-import { isLive, lookOf, scopeWord, typeText, untilText } from './authorisation-words.js';
+import { isLive, lookOf, scopeRank, scopeWord, typeText, untilText } from './authorisation-words.js';
 
 const STANDINGS = ['ends-soon', 'in-force', 'to-come', 'ended', 'voided'];
 
@@ -11,7 +11,7 @@ const PERSON: Column<Authorisation> = {
   id: 'person',
   header: 'Name',
   cell: ({ personName }) => personName,
-  sortBy: ({ personName, scope }) => `${personName} ${scope}`,
+  sortBy: ({ personName, scope }) => `${personName} ${scopeRank(scope)}`,
   namesRow: true,
 };
 
@@ -26,7 +26,7 @@ export const FACT_COLUMNS: readonly Column<Authorisation>[] = [
         {voided && <strong className="fact-voided">“{voidReason ?? 'no reason recorded'}”</strong>}
       </>
     ),
-    sortBy: ({ scope }) => scope,
+    sortBy: ({ scope }) => scopeRank(scope),
   },
   { id: 'type', header: 'On', cell: typeText, sortBy: typeText },
   {

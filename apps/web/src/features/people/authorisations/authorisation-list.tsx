@@ -34,7 +34,7 @@ interface NarrowProps {
 
 function Narrow({ find, onFind, ended, onEnded }: NarrowProps) {
   return (
-    <search className="row">
+    <search className="field-row">
       <TextField
         label="Find"
         hint="Name, type or reference"

@@ -16,6 +16,9 @@ export const SCOPES = [
 export const scopeWord = (scope: Scope): string =>
   SCOPES.find(({ value }) => value === scope)?.label ?? scope;
 
+/** Work before inspections before releases. */
+export const scopeRank = (scope: Scope): number => SCOPES.findIndex(({ value }) => value === scope);
+
 /** Whether the roles sign this at all. */
 export const signsWith = (scope: Scope, roles: readonly string[]): boolean =>
   SCOPES.some((entry) => entry.value === scope && entry.roles.some((role) => roles.includes(role)));

@@ -90,14 +90,7 @@ export function ToolForm({ onAdded }: { readonly onAdded: (tool: ToolView) => vo
       <div className="sub-row-fields">
         <WordsField form={form} name="rangeLow" label="Lowest" mono inputMode="decimal" optional />
         <WordsField form={form} name="rangeHigh" label="Highest" mono inputMode="decimal" optional />
-        <WordsField
-          form={form}
-          name="deviation"
-          label="Deviation, percent"
-          mono
-          inputMode="decimal"
-          optional
-        />
+        <WordsField form={form} name="deviation" label="Deviation, %" mono inputMode="decimal" optional />
       </div>
       <p className="field-hint">
         Range and deviation stand on its certificate.

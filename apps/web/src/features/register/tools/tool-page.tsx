@@ -19,14 +19,16 @@ function Identity({ tool }: { readonly tool: ToolView }) {
     ['Kind', kindWord(tool.kind)],
     ['Range', rangeText(tool)],
     ['Largest deviation', deviationText(tool)],
-    ['Good through', dueText(tool)],
   ] as const;
   return (
     <dl className="facts">
       <div>
         <dt>Calibration</dt>
         <dd>
-          <StatusMark status={status} word={word} />
+          <StatusMark
+            status={status}
+            word={tool.dueOn === null ? word : `${word}, good through ${dueText(tool)}`}
+          />
         </dd>
       </div>
       {facts.map(([term, value]) => (

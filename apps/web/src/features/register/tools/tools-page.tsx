@@ -43,8 +43,7 @@ const COLUMNS: readonly Column<Tool>[] = [
   {
     id: 'what',
     header: 'What it is',
-    cell: ({ description, kind }) =>
-      kind === 'other' ? description : `${description} (${kindWord(kind).toLowerCase()})`,
+    cell: ({ description }) => description,
     sortBy: ({ description }) => description,
   },
   { id: 'range', header: 'Range', cell: rangeText },
@@ -69,7 +68,7 @@ function Filters({ shown }: { readonly shown: number | null }) {
     });
   };
   return (
-    <search className="row">
+    <search className="field-row">
       <TextField
         label="Find"
         hint="Serial number, what it is, unit"
