@@ -2,6 +2,7 @@ import { atMinute, onTheWire } from '../scenario/acts.js';
 import { instantAt } from '../scenario/instants.js';
 import type { FullRegister } from './full-register.js';
 import { get, type NamingRequest, post } from './naming-request.js';
+import { workRequests } from './open-work.js';
 import { peopleAndTools } from './people-and-tools.js';
 
 type Ids = FullRegister['ids'];
@@ -22,6 +23,7 @@ export function namingRequests({ ids: theirs }: FullRegister, own: FullRegister)
     ...facts(theirs, own.ids),
     ...moves(theirs, own),
     ...peopleAndTools(theirs, own.ids),
+    ...workRequests(theirs, own.ids),
   ];
 }
 
@@ -149,6 +151,8 @@ function moves(
 
 const WHOLE_LISTS = [
   'authorisations',
+  'my-work',
+  'procedures',
   'tools',
   ...[
     'airframe-types',

@@ -6,6 +6,7 @@ import { instantAt } from '../scenario/instants.js';
 import { employ, type Office } from '../scenario/office.js';
 import { done } from '../scenario/problem.js';
 import { Register } from '../scenario/register.js';
+import { openWork } from './open-work.js';
 
 /** One operator's records with something of every kind in them, and the ids of it all. */
 export interface FullRegister {
@@ -31,6 +32,11 @@ export interface FullRegister {
     readonly ratingChange: string;
     readonly package: string;
     readonly release: string;
+    readonly procedure: string;
+    readonly openPackage: string;
+    readonly step: string;
+    readonly entry: string;
+    readonly photo: string;
     readonly import: string;
     readonly job: string;
     readonly document: string;
@@ -76,6 +82,7 @@ export async function fillRegister(
       flight: flights[0]?.id ?? '',
     },
     ...{ package: packageId, release: await certified(office, mark, packageId) },
+    ...(await openWork(office, mark, airframe.id)),
     ...(await recordFacts(fleet.register, spare.id)),
     stay: await lastOf(administrator, `/api/components/${first.id}/places`),
     opening: await lastOf(administrator, `/api/airframes/${airframe.id}/openings`),

@@ -3,6 +3,7 @@ export interface NamingRequest {
   readonly route: string;
   readonly path: string;
   readonly body?: object;
+  readonly headers?: Readonly<Record<string, string>>;
 }
 
 /** A reading of the record with this id. */
