@@ -1,5 +1,6 @@
 import { TWO_ENGINES } from './fleet-data.js';
 import { AIRFRAME, DOCUMENTS, FILE_ROWS, FILES, FLIGHTS, HISTORY, PEOPLE, REACHED } from './record-data.js';
+import { AUTHORISATIONS } from './register/tool-data.js';
 import { COMPONENT, COMPONENT_ROWS, FACTS, LIMITS, LOCATIONS, MODELS, TYPES } from './register-data.js';
 import { FAILED, type ScreenState, type StateAnswer } from './screen-state.js';
 
@@ -19,6 +20,7 @@ const NOTHING: Answers = {
   'GET /api/components': page([]),
   'GET /api/imports': page([]),
   'GET /api/people': page([]),
+  'GET /api/authorisations': ok([]),
 };
 
 const FILLED: Answers = {
@@ -40,6 +42,7 @@ const FILLED: Answers = {
   'GET /api/documents': ok(DOCUMENTS),
   'GET /api/imports': page(FILE_ROWS),
   'GET /api/people': page(PEOPLE),
+  'GET /api/authorisations': ok(AUTHORISATIONS),
 };
 
 const SCREENS = [

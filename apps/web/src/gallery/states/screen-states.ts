@@ -2,6 +2,7 @@ import { DISK, ENGINE, STAYS } from './component-data.js';
 import { AIRFRAMES, BOARD, FOUR_ENGINES, FOUR_ENGINES_THEN, TWO_ENGINES } from './fleet-data.js';
 import { PACKAGE_STATES } from './package-states.js';
 import { RECORD_STATES } from './record-states.js';
+import { KEEPING_STATES } from './register/keeping-states.js';
 import { RELEASE_STATES } from './release-states.js';
 import { FAILED, MISSING, type ScreenState } from './screen-state.js';
 import { STEP_STATES } from './steps/step-states.js';
@@ -141,4 +142,5 @@ export const SCREEN_STATES: readonly ScreenState[] = [
   ...RELEASE_STATES,
   ...STEP_STATES,
   ...RECORD_STATES,
+  ...KEEPING_STATES,
 ];
