@@ -64,10 +64,10 @@ export function AuthorisationList() {
   const wanted = find.trim().toLowerCase();
   const rows = all.filter((entry) => (ended || isLive(entry)) && (wanted === '' || holds(entry, wanted)));
   return (
-    <section className="stack" aria-labelledby="authorisations">
+    <div className="stack">
       <div className="authorisations-head">
         <div>
-          <h2 id="authorisations">Who may sign what</h2>
+          <h2>Who may sign what</h2>
           <p className="quiet">
             {authorisations.data !== undefined &&
               `${counted(all.filter(counts).length, 'authorisation')} in force today. `}
@@ -108,6 +108,6 @@ export function AuthorisationList() {
         />
       </SheetDialog>
       {ending !== null && <EndDialog authorisation={ending} onClose={() => setEnding(null)} />}
-    </section>
+    </div>
   );
 }

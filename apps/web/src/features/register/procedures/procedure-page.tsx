@@ -13,7 +13,7 @@ import { PROCEDURES_KEPT } from './procedures-page.js';
 import { StepPart } from './step-part.js';
 import './procedures.css';
 
-const LANES = { out: 'Taking out', in: 'Putting in', both: 'Both' } as const;
+const LANES = { out: 'Taking out. ', in: 'Putting in. ', both: '' } as const;
 
 const groupId = ({ letter }: StepGroup): string => `group-${letter}`;
 
@@ -84,7 +84,8 @@ function Groups({ procedure }: { readonly procedure: Procedure }) {
           <h2 id={groupId(group)} className="section-heading" tabIndex={-1}>
             {group.letter} {group.title}
             <span className="procedure-place">
-              {LANES[group.lane]}. {podPlaceWords(group.place)}
+              {LANES[group.lane]}
+              {podPlaceWords(group.place)}
             </span>
           </h2>
           <ol className="plain-list">

@@ -27,7 +27,11 @@ function Identity({ tool }: { readonly tool: ToolView }) {
         <dd>
           <StatusMark
             status={status}
-            word={tool.dueOn === null ? word : `${word}, good through ${dueText(tool)}`}
+            word={
+              tool.dueOn === null
+                ? word
+                : `${word}, ${tool.status === 'out-of-date' ? 'was good' : 'good'} through ${dueText(tool)}`
+            }
           />
         </dd>
       </div>
