@@ -70,6 +70,7 @@ describe('signing in', () => {
       operator: { code: founded.operatorCode, name: founded.operatorName },
       csrfToken: expect.stringMatching(/^[\w-]{43}$/),
       mustChangePassword: false,
+      hasPin: false,
     });
     const [cookie = ''] = answer.headers.getSetCookie();
     expect(cookie).toMatch(/^session=[\w-]{43}; Path=\/; Expires=[^;]+; HttpOnly; SameSite=Strict$/);

@@ -1,6 +1,7 @@
 import { IsIn, IsOptional, IsString, Length, Matches, MaxLength } from 'class-validator';
 import { IsInstantText, IsText } from '../../platform/http/field-forms.js';
 import { ObjectionDto } from '../../platform/http/objection.dto.js';
+import { BlockerDto, MissingDto } from '../../records/work/wire/step.dto.js';
 
 /** For which signature the words are asked. */
 export class StatementQueryDto {
@@ -25,24 +26,6 @@ export class StatementQueryDto {
   reinspectionReason?: string;
 }
 
-/** A step that must be signed or inspected before this one. */
-export class StatementBlockerDto {
-  code!: 'STEP_UNSIGNED' | 'INSPECTION_MISSING';
-  stepId!: string;
-  number!: number;
-  title!: string;
-}
-
-/** Something the step asks for that is not entered, or not accepted. */
-export class StatementLackDto {
-  code!: 'CAPTURE_MISSING' | 'CAPTURE_REJECTED';
-  capture!: string;
-  point!: string | null;
-  label!: string;
-  /** Why it is not accepted, in words. */
-  reasons!: string[];
-}
-
 /** The words a signature would be given on, and what keeps it from being given. */
 export class StatementDto {
   /** Lines parted by line feeds. */
@@ -51,8 +34,8 @@ export class StatementDto {
   digest!: string;
   /** Hash of the step's content as it stands. */
   contentHash!: string;
-  missing!: StatementLackDto[];
-  blockers!: StatementBlockerDto[];
+  missing!: MissingDto[];
+  blockers!: BlockerDto[];
 }
 
 /** Who signs, and by what they show it. */

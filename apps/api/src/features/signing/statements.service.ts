@@ -1,5 +1,4 @@
 import { Injectable } from '@nestjs/common';
-import { reasonText } from '@strutbook/domain/work/entry-words.js';
 import { blockersOf, countingSignatures, missingEntries } from '@strutbook/domain/work/step-standing.js';
 import type { Actor } from '../../platform/access/actor.js';
 import { Database, type Tx } from '../../platform/database/database.js';
@@ -8,6 +7,7 @@ import { orNotFound } from '../../platform/problems/refusal.error.js';
 import { ordersOf } from '../../records/work/orders.js';
 import { packageHead } from '../../records/work/package-head.js';
 import { loadSteps, packageOfStep } from '../../records/work/step-records.js';
+import type { MissingDto } from '../../records/work/wire/step.dto.js';
 import { type Asked, type Meaning, wordsOf } from './signed-words.js';
 import type { StatementDto } from './signing.dto.js';
 
@@ -53,10 +53,7 @@ export class StatementsService {
       return {
         ...wordsOf(asked),
         contentHash: step.contentHash,
-        missing: missingEntries(step).map(({ reasons, ...each }) => ({
-          ...each,
-          reasons: reasons.map(reasonText),
-        })),
+        missing: missingEntries(step) as unknown as MissingDto[],
         blockers: [...blockersOf(step, all), ...undone],
       };
     });
