@@ -20,6 +20,7 @@ const NAMES_NOTHING = [
   'POST /api/procedures',
   'POST /api/session',
   'POST /api/session/password',
+  'POST /api/session/pin',
   'POST /api/tools',
 ];
 

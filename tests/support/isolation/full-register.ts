@@ -37,6 +37,7 @@ export interface FullRegister {
     readonly step: string;
     readonly entry: string;
     readonly photo: string;
+    readonly signature: string;
     readonly import: string;
     readonly job: string;
     readonly document: string;

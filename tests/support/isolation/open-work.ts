@@ -1,5 +1,5 @@
-import type { Office } from '../scenario/office.js';
-import { employ } from '../scenario/office.js';
+import type { HttpClient } from '../http-client.js';
+import { employ, type Office } from '../scenario/office.js';
 import { done } from '../scenario/problem.js';
 import { smallInspection } from '../work/small-procedure.js';
 import {
@@ -19,6 +19,9 @@ const PICTURE = Buffer.from([0xff, 0xd8, 0xff, 0xe0, 1, 2, 3]);
 const AS_PICTURE = { 'content-type': 'image/jpeg' };
 const PHOTO = 'capture=picture&fileName=a.jpg';
 const reason = { reason: 'Test' };
+const PERFORMED = `${new Date().toISOString().slice(0, 16)}Z`;
+const ASKED = `meaning=done&performedAt=${PERFORMED}`;
+const PROOF = { method: 'password', secret: 'a long enough password 1' };
 
 /** An open package that is worked: its procedure, a step, an entry and a picture. */
 export async function openWork(
@@ -52,14 +55,23 @@ export async function openWork(
     procedure,
     openPackage,
     step,
+    signature: await signed(technician, first, office.founded.password),
     entry: counted.entries[0]?.id ?? '',
     photo: pictured.entries[0]?.photoId ?? '',
   };
 }
 
+async function signed(technician: HttpClient, stepId: string, secret: string): Promise<string> {
+  const { digest } = done(
+    await technician.get<{ digest: string }>(`/api/steps/${stepId}/statement?${ASKED}`),
+  );
+  const words = { meaning: 'done', performedAt: PERFORMED, digest, method: 'password', secret };
+  return done(await technician.post<{ id: string }>(`/api/steps/${stepId}/signatures`, words)).id;
+}
+
 /** Requests that name procedures, packages that are worked, and what is in them. */
 export function workRequests(theirs: Ids, own: Ids): NamingRequest[] {
-  const { procedure, openPackage, step, entry, photo, airframe, component } = theirs;
+  const { procedure, openPackage, step, entry, photo, signature, airframe, component } = theirs;
   const steps = [{ title: 'Look.', inspection: 'none' }];
   const inspection = { kind: 'inspection', title: 'T' };
   const change = { kind: 'component-change', title: 'T', componentId: own.component };
@@ -76,6 +88,25 @@ export function workRequests(theirs: Ids, own: Ids): NamingRequest[] {
       order: { slotId: theirs.partSlot, incomingSerial: 'S', ...reason },
     }),
     post('/api/packages/{id}/withdraw', reason, openPackage),
+    {
+      route: 'GET /api/steps/{id}/statement',
+      path: `/api/steps/${step}/statement?${ASKED}`,
+    },
+    post(
+      '/api/steps/{id}/signatures',
+      { ...PROOF, meaning: 'done', performedAt: PERFORMED, digest: '0'.repeat(64) },
+      step,
+    ),
+    post('/api/step-signatures/{id}/undo', { ...PROOF, ...reason }, signature),
+    post(
+      '/api/packages/{id}/order',
+      {
+        ...reason,
+        order: { positionNumber: 1, slot: 'engine', incomingSerial: 'S', ...reason },
+        confirmation: { ...PROOF, signInName: `tech.za` },
+      },
+      openPackage,
+    ),
     post('/api/packages/{id}/steps', { title: 'Look.', inspection: 'none' }, openPackage),
     post('/api/steps/{id}/entries', { capture: 'tags-out', typed }, step),
     post('/api/step-entries/{id}/void', reason, entry),
