@@ -7,12 +7,12 @@ import { Accounting } from './accounts/accounting.js';
 import { stepNamed } from './lanes/lane-parts.js';
 import { Lanes } from './lanes/lanes.js';
 import { StepSheets } from './paper/step-sheets.js';
-import { useSignState } from './signing/may-sign.js';
+import type { Who } from './signing/sign-draft.js';
 import { SignSheet } from './signing/sign-sheet.js';
 import { type Led, StepPanel } from './step/step-panel.js';
 import { type Desk, DeskContext } from './work/use-desk.js';
 import { workQuery } from './work/work-queries.js';
-import type { Meaning, Step, Work } from './work/work-shapes.js';
+import type { Meaning, Work } from './work/work-shapes.js';
 import { WorkSummary } from './work-summary.js';
 import './workspace.css';
 
@@ -22,17 +22,10 @@ interface WorkspaceProps {
   readonly step: string | undefined;
 }
 
-interface SheetProps {
-  readonly step: Step;
+interface Signing {
+  readonly id: string;
   readonly meaning: Meaning;
-  readonly onClose: () => void;
-}
-
-function Sheet({ step, meaning, onClose }: SheetProps) {
-  const { notMine } = useSignState(step);
-  // Kept from when it was opened: after the signature, the next one would be another's.
-  const [onlyAnother] = useState(notMine !== null);
-  return <SignSheet {...{ step, meaning, onlyAnother, onClose }} />;
+  readonly who: Who;
 }
 
 interface BenchProps extends WorkspaceProps {
@@ -42,13 +35,13 @@ interface BenchProps extends WorkspaceProps {
 function Bench({ packageId, work, step: named }: BenchProps) {
   const navigate = useNavigate();
   const [led, setLed] = useState<Led | null>(null);
-  const [signing, setSigning] = useState<{ readonly id: string; readonly meaning: Meaning } | null>(null);
+  const [signing, setSigning] = useState<Signing | null>(null);
   const open = stepNamed(work.steps, named);
   const signed = work.steps.find(({ id }) => id === signing?.id) ?? null;
   const desk = useMemo<Desk>(
     () => ({
       work,
-      onSign: ({ id }, meaning) => setSigning({ id, meaning }),
+      onSign: ({ id }, meaning, who) => setSigning({ id, meaning, who }),
       hrefOf: (stepId) => `/packages/${packageId}?step=${encodeURIComponent(stepId)}`,
     }),
     [work, packageId],
@@ -88,7 +81,12 @@ function Bench({ packageId, work, step: named }: BenchProps) {
       </div>
       <StepSheets work={work} />
       {signing !== null && signed !== null && (
-        <Sheet step={signed} meaning={signing.meaning} onClose={() => setSigning(null)} />
+        <SignSheet
+          step={signed}
+          meaning={signing.meaning}
+          who={signing.who}
+          onClose={() => setSigning(null)}
+        />
       )}
     </DeskContext>
   );

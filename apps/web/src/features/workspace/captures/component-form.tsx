@@ -74,10 +74,11 @@ export function ComponentForm({
     value: draft[key],
     mono: true,
     spellCheck: false,
-    onFocus: () => setLeft(false),
     onBlur: () => setLeft(true),
-    onChange: ({ target }: { readonly target: { readonly value: string } }) =>
-      setDraft({ ...draft, [key]: target.value }),
+    onChange: ({ target }: { readonly target: { readonly value: string } }) => {
+      setLeft(false);
+      setDraft({ ...draft, [key]: target.value });
+    },
   });
   return (
     <RecordForm

@@ -35,9 +35,11 @@ export function PapersForm({ step, capture }: { readonly step: Step; readonly ca
       mono
       spellCheck={false}
       value={typed[key]}
-      onFocus={() => setLeft(false)}
       onBlur={() => setLeft(true)}
-      onChange={({ target }) => change({ [key]: target.value })}
+      onChange={({ target }) => {
+        setLeft(false);
+        change({ [key]: target.value });
+      }}
     />
   );
   return (

@@ -3,6 +3,7 @@ import { useEffect, useState } from 'react';
 import { flushSync } from 'react-dom';
 import { momentText } from '../../../format/when.js';
 import { PrintSheet, SignatureBlank } from '../../../ui/print/print-sheet.js';
+import { isAccepted, lastEntry } from '../captures/capture-entries.js';
 import { limitWords } from '../captures/readings-form.js';
 import { typedWords } from '../captures/typed-words.js';
 import { type Group, groupsOf, signedOf } from '../lanes/lane-parts.js';
@@ -18,6 +19,13 @@ function askedWords(capture: Capture): string {
   if (capture.kind === 'readings')
     return capture.rows.map((row) => `${row.label} ${limitWords(row)} ${row.unit}`).join('; ');
   return capture.kind === 'count' ? `${capture.what} ${capture.direction}` : '';
+}
+
+/** A blank for each thing that is not accepted yet: for a torque, one for each bolt. */
+function blanksOf(step: Step, capture: Capture): string[] {
+  if (capture.kind !== 'torque') return isAccepted(lastEntry(step, capture)) ? [] : [''];
+  const open = capture.points.filter((point) => !isAccepted(lastEntry(step, capture, point)));
+  return capture.points.length < 2 ? open.map(() => '') : open.map((point) => `Bolt ${point}: `);
 }
 
 function EntryLine({ capture, entry }: { readonly capture: Capture; readonly entry: Entry }) {
@@ -42,15 +50,18 @@ function CaptureLines({ step, capture }: { readonly step: Step; readonly capture
         <strong>{capture.label}</strong>
         {asked !== '' && `: ${asked}`}
       </p>
-      {entries.length === 0 ? (
-        <p className="sheet-blank">Value, tool, name, date and time UTC</p>
-      ) : (
+      {entries.length > 0 && (
         <ul>
           {entries.map((entry) => (
             <EntryLine key={entry.id} capture={capture} entry={entry} />
           ))}
         </ul>
       )}
+      {blanksOf(step, capture).map((blank) => (
+        <p key={blank} className="sheet-blank">
+          {blank}value, tool, name, date and time UTC
+        </p>
+      ))}
     </div>
   );
 }

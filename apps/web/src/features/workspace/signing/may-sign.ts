@@ -1,10 +1,12 @@
+import { ruleSetOn } from '@strutbook/domain/release/rule-sets.js';
 import { counted } from '../../../format/counts.js';
 import { holderWords, useMay } from '../../../server/authority.js';
 import { useOfflineSince } from '../../../server/connection.js';
 import { useSession } from '../../../server/session.js';
 import { OFF_WHILE_OFFLINE } from '../../../ui/messages/offline-bar.js';
+import { utcToday } from '../torque/tools.js';
 import { isFrozen, useDesk } from '../work/use-desk.js';
-import type { Meaning, Signature, Step } from '../work/work-shapes.js';
+import type { Meaning, Signature, Step, Work } from '../work/work-shapes.js';
 
 export const countingOf = (step: Step, meaning: Meaning): Signature | null =>
   step.signatures.findLast((each) => each.meaning === meaning && each.counts) ?? null;
@@ -24,6 +26,8 @@ export interface SignState {
   readonly off: string | null;
   /** Why the person signed in cannot; another one may. */
   readonly notMine: string | null;
+  /** Whether the rule set lets one person look again at their own work, with a reason. */
+  readonly alone: boolean;
 }
 
 function stepOff(step: Step): string | null {
@@ -35,6 +39,9 @@ function stepOff(step: Step): string | null {
   return `Off until captured: ${first.label}${first.point === null ? '' : ` ${first.point}`}${more}`;
 }
 
+const mayAlone = ({ package: { ruleSet } }: Work): boolean =>
+  ruleSetOn(ruleSet, utcToday())?.onePersonReinspection === true;
+
 /** Whether this step can be signed now, here, and by whom. The server is the judge. */
 export function useSignState(step: Step): SignState {
   const { work } = useDesk();
@@ -42,7 +49,8 @@ export function useSignState(step: Step): SignState {
   const offline = useOfflineSince() !== null;
   const may = { done: useMay('sign-steps'), inspection: useMay('inspect-steps') };
   const meaning = nextMeaning(step);
-  if (meaning === null || isFrozen(work)) return { meaning: null, hidden: true, off: null, notMine: null };
+  if (meaning === null || isFrozen(work))
+    return { meaning: null, hidden: true, off: null, notMine: null, alone: false };
   const mine = countingOf(step, 'done')?.personId === session?.person.id;
   const authority = meaning === 'done' ? 'sign-steps' : 'inspect-steps';
   const notMine =
@@ -56,5 +64,6 @@ export function useSignState(step: Step): SignState {
     hidden: meaning === 'done' && step.standing === 'rejected',
     off: offline ? OFF_WHILE_OFFLINE : meaning === 'done' ? stepOff(step) : null,
     notMine,
+    alone: meaning === 'inspection' && mine && may.inspection && mayAlone(work),
   };
 }

@@ -11,7 +11,7 @@ const WORDS = { done: 'Sign', inspection: 'Sign the inspection' } as const;
 export function SignArea({ step }: { readonly step: Step }) {
   const { onSign } = useDesk();
   const readOnly = useReadOnly();
-  const { meaning, hidden, off, notMine } = useSignState(step);
+  const { meaning, hidden, off, notMine, alone } = useSignState(step);
   if (meaning === null) return null;
   if (readOnly) return <p className="quiet">You read only.</p>;
   if (hidden)
@@ -24,14 +24,19 @@ export function SignArea({ step }: { readonly step: Step }) {
     return (
       <div className="sign-area">
         <p>{notMine}</p>
-        <Button large offBecause={off} onClick={() => onSign(step, meaning)}>
+        <Button large offBecause={off} onClick={() => onSign(step, meaning, 'another')}>
           Another person signs here
         </Button>
+        {alone && (
+          <Button kind="quiet" offBecause={off} onClick={() => onSign(step, meaning, 'alone')}>
+            Nobody else can be had: inspect it again yourself
+          </Button>
+        )}
       </div>
     );
   return (
     <div className="sign-area">
-      <Button kind="primary" large offBecause={off} onClick={() => onSign(step, meaning)}>
+      <Button kind="primary" large offBecause={off} onClick={() => onSign(step, meaning, 'me')}>
         {WORDS[meaning]}
       </Button>
     </div>

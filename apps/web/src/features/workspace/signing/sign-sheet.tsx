@@ -1,26 +1,34 @@
 import { useOfflineSince } from '../../../server/connection.js';
-import { useSession } from '../../../server/session.js';
 import { Button } from '../../../ui/actions/button.js';
 import { MomentField } from '../../../ui/fields/moment-field.js';
-import { TextField } from '../../../ui/fields/text-field.js';
 import { Answered } from '../../../ui/messages/answered.js';
 import { ErrorSummary } from '../../../ui/messages/error-summary.js';
 import { OFF_WHILE_OFFLINE } from '../../../ui/messages/offline-bar.js';
 import { SheetDialog } from '../../../ui/overlay/sheet-dialog.js';
-import { ChoiceField } from '../captures/choice-field.js';
 import type { Meaning, Step } from '../work/work-shapes.js';
 import { SecretFields } from './secret-fields.js';
 import { SignConflict } from './sign-conflict.js';
-import { type Signing, useSigning, type Who } from './use-signing.js';
+import type { Who } from './sign-draft.js';
+import { type Signing, useSigning } from './use-signing.js';
+import { WhoSigns } from './who-signs.js';
 import './signing.css';
 
+const WAITS = {
+  name: 'The words to sign stand here once it is known who signs.',
+  reason: 'The words to sign stand here once the reason is entered.',
+} as const;
+
 /** The words the server built, as they will be signed. */
-function Words({ signing: { statement } }: { readonly signing: Signing }) {
+function Words({ signing: { words } }: { readonly signing: Signing }) {
+  const { statement, performedAt, waitsFor } = words;
+  if (waitsFor !== null) return <p className="sign-words quiet">{WAITS[waitsFor]}</p>;
+  if (performedAt === null)
+    return <p className="sign-words quiet">The words to sign stand here once the moment can be read.</p>;
   return (
     <Answered query={statement} doing="Reading the words to sign" lines={5}>
-      {({ statement: words, digest }) => (
+      {({ statement: told, digest }) => (
         <>
-          <blockquote className="sign-words">{words}</blockquote>
+          <blockquote className="sign-words">{told}</blockquote>
           <p className="small quiet">
             Digest <code className="sign-digest">{digest.slice(0, 16)}</code>, checked again by the server
             when you sign.
@@ -31,46 +39,15 @@ function Words({ signing: { statement } }: { readonly signing: Signing }) {
   );
 }
 
-function WhoSigns({ signing, choices }: { readonly signing: Signing; readonly choices: boolean }) {
-  const { draft, change, ids, errorOf } = signing;
-  const session = useSession();
-  const options: readonly { readonly value: Who; readonly label: string }[] = [
-    { value: 'me', label: session?.person.fullName ?? 'You' },
-    { value: 'another', label: 'Another person' },
-  ];
-  return (
-    <>
-      {choices && (
-        <ChoiceField
-          legend="Who signs"
-          options={options}
-          value={draft.who}
-          onChoose={(who) => change({ who, secret: '' })}
-        />
-      )}
-      {draft.who === 'another' && (
-        <TextField
-          id={ids.signInName}
-          label="Their sign-in name"
-          hint={`They sign on this tablet. ${session?.person.fullName ?? 'You'} stays signed in.`}
-          autoCapitalize="none"
-          spellCheck={false}
-          value={draft.signInName}
-          error={errorOf(ids.signInName)}
-          onChange={({ target }) => change({ signInName: target.value })}
-        />
-      )}
-    </>
-  );
-}
-
 function SignForm({ signing, choices }: { readonly signing: Signing; readonly choices: boolean }) {
-  const { draft, change, ids, errorOf, statement, busy } = signing;
+  const { draft, change, ids, errorOf, words, busy } = signing;
   const offline = useOfflineSince() !== null;
-  const ready = statement.data !== undefined && statement.fetchStatus !== 'fetching';
+  const whoFirst = draft.who !== 'me';
+  const who = <WhoSigns {...{ signing, choices }} />;
   return (
     <form className="stack" noValidate onSubmit={signing.submit}>
       <ErrorSummary messages={signing.messages} attempt={signing.attempt} />
+      {whoFirst && who}
       <Words signing={signing} />
       <MomentField
         id={ids.performedAt}
@@ -79,10 +56,10 @@ function SignForm({ signing, choices }: { readonly signing: Signing; readonly ch
         error={errorOf(ids.performedAt)}
         onTyped={(performedAt) => change({ performedAt })}
       />
-      <WhoSigns {...{ signing, choices }} />
+      {!whoFirst && who}
       <SecretFields
         id={ids.secret}
-        whose={draft.who === 'me' ? 'Your' : 'Their'}
+        whose={draft.who === 'another' ? 'Their' : 'Your'}
         method={draft.method}
         secret={draft.secret}
         error={errorOf(ids.secret)}
@@ -94,7 +71,7 @@ function SignForm({ signing, choices }: { readonly signing: Signing; readonly ch
           type="submit"
           kind="primary"
           large
-          busy={busy || !ready}
+          busy={busy || words.statement.isFetching}
           offBecause={offline ? OFF_WHILE_OFFLINE : null}
         >
           {busy ? 'Signing' : 'Sign these words'}
@@ -107,19 +84,18 @@ function SignForm({ signing, choices }: { readonly signing: Signing; readonly ch
 interface SignSheetProps {
   readonly step: Step;
   readonly meaning: Meaning;
-  /** The person signed in may not: only another one can. */
-  readonly onlyAnother: boolean;
+  readonly who: Who;
   readonly onClose: () => void;
 }
 
 /** Repeats what will be signed, then takes the signature of the one who did it. */
-export function SignSheet({ step, meaning, onlyAnother, onClose }: SignSheetProps) {
-  const signing = useSigning({ step, meaning, who: onlyAnother ? 'another' : 'me', onClose });
+export function SignSheet({ step, meaning, who, onClose }: SignSheetProps) {
+  const signing = useSigning({ step, meaning, who, onClose });
   const what = meaning === 'done' ? 'Sign step' : 'Sign the inspection of step';
   return (
     <SheetDialog title={`${what} ${step.definition.number}`} open shape="sheet" onClose={onClose}>
       {signing.conflict === null ? (
-        <SignForm signing={signing} choices={!onlyAnother} />
+        <SignForm signing={signing} choices={who === 'me'} />
       ) : (
         <SignConflict error={signing.conflict} onAgain={signing.again} onClose={onClose} />
       )}

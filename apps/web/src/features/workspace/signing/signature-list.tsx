@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { momentText } from '../../../format/when.js';
+import { useMay } from '../../../server/authority.js';
 import { useSession } from '../../../server/session.js';
 import { Button } from '../../../ui/actions/button.js';
 import { StatusMark } from '../../../ui/status/status-mark.js';
@@ -53,9 +54,10 @@ export function SignatureList({ step }: { readonly step: Step }) {
   const { work } = useDesk();
   const session = useSession();
   const [undoing, setUndoing] = useState<Signature | null>(null);
+  const certifies = useMay('release');
   if (step.signatures.length === 0) return null;
-  const mine = ({ personId, undone }: Signature) =>
-    !undone && !isFrozen(work) && personId === session?.person.id;
+  const mayUndo = ({ personId, undone }: Signature) =>
+    !undone && !isFrozen(work) && (certifies || personId === session?.person.id);
   return (
     <section aria-label="Signatures">
       <h4 className="capture-head">Signatures</h4>
@@ -64,7 +66,7 @@ export function SignatureList({ step }: { readonly step: Step }) {
           <Line
             key={signature.id}
             signature={signature}
-            onUndo={mine(signature) ? () => setUndoing(signature) : null}
+            onUndo={mayUndo(signature) ? () => setUndoing(signature) : null}
           />
         ))}
       </ol>

@@ -1,6 +1,7 @@
+import { dataOrThrow } from '@strutbook/api-client/index.js';
 import { queryOptions } from '@tanstack/react-query';
 import type { ActHeaders } from '../../../server/act.js';
-import { readLoose, writeLoose } from '../../../server/loose.js';
+import { api } from '../../../server/api.js';
 import type { Blocker, Meaning, Missing } from '../work/work-shapes.js';
 
 /** The words to be signed as the server builds them, and their digest. */
@@ -15,25 +16,42 @@ export interface Statement {
 export interface StatementAsked {
   readonly stepId: string;
   readonly meaning: Meaning;
-  /** An instant of the wire. */
+  /** An instant of the wire; null while none can be read. */
   readonly performedAt: string | null;
-  /** Whose words they are when another person signs here. */
-  readonly signInName?: string | undefined;
+  /** Whose words they are when another person signs here; null while nobody is named. */
+  readonly signer: { readonly signInName?: string } | null;
+  readonly reinspectionReason?: string;
 }
 
 /** Never kept: what is signed is what the record holds now. */
-export const statementQuery = ({ stepId, meaning, performedAt }: StatementAsked) =>
+export const statementQuery = ({
+  stepId,
+  meaning,
+  performedAt,
+  signer,
+  reinspectionReason,
+}: StatementAsked) =>
   queryOptions({
-    queryKey: ['statement', stepId, meaning, performedAt],
-    enabled: performedAt !== null,
+    queryKey: ['statement', stepId, meaning, performedAt, signer, reinspectionReason ?? ''],
+    enabled: performedAt !== null && signer !== null,
     staleTime: 0,
     gcTime: 0,
     refetchOnWindowFocus: false,
-    queryFn: ({ signal }) =>
-      readLoose<Statement>('/api/steps/{id}/statement', {
-        params: { path: { id: stepId }, query: { meaning, performedAt: performedAt ?? '' } },
-        signal,
-      }),
+    queryFn: async ({ signal }): Promise<Statement> =>
+      dataOrThrow(
+        await api.GET('/api/steps/{id}/statement', {
+          params: {
+            path: { id: stepId },
+            query: {
+              meaning,
+              performedAt: performedAt ?? '',
+              ...signer,
+              ...(reinspectionReason === undefined ? {} : { reinspectionReason }),
+            },
+          },
+          signal,
+        }),
+      ) as Statement,
   });
 
 export type Method = 'password' | 'pin';
@@ -50,8 +68,10 @@ export interface SigningWords {
 }
 
 /** Signs exactly the words shown. Throws: ProblemError. */
-export const signStep = ({ stepId, ...body }: SigningWords, headers: ActHeaders): Promise<unknown> =>
-  writeLoose('/api/steps/{id}/signatures', { params: { path: { id: stepId } }, body, headers });
+export async function signStep({ stepId, ...body }: SigningWords, headers: ActHeaders) {
+  const params = { path: { id: stepId } };
+  return dataOrThrow(await api.POST('/api/steps/{id}/signatures', { params, body, headers }));
+}
 
 export interface UndoWords {
   readonly signatureId: string;
@@ -61,5 +81,7 @@ export interface UndoWords {
 }
 
 /** Undoes a signature; it stays in sight with the reason. Throws: ProblemError. */
-export const undoSignature = ({ signatureId, ...body }: UndoWords, headers: ActHeaders): Promise<unknown> =>
-  writeLoose('/api/step-signatures/{id}/undo', { params: { path: { id: signatureId } }, body, headers });
+export async function undoSignature({ signatureId, ...body }: UndoWords, headers: ActHeaders) {
+  const params = { path: { id: signatureId } };
+  return dataOrThrow(await api.POST('/api/step-signatures/{id}/undo', { params, body, headers }));
+}

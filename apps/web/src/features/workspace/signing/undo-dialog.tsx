@@ -7,7 +7,7 @@ import { ErrorSummary } from '../../../ui/messages/error-summary.js';
 import { SheetDialog } from '../../../ui/overlay/sheet-dialog.js';
 import { WORK_KEY } from '../work/work-queries.js';
 import type { Signature } from '../work/work-shapes.js';
-import { keepMethod, lastMethod } from './last-method.js';
+import { keepMethod, useFirstMethod } from './last-method.js';
 import { SecretFields } from './secret-fields.js';
 import { type Method, undoSignature } from './signing-queries.js';
 
@@ -16,8 +16,9 @@ interface UndoDialogProps {
   readonly onClose: () => void;
 }
 
-/** Undoes one's own signature, with a reason and signed again. It stays in sight. */
+/** Undoes a signature, with a reason and one's own secret. It stays in sight. */
 export function UndoDialog({ signature, onClose }: UndoDialogProps) {
+  const method: Method = useFirstMethod();
   const act = useAct({
     perform: undoSignature,
     refresh: [WORK_KEY],
@@ -27,7 +28,7 @@ export function UndoDialog({ signature, onClose }: UndoDialogProps) {
     },
   });
   const form = useActForm({
-    start: { reason: '', method: lastMethod() as Method, secret: '' },
+    start: { reason: '', method, secret: '' },
     check: ({ reason, secret }) => ({
       ...(reason.trim() === '' ? { reason: 'Enter why the signature is undone' } : {}),
       ...(secret === '' ? { secret: 'Enter your password or PIN' } : {}),
@@ -57,9 +58,9 @@ export function UndoDialog({ signature, onClose }: UndoDialogProps) {
           whose="Your"
           method={form.typed.method}
           secret={form.typed.secret}
-          onMethod={(method) => {
-            keepMethod(method);
-            form.change({ method });
+          onMethod={(next) => {
+            keepMethod(next);
+            form.change({ method: next });
           }}
           onSecret={(typed) => form.change({ secret: typed })}
         />

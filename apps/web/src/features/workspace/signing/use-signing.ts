@@ -8,54 +8,74 @@ import type { FieldMessage } from '../../../ui/messages/error-summary.js';
 import { summaryOf } from '../../../ui/messages/field-messages.js';
 import { WORK_KEY } from '../work/work-queries.js';
 import type { Meaning, Step } from '../work/work-shapes.js';
-import { keepMethod, lastMethod } from './last-method.js';
+import { keepMethod, useFirstMethod } from './last-method.js';
 import { isConflict } from './sign-conflict.js';
-import { type Method, signStep, statementQuery } from './signing-queries.js';
-
-export type Who = 'me' | 'another';
-
-export interface SignDraft {
-  readonly performedAt: string;
-  readonly who: Who;
-  readonly signInName: string;
-  readonly method: Method;
-  readonly secret: string;
-}
+import { faultsOf, type SignDraft, signIds, type Who } from './sign-draft.js';
+import { signStep, statementQuery } from './signing-queries.js';
 
 const nowTyped = (): string => typedMoment(wireMinute(Math.floor(Date.now() / 60_000)));
 
-interface SigningOptions {
+export interface SigningOptions {
   readonly step: Step;
   readonly meaning: Meaning;
   readonly who: Who;
   readonly onClose: () => void;
 }
 
+/** The server's words for what is typed. Names and reasons are part of them: asked once a field is left. */
+function useStatement({ step, meaning }: SigningOptions, draft: SignDraft) {
+  const [left, setLeft] = useState({ signInName: '', reason: '' });
+  const moment = parseMoment(draft.performedAt);
+  const performedAt = moment.ok ? wireMinute(moment.instant) : null;
+  const signInName = draft.signInName.trim();
+  const reason = draft.reason.trim();
+  const other = draft.who === 'another' ? { signInName: left.signInName } : {};
+  const alone = draft.who === 'alone';
+  const named = draft.who !== 'another' || left.signInName !== '';
+  const reasoned = !alone || left.reason !== '';
+  const statement = useQuery(
+    statementQuery({
+      stepId: step.id,
+      meaning,
+      performedAt,
+      signer: named && reasoned ? other : null,
+      ...(alone ? { reinspectionReason: left.reason } : {}),
+    }),
+  );
+  return {
+    statement,
+    performedAt,
+    extra: { ...other, ...(alone ? { reinspectionReason: left.reason } : {}) },
+    /** Whether the words shown are those of what is typed now. */
+    isRead: left.signInName === signInName && left.reason === reason,
+    read: () => setLeft({ signInName, reason }),
+    waitsFor: named ? (reasoned ? null : ('reason' as const)) : ('name' as const),
+  };
+}
+
 /** What is typed to sign a step, the server's words for it, and its refusal. */
-export function useSigning({ step, meaning, who, onClose }: SigningOptions) {
+export function useSigning(options: SigningOptions) {
+  const { step, meaning, who, onClose } = options;
   const base = useId();
+  const method = useFirstMethod();
   const [draft, setDraft] = useState<SignDraft>({
     performedAt: nowTyped(),
     who,
     signInName: '',
-    method: lastMethod(),
+    reason: '',
+    method,
     secret: '',
   });
   const [faults, setFaults] = useState<readonly FieldMessage[]>([]);
   const [attempt, setAttempt] = useState(0);
-  const moment = parseMoment(draft.performedAt);
-  const performedAt = moment.ok ? wireMinute(moment.instant) : null;
-  const statement = useQuery(statementQuery({ stepId: step.id, meaning, performedAt }));
-  const ids = {
-    performedAt: `${base}-at`,
-    signInName: `${base}-name`,
-    secret: `${base}-secret`,
-  };
+  const words = useStatement(options, draft);
+  const { statement, performedAt } = words;
+  const ids = signIds(base);
   const act = useAct({
     perform: signStep,
     refresh: [WORK_KEY, ['packages']],
-    onDone: () => {
-      announce(`Step ${step.definition.number} is signed.`);
+    onDone: ({ person }) => {
+      announce(`Step ${step.definition.number} is signed by ${person}.`);
       onClose();
     },
   });
@@ -63,31 +83,25 @@ export function useSigning({ step, meaning, who, onClose }: SigningOptions) {
     if (next.method !== undefined) keepMethod(next.method);
     setDraft((before) => ({ ...before, ...next }));
   };
-  const missing = (): FieldMessage[] => [
-    ...(moment.ok ? [] : [{ fieldId: ids.performedAt, message: moment.reason }]),
-    ...(draft.who === 'another' && draft.signInName.trim() === ''
-      ? [{ fieldId: ids.signInName, message: 'Enter the sign-in name of the person who signs' }]
-      : []),
-    ...(draft.secret === ''
-      ? [
-          {
-            fieldId: ids.secret,
-            message: `Enter the ${draft.method === 'pin' ? 'PIN' : 'password'}, to sign`,
-          },
-        ]
-      : []),
-  ];
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    const found = missing();
+    words.read();
+    const found = faultsOf(draft, ids);
     setAttempt(attempt + 1);
     setFaults(found);
     const digest = statement.data?.digest;
     if (found.length > 0) act.reset();
-    else if (digest !== undefined && performedAt !== null && !act.isPending) {
-      const { method, secret, signInName } = draft;
-      const named = draft.who === 'another' ? { signInName: signInName.trim() } : {};
-      act.mutate({ stepId: step.id, meaning, performedAt, digest, method, secret, ...named });
+    else if (words.isRead && digest !== undefined && performedAt !== null && !act.isPending) {
+      const { secret } = draft;
+      act.mutate({
+        stepId: step.id,
+        meaning,
+        performedAt,
+        digest,
+        method: draft.method,
+        secret,
+        ...words.extra,
+      });
     }
   };
   const again = () => {
@@ -96,15 +110,15 @@ export function useSigning({ step, meaning, who, onClose }: SigningOptions) {
     void statement.refetch();
   };
   const said = faults.length > 0 ? faults : isConflict(act.error) ? [] : summaryOf(act.error, ids);
-  const errorOf = (id: string): string | null => said.find(({ fieldId }) => fieldId === id)?.message ?? null;
   return {
     draft,
     change,
-    statement,
+    words,
     submit,
     again,
     ids,
-    errorOf,
+    errorOf: (fieldId: string): string | null =>
+      said.find((entry) => entry.fieldId === fieldId)?.message ?? null,
     messages: said,
     attempt: attempt * 2 + (act.error === null ? 0 : 1),
     busy: act.isPending,

@@ -1,9 +1,10 @@
+import { dataOrThrow } from '@strutbook/api-client/index.js';
 import { calibrationReasons, type ToolFacts } from '@strutbook/domain/torque/tool-fitness.js';
 import { TORQUE_UNITS, type TorqueUnit } from '@strutbook/domain/torque/torque.js';
 import { reasonText } from '@strutbook/domain/work/entry-words.js';
 import { queryOptions } from '@tanstack/react-query';
 import { calendarDate, isoOf } from '../../../format/utc-date.js';
-import { readLoose } from '../../../server/loose.js';
+import { api } from '../../../server/api.js';
 
 export interface ToolRow {
   readonly id: string;
@@ -21,12 +22,8 @@ export interface ToolRow {
 /** The tools of the operator. */
 export const toolsQuery = queryOptions({
   queryKey: ['tools', 'choice'],
-  queryFn: async ({ signal }) => {
-    const told = await readLoose<readonly ToolRow[] | { readonly rows: readonly ToolRow[] }>('/api/tools', {
-      signal,
-    });
-    return 'rows' in told ? told.rows : told;
-  },
+  queryFn: async ({ signal }): Promise<readonly ToolRow[]> =>
+    dataOrThrow(await api.GET('/api/tools', { signal })),
 });
 
 /** Today's date in UTC, which tools are judged on. */

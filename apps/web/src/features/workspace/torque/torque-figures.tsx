@@ -7,11 +7,18 @@ interface TorqueFiguresProps {
   readonly judgement: Judgement | null;
 }
 
-function Figure({ term, children }: { readonly term: string; readonly children: string }) {
+interface FigureProps {
+  readonly term: string;
+  readonly figure: string | null | undefined;
+  /** In place of a figure that is not known. */
+  readonly unknown?: string;
+}
+
+function Figure({ term, figure, unknown = '' }: FigureProps) {
   return (
     <div>
       <dt>{term}</dt>
-      <dd>{children}</dd>
+      <dd className={(figure ?? null) === null ? 'figure-words' : ''}>{figure ?? unknown}</dd>
     </div>
   );
 }
@@ -22,20 +29,22 @@ export function TorqueFigures({ capture, judgement }: TorqueFiguresProps) {
   const withRunOn = asksRunOn(capture) && capture.runOn.rule !== 'none';
   return (
     <dl className="figures">
-      <Figure term={`Range of the data, ${capture.thread} thread`}>
-        {`${capture.low} to ${capture.high} ${capture.unit}`}
-      </Figure>
+      <Figure
+        term={`Range of the data, ${capture.thread} thread`}
+        figure={`${capture.low} to ${capture.high} ${capture.unit}`}
+      />
       {withRunOn && (
-        <Figure term="Required with run-on">{computed['required'] ?? 'Enter the run-on torque'}</Figure>
+        <Figure term="Required with run-on" figure={computed['required']} unknown="Enter the run-on torque" />
       )}
-      <Figure term="At the fastener">{computed['atFastener'] ?? 'Not known yet'}</Figure>
+      <Figure term="At the fastener" figure={computed['atFastener']} unknown="Not known yet" />
       {(computed['window'] ?? null) !== null && (
-        <Figure term={capture.binds === 'window' ? 'Window of the tool, binding' : 'Window of the tool'}>
-          {computed['window'] ?? ''}
-        </Figure>
+        <Figure
+          term={capture.binds === 'window' ? 'Window of the tool, binding' : 'Window of the tool'}
+          figure={computed['window']}
+        />
       )}
       {(computed['setting'] ?? null) !== null && computed['setting'] !== computed['required'] && (
-        <Figure term="This wrench shows">{computed['setting'] ?? ''}</Figure>
+        <Figure term="This wrench shows" figure={computed['setting']} />
       )}
     </dl>
   );

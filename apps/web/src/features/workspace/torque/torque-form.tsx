@@ -1,6 +1,7 @@
 import type { TorqueCapture } from '@strutbook/domain/work/capture.js';
 import { reasonText } from '@strutbook/domain/work/entry-words.js';
 import { ReadingField } from '../../../ui/fields/reading-field.js';
+import { TextField } from '../../../ui/fields/text-field.js';
 import { ErrorSummary } from '../../../ui/messages/error-summary.js';
 import { ChoiceField } from '../captures/choice-field.js';
 import type { Step } from '../work/work-shapes.js';
@@ -35,16 +36,18 @@ function RunOn({ desk, capture }: { readonly desk: TorqueDesk; readonly capture:
   const { low, high } = capture.runOn;
   const bounds = low !== null && high !== null ? ` It must lie in ${low} to ${high} ${capture.unit}.` : '';
   return (
-    <ReadingField
+    <TextField
       id={desk.ids.runOn}
-      label="Run-on torque"
+      label={`Run-on torque, ${desk.unit}`}
       hint={`While the nut runs down, before it seats.${bounds}`}
-      unit={desk.unit}
+      className="field-short run-on"
+      inputMode={desk.keypad ? 'none' : 'decimal'}
+      mono
+      spellCheck={false}
+      disabled={desk.blocked !== null}
       value={desk.draft.runOn}
-      ownKeypad={desk.keypad}
-      blockedBecause={desk.blocked === null ? null : ''}
       onFocus={() => desk.setActive('runOn')}
-      onTyped={(runOn) => desk.change({ runOn })}
+      onChange={({ target }) => desk.change({ runOn: target.value })}
     />
   );
 }
@@ -70,27 +73,33 @@ export function TorqueForm({ step, capture }: { readonly step: Step; readonly ca
         value={draft.method}
         onChoose={(method) => change({ method })}
       />
-      {asksRunOn(capture) && <RunOn {...{ desk, capture }} />}
-      <ReadingField
-        id={ids.indication}
-        label={capture.points.length < 2 ? 'Wrench' : `Wrench, bolt ${desk.point}`}
-        unit={desk.unit}
-        judged={desk.judged}
-        value={draft.indication}
-        ownKeypad={desk.keypad}
-        blockedBecause={desk.blocked}
-        onFocus={() => desk.setActive('indication')}
-        onTyped={(indication) => change({ indication })}
-        onVerdict={() => desk.setLeft(true)}
-      />
-      <Reasons desk={desk} />
-      <TorqueKeypad desk={desk} />
       <TorqueFigures
         capture={capture}
         judgement={draft.indication.trim() === '' && draft.runOn.trim() === '' ? null : desk.judgement}
       />
-      <ExtensionFields extension={draft.extension} onChange={(extension) => change({ extension })} />
-      <TorqueActs desk={desk} />
+      <div className="torque-entry">
+        <div className="stack torque-fields">
+          {asksRunOn(capture) && <RunOn {...{ desk, capture }} />}
+          <ReadingField
+            id={ids.indication}
+            label={capture.points.length < 2 ? 'Wrench' : `Wrench, bolt ${desk.point}`}
+            unit={desk.unit}
+            judged={desk.judged}
+            value={draft.indication}
+            ownKeypad={desk.keypad}
+            blockedBecause={desk.blocked === null ? null : 'First choose a wrench that is in date'}
+            onFocus={() => desk.setActive('indication')}
+            onTyped={(indication) => change({ indication })}
+            onVerdict={() => desk.setLeft(true)}
+          />
+          <Reasons desk={desk} />
+        </div>
+        <TorqueKeypad desk={desk} />
+        <div className="stack torque-acts">
+          <ExtensionFields extension={draft.extension} onChange={(extension) => change({ extension })} />
+          <TorqueActs desk={desk} />
+        </div>
+      </div>
     </div>
   );
 }

@@ -58,14 +58,40 @@ export interface TorqueDesk {
   readonly ids: { readonly tool: string; readonly indication: string; readonly runOn: string };
 }
 
+/** What is to be mended before it is sent. */
+function faultsOf(
+  tool: ToolRow | null,
+  { indication }: TorqueDraft,
+  example: string,
+  ids: TorqueDesk['ids'],
+): FieldMessage[] {
+  return [
+    ...(tool === null ? [{ fieldId: ids.tool, message: 'Choose the torque wrench used' }] : []),
+    ...(indication.trim() === ''
+      ? [{ fieldId: ids.indication, message: `Enter the value, for example ${example}` }]
+      : []),
+  ];
+}
+
+/** The wrench chosen, and those to choose from. */
+function useTool(): Pick<TorqueDesk, 'tools' | 'tool' | 'chooseTool'> {
+  const tools = useQuery(toolsQuery).data ?? [];
+  const [toolId, setToolId] = useState(lastTool);
+  const chooseTool = (id: string) => {
+    lastTool = id;
+    setToolId(id);
+  };
+  return { tools, tool: tools.find(({ id }) => id === toolId) ?? null, chooseTool };
+}
+
 /** What is typed for one bolt after the other, judged as it is typed. */
 export function useTorque(step: Step, capture: TorqueCapture): TorqueDesk {
   const base = useId();
   const ids = { tool: `${base}-tool`, indication: `${base}-indication`, runOn: `${base}-run-on` };
   const touch = useTouch();
   const off = useEntryOff();
-  const tools = useQuery(toolsQuery).data ?? [];
-  const [toolId, setToolId] = useState(lastTool);
+  const today = utcToday();
+  const { tools, tool, chooseTool } = useTool();
   const [chosen, setChosen] = useState<string | null>(null);
   const [draft, setDraft] = useState(EMPTY_DRAFT);
   const [left, setLeft] = useState(false);
@@ -74,8 +100,6 @@ export function useTorque(step: Step, capture: TorqueCapture): TorqueDesk {
   const [faults, setFaults] = useState<readonly FieldMessage[]>([]);
   const [attempt, setAttempt] = useState(0);
   const [after, setAfter] = useState<Afterwards>('next');
-  const today = utcToday();
-  const tool = tools.find(({ id }) => id === toolId) ?? null;
   const point = chosen ?? nextPoint(step, capture);
   const unit = unitOf(tool, capture.unit);
   const typed = typedTorque(draft, point, unit);
@@ -88,12 +112,7 @@ export function useTorque(step: Step, capture: TorqueCapture): TorqueDesk {
     if (after === 'again') document.getElementById(ids.indication)?.focus();
   });
   const record = (afterwards: Afterwards) => {
-    const missing = [
-      ...(tool === null ? [{ fieldId: ids.tool, message: 'Choose the torque wrench used' }] : []),
-      ...(draft.indication.trim() === ''
-        ? [{ fieldId: ids.indication, message: `Enter the value in ${unit}, for example ${capture.low}` }]
-        : []),
-    ];
+    const missing = faultsOf(tool, draft, `${capture.low} ${unit}`, ids);
     setAttempt(attempt + 1);
     setFaults(missing);
     setAfter(afterwards);
@@ -105,10 +124,7 @@ export function useTorque(step: Step, capture: TorqueCapture): TorqueDesk {
     choosePoint: setChosen,
     tools,
     tool,
-    chooseTool: (id) => {
-      lastTool = id;
-      setToolId(id);
-    },
+    chooseTool,
     unit,
     draft,
     change: (next) => {

@@ -4,13 +4,14 @@ import { type Act, type ActHeaders, useAct } from '../../../server/act.js';
 import { holderWords, useMay } from '../../../server/authority.js';
 import { useOfflineSince } from '../../../server/connection.js';
 import { OFF_WHILE_OFFLINE } from '../../../ui/messages/offline-bar.js';
+import type { Who } from '../signing/sign-draft.js';
 import { holdStep, WORK_KEY } from './work-queries.js';
 import type { Meaning, Step, Work } from './work-shapes.js';
 
 export interface Desk {
   readonly work: Work;
   /** Opens the sheet to sign a step. */
-  readonly onSign: (step: Step, meaning: Meaning) => void;
+  readonly onSign: (step: Step, meaning: Meaning, who: Who) => void;
   /** The address of a step. */
   readonly hrefOf: (stepId: string) => string;
 }

@@ -1,7 +1,9 @@
+import { dataOrThrow } from '@strutbook/api-client/index.js';
+import type { components } from '@strutbook/api-client/schema.gen.js';
 import type { Typed } from '@strutbook/domain/work/entry.js';
 import { type QueryClient, queryOptions } from '@tanstack/react-query';
 import type { ActHeaders } from '../../../server/act.js';
-import { readLoose, writeLoose } from '../../../server/loose.js';
+import { api } from '../../../server/api.js';
 import type { Step, Work } from './work-shapes.js';
 
 export const WORK_KEY = ['packages', 'steps'] as const;
@@ -12,8 +14,10 @@ export const workQuery = (packageId: string) =>
     queryKey: [...WORK_KEY, packageId],
     staleTime: 0,
     refetchInterval: 20_000,
-    queryFn: ({ signal }) =>
-      readLoose<Work>('/api/packages/{id}/steps', { params: { path: { id: packageId } }, signal }),
+    queryFn: async ({ signal }): Promise<Work> =>
+      dataOrThrow(
+        await api.GET('/api/packages/{id}/steps', { params: { path: { id: packageId } }, signal }),
+      ) as Work,
   });
 
 /** Puts the server's answer about one step where it is shown; what hangs on it is read again. */
@@ -33,8 +37,12 @@ export interface EntryWords {
 }
 
 /** Records what was captured, exactly as typed. Throws: ProblemError. */
-export const recordEntry = ({ stepId, ...body }: EntryWords, headers: ActHeaders): Promise<Step> =>
-  writeLoose<Step>('/api/steps/{id}/entries', { params: { path: { id: stepId } }, body, headers });
+export async function recordEntry({ stepId, ...words }: EntryWords, headers: ActHeaders): Promise<Step> {
+  const params = { path: { id: stepId } };
+  // The core's words and the wire's are the same; the core's cannot be changed.
+  const body = words as components['schemas']['NewEntryDto'];
+  return dataOrThrow(await api.POST('/api/steps/{id}/entries', { params, body, headers })) as Step;
+}
 
 export interface VoidWords {
   readonly entryId: string;
@@ -42,12 +50,12 @@ export interface VoidWords {
 }
 
 /** Strikes an entry out; it stays in sight with the reason. Throws: ProblemError. */
-export const voidEntry = ({ entryId, reason }: VoidWords, headers: ActHeaders): Promise<Step> =>
-  writeLoose<Step>('/api/step-entries/{id}/void', {
-    params: { path: { id: entryId } },
-    body: { reason },
-    headers,
-  });
+export async function voidEntry({ entryId, reason }: VoidWords, headers: ActHeaders): Promise<Step> {
+  const params = { path: { id: entryId } };
+  return dataOrThrow(
+    await api.POST('/api/step-entries/{id}/void', { params, body: { reason }, headers }),
+  ) as Step;
+}
 
 export interface PhotoWords {
   readonly stepId: string;
@@ -59,10 +67,16 @@ export interface PhotoWords {
 }
 
 /** Sends a picture as it is. Throws: ProblemError. */
-export const sendPhoto = ({ stepId, capture, file, name }: PhotoWords, headers: ActHeaders): Promise<Step> =>
-  writeLoose<Step>('/api/steps/{id}/photos', {
-    params: { path: { id: stepId }, query: { capture, fileName: name } },
-    body: file,
-    bodySerializer: () => file,
-    headers: { ...headers, 'content-type': file.type },
-  });
+export async function sendPhoto(
+  { stepId, capture, file, name }: PhotoWords,
+  headers: ActHeaders,
+): Promise<Step> {
+  return dataOrThrow(
+    await api.POST('/api/steps/{id}/photos', {
+      params: { path: { id: stepId }, query: { capture, fileName: name } },
+      body: '',
+      bodySerializer: () => file,
+      headers: { ...headers, 'content-type': file.type },
+    }),
+  ) as Step;
+}

@@ -98,6 +98,8 @@ export interface WorkHead {
   readonly kind: PackageKind;
   readonly title: string;
   readonly status: PackageStatus;
+  /** The code of the rule set it is released under. */
+  readonly ruleSet: string;
   readonly airframe: { readonly id: string; readonly registration: string } | null;
   readonly component: { readonly id: string; readonly serialNumber: string } | null;
 }

@@ -154,6 +154,7 @@ export const HEAD: Work['package'] = {
   kind: 'engine-change',
   title: 'Engine change, position 3',
   status: 'open',
+  ruleSet: 'eu-145',
   airframe: { id: 'a-417', registration: 'ZZ-417' },
   component: null,
 };
