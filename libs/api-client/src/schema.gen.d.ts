@@ -2009,6 +2009,8 @@ export interface components {
             struck: components["schemas"]["StruckDto"] | null;
             title: string;
             totals: components["schemas"]["LineTotalsDto"];
+            /** @description Null for what is in no package; not printed. */
+            work: components["schemas"]["LineWorkDto"] | null;
         };
         HistorySubjectDto: {
             id: string;
@@ -2269,6 +2271,12 @@ export interface components {
             cycles: number | null;
             /** @description Whole minutes; null when not known. */
             minutes: number | null;
+        };
+        LineWorkDto: {
+            number: string;
+            packageId: string;
+            /** @description The step it is about; null where it is about the whole package. */
+            stepId: string | null;
         };
         LocationDto: {
             id: string;

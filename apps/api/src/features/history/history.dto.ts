@@ -45,6 +45,14 @@ export class LineEntryDto {
   hash!: string | null;
 }
 
+/** The package a line belongs to. */
+export class LineWorkDto {
+  packageId!: string;
+  number!: string;
+  /** The step it is about; null where it is about the whole package. */
+  stepId!: string | null;
+}
+
 /** A line of a history; the printed document shows the same members in the same order. */
 export class HistoryLineDto {
   at!: string;
@@ -55,6 +63,8 @@ export class HistoryLineDto {
   struck!: StruckDto | null;
   adds!: AddedDto | null;
   totals!: LineTotalsDto;
+  /** Null for what is in no package; not printed. */
+  work!: LineWorkDto | null;
   entry!: LineEntryDto;
 }
 

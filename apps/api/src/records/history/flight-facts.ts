@@ -110,6 +110,7 @@ function told(row: FlightRow, rules: ReadonlyMap<string, CycleRule>): Tellable {
     title: 'Flight',
     detail: detailOf(row),
     placed: null,
+    work: null,
     hash: row.hash,
     fact: {
       id: row.id,

@@ -42,6 +42,7 @@ export async function changeFacts(tx: Tx, operatorId: number, subject: Subject):
         offSerial: row.outgoing?.serialNumber ?? null,
         onSerial: row.incoming?.serialNumber ?? null,
       },
+      work: { packageId: row.packageId, number: row.package.number, stepId: null },
     };
   });
 }
@@ -61,6 +62,7 @@ export async function releaseFacts(tx: Tx, operatorId: number, subject: Subject)
       `Release ${number} of package ${work.number}, signed by ${signature.personName}, certificate ${signature.licence ?? 'not told'}; ` +
       `content ${Buffer.from(signature.contentHash).toString('hex').slice(0, 16)}`,
     event: { kind: 'release', statement: signature.statement, signer: signature.personName },
+    work: { packageId: work.id, number: work.number, stepId: null },
   }));
 }
 

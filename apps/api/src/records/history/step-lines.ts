@@ -21,6 +21,7 @@ interface KeptEntry {
 
 interface NamedStep {
   readonly id: string;
+  readonly packageId: string;
   readonly packageNumber: string;
   readonly definition: StepDefinition;
 }
@@ -41,6 +42,7 @@ export async function stepLines(
       id,
       {
         id,
+        packageId,
         packageNumber: packages.find((work) => work.id === packageId)?.number ?? '',
         definition: JSON.parse(definition) as StepDefinition,
       },
@@ -123,7 +125,7 @@ function signatureLine(
     voidReason,
     signature,
   }: SignatureRow,
-  { packageNumber, definition }: NamedStep,
+  { id: stepId, packageId, packageNumber, definition }: NamedStep,
   held: readonly StepEntry[],
 ): RecordedRow {
   const inspected = meaning === 'inspection';
@@ -143,12 +145,13 @@ function signatureLine(
       ...(reinspectionReason === null ? [] : [`own work, inspected again: ${reinspectionReason}`]),
     ].join('; '),
     event: { kind: 'work', what: inspected ? 'inspected' : 'signed', package: packageNumber },
+    work: { packageId, number: packageNumber, stepId },
   };
 }
 
 function attemptLine(
   { entry, enteredAt, recordedSeq, voidedSeq, voidReason }: KeptEntry,
-  { packageNumber, definition }: NamedStep,
+  { id: stepId, packageId, packageNumber, definition }: NamedStep,
 ): RecordedRow {
   const rejected = entry.judgement.verdict === 'rejected';
   return {
@@ -164,6 +167,7 @@ function attemptLine(
       ...entry.judgement.reasons.map(reasonText),
     ].join('; '),
     event: { kind: 'work', what: 'attempt', package: packageNumber },
+    work: { packageId, number: packageNumber, stepId },
   };
 }
 

@@ -4,7 +4,10 @@ import type { Tellable } from './tellable.js';
 import type { ToldLine } from './told-line.js';
 
 /** A line of the history as it is told. Total. */
-export function tell({ title, detail, placed, hash }: Tellable, { fact, totals }: HistoryLine): ToldLine {
+export function tell(
+  { title, detail, placed, hash, work }: Tellable,
+  { fact, totals }: HistoryLine,
+): ToldLine {
   const { voided } = fact;
   return {
     at: instantToWire(fact.at),
@@ -17,6 +20,7 @@ export function tell({ title, detail, placed, hash }: Tellable, { fact, totals }
         : { recordedAt: instantToWire(voided.recordedAt), by: voided.by, reason: voided.reason },
     adds: addedBy(fact.event),
     totals: { minutes: totals.minutes, cycles: totals.cycles },
+    work,
     entry: { number: fact.journalNumber, recordedAt: instantToWire(fact.recordedAt), by: fact.by, hash },
   };
 }

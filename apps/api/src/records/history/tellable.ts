@@ -2,6 +2,7 @@ import type { HistoryEvent, HistoryFact } from '@strutbook/domain/history/histor
 import type { Precision } from '@strutbook/domain/stays/boundary.js';
 import { toInstant } from '../../platform/http/instants.js';
 import type { Entries } from './entries.js';
+import type { ToldWork } from './told-line.js';
 
 /** A fact of a history with the words it is told in. */
 export interface Tellable {
@@ -10,6 +11,7 @@ export interface Tellable {
   readonly detail: string;
   readonly placed: string | null;
   readonly hash: string | null;
+  readonly work: ToldWork | null;
 }
 
 /** A row of the records as it becomes a fact: numbers name its entries in the journal. */
@@ -24,6 +26,7 @@ export interface RecordedRow {
   readonly title: string;
   readonly detail: string;
   readonly event: HistoryEvent;
+  readonly work?: ToldWork;
 }
 
 /** The fact of a row, with who recorded it, when, and who struck it. */
@@ -35,6 +38,7 @@ export function tellable(row: RecordedRow, entries: Entries): Tellable {
     detail: row.detail,
     placed: row.placed ?? null,
     hash: entry.hash,
+    work: row.work ?? null,
     fact: {
       id: row.id,
       at: toInstant(row.at),

@@ -4,6 +4,13 @@ export interface ToldCycles {
   readonly denominator: number;
 }
 
+/** The package a line belongs to, and the step in it where it is about one. */
+export interface ToldWork {
+  readonly packageId: string;
+  readonly number: string;
+  readonly stepId: string | null;
+}
+
 /**
  * A line of a history as it is told. The answer on the wire, the screen and the printed document all show these
  * members, in this order; none of them computes anything.
@@ -22,6 +29,8 @@ export interface ToldLine {
   readonly adds: { readonly minutes: number | null; readonly cycles: ToldCycles | null } | null;
   /** The counters after it, cycles rounded up. */
   readonly totals: { readonly minutes: number | null; readonly cycles: number | null };
+  /** Where it was done; null for what is in no package. A way for the reader, not printed. */
+  readonly work: ToldWork | null;
   /** Its entry in the journal: number, when it was recorded, by whom, and the beginning of the entry's hash. */
   readonly entry: {
     readonly number: number | null;

@@ -34,6 +34,7 @@ export async function workFacts(tx: Tx, operatorId: number, subject: Subject): P
         ...(procedure === null ? [] : [`procedure ${procedure.code}, revision ${procedure.revision}`]),
       ].join('; '),
       event: { kind: 'work', what: 'opened', package: number },
+      work: { packageId: id, number, stepId: null },
     }),
   );
   const names: PackageName[] = worked.map(({ id, number }) => ({ id, number }));
@@ -73,6 +74,7 @@ export async function orderFacts(tx: Tx, operatorId: number, subject: Subject): 
         ...(order.confirmedBy === null ? [] : [`confirmed by ${order.confirmedBy.fullName}`]),
       ].join('; '),
       event: { kind: 'work', what: 'ordered', package: order.package.number },
+      work: { packageId: order.packageId, number: order.package.number, stepId: null },
     };
   });
   return [...told, ...(await withdrawals(tx, operatorId, subject))];
@@ -97,6 +99,7 @@ async function withdrawals(tx: Tx, operatorId: number, subject: Subject): Promis
       title: 'Package withdrawn',
       detail: `Package ${work?.number}: ${work?.title}; ${done?.reason ?? 'no reason recorded'}`,
       event: { kind: 'work', what: 'withdrawn', package: work?.number ?? '' },
+      work: { packageId: entry.stream, number: work?.number ?? '', stepId: null },
     };
   });
 }
@@ -114,7 +117,7 @@ export async function requirementFacts(
         ? { OR: [{ airframeId: id }, { position: { airframeId: id } }] }
         : { componentId: id }),
     },
-    include: { requirement: true, position: true, package: { select: { number: true } } },
+    include: { requirement: true, position: true, package: { select: { id: true, number: true } } },
   });
   return rows.map((row) => ({
     id: row.id,
@@ -128,5 +131,8 @@ export async function requirementFacts(
       row.evidence,
     ].join('; '),
     event: { kind: 'work', what: 'requirement-met', package: row.package?.number ?? '' },
+    ...(row.package === null
+      ? {}
+      : { work: { packageId: row.package.id, number: row.package.number, stepId: null } }),
   }));
 }

@@ -10,6 +10,7 @@ const line = (at: string, title: string, detail: string): HistoryLine => ({
   struck: null,
   adds: null,
   totals: { minutes: 1, cycles: 1 },
+  work: null,
   entry: { number: 1, recordedAt: at, by: 'R. Kay', hash: null },
 });
 
@@ -23,6 +24,18 @@ describe('the lines of a history', () => {
   it('stand newest first, or oldest first when asked', () => {
     expect(linesShown(LINES, {}).map(({ at }) => at.slice(0, 4))).toEqual(['2026', '2025', '2025']);
     expect(linesShown(LINES, { order: 'oldest' })).toEqual(LINES);
+  });
+
+  it('are let through as all work in packages, or as all but its single steps', () => {
+    const work = { packageId: 'k-1', number: 'EC-0240', stepId: null };
+    const opened = { ...line('2026-01-02T08:00Z', 'Package opened', 'Package EC-0240'), work };
+    const signed = {
+      ...line('2026-01-02T09:00Z', 'Step signed', 'Package EC-0240, step 1'),
+      work: { ...work, stepId: 's-1' },
+    };
+    const all = [...LINES, opened, signed];
+    expect(linesShown(all, { kind: 'in-packages', order: 'oldest' })).toEqual([opened, signed]);
+    expect(linesShown(all, { kind: 'without-steps', order: 'oldest' })).toEqual([...LINES, opened]);
   });
 
   it('are let through by kind, year and a word of any of their texts', () => {

@@ -1,7 +1,14 @@
 import type { HistoryLine } from './history-data.js';
 
+/** Kinds that gather several titles: all that was done in packages, and all but the single steps. */
+export const GATHERED = [
+  { value: 'in-packages', label: 'All work in packages' },
+  { value: 'without-steps', label: 'All but the single steps' },
+] as const;
+
 /** What is shown of a history. It stands in the page's address. */
 export interface LineFilter {
+  /** A line's title, or what gathers several. */
   readonly kind?: string;
   readonly year?: string;
   readonly find?: string;
@@ -9,6 +16,12 @@ export interface LineFilter {
 }
 
 export const yearOf = (line: HistoryLine): string => line.at.slice(0, 4);
+
+function isOfKind({ title, work }: HistoryLine, kind: string | undefined): boolean {
+  if (kind === undefined) return true;
+  if (kind === 'in-packages') return work !== null;
+  return kind === 'without-steps' ? (work?.stepId ?? null) === null : title === kind;
+}
 
 const wordsOf = ({ title, detail, placed, struck, entry }: HistoryLine): string =>
   [title, detail, placed ?? '', struck?.reason ?? '', struck?.by ?? '', entry.by, String(entry.number ?? '')]
@@ -20,7 +33,7 @@ export function linesShown(lines: readonly HistoryLine[], filter: LineFilter): r
   const wanted = (filter.find ?? '').trim().toLowerCase();
   const through = lines.filter(
     (line) =>
-      (filter.kind === undefined || line.title === filter.kind) &&
+      isOfKind(line, filter.kind) &&
       (filter.year === undefined || yearOf(line) === filter.year) &&
       (wanted === '' || wordsOf(line).includes(wanted)),
   );

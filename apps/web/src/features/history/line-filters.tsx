@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { SelectField } from '../../ui/fields/select-field.js';
 import { TextField } from '../../ui/fields/text-field.js';
 import type { HistoryLine } from './history-data.js';
-import { type LineFilter, occurring, withPart, yearOf } from './line-filter.js';
+import { GATHERED, type LineFilter, occurring, withPart, yearOf } from './line-filter.js';
 
 interface LineFiltersProps {
   readonly lines: readonly HistoryLine[];
@@ -28,7 +28,7 @@ export function LineFilters({ lines, filter, onFilter }: LineFiltersProps) {
         label="Kind"
         className="field-short"
         unchosen="All kinds"
-        options={choices(kinds)}
+        options={[...(lines.some(({ work }) => work !== null) ? GATHERED : []), ...choices(kinds)]}
         value={filter.kind ?? ''}
         onChange={(event) => onFilter(withPart(filter, 'kind', event.target.value))}
       />

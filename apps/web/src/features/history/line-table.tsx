@@ -1,6 +1,7 @@
 import { exactCycles } from '../../format/cycles.js';
 import { hoursMinutes, thousands } from '../../format/hours.js';
 import { momentText } from '../../format/when.js';
+import { RouteLink } from '../../ui/actions/route-link.js';
 import type { HistoryLine } from './history-data.js';
 import { byYear } from './line-filter.js';
 import '../../ui/table/data-table.css';
@@ -31,17 +32,56 @@ function addedCycles({ adds }: HistoryLine): string {
   return adds.cycles === null ? UNKNOWN : `+${exactCycles(adds.cycles)}`;
 }
 
-function Struck({ struck }: { readonly struck: HistoryLine['struck'] }) {
+interface StruckProps {
+  readonly struck: HistoryLine['struck'];
+  /** A signature or an entry of a step: undone by its signer. */
+  readonly undone: boolean;
+}
+
+function Struck({ struck, undone }: StruckProps) {
   if (struck === null) return null;
   return (
     <p className="line-struck">
-      <strong>Voided</strong> {momentText(struck.recordedAt)} by {struck.by}: “{struck.reason}”. It does not
-      count.
+      <strong>{undone ? 'Undone' : 'Voided'}</strong> {momentText(struck.recordedAt)} by {struck.by}: “
+      {undone ? struck.reason.replace(/^Signature undone: /, '') : struck.reason}”. It does not count.
     </p>
   );
 }
 
-function Line({ line }: { readonly line: HistoryLine }) {
+interface LineProps {
+  readonly line: HistoryLine;
+}
+
+/** The way to the package, or to the step in it. */
+function WorkLink({ work }: { readonly work: HistoryLine['work'] }) {
+  if (work === null) return null;
+  const { packageId, number, stepId } = work;
+  return (
+    <p className="no-print small">
+      <RouteLink href={`/packages/${packageId}${stepId === null ? '' : `?step=${stepId}`}`}>
+        {stepId === null ? `Open ${number}` : `Open the step in ${number}`}
+      </RouteLink>
+    </p>
+  );
+}
+
+/** What a step held, part by part; any other line in one. */
+function Detail({ line: { detail, work } }: LineProps) {
+  if (work === null || work.stepId === null) return detail;
+  const [first, ...parts] = detail.split('; ');
+  return (
+    <>
+      {first}
+      {parts.map((part) => (
+        <span key={part} className="line-part">
+          {part}
+        </span>
+      ))}
+    </>
+  );
+}
+
+function Line({ line }: LineProps) {
   const { struck, totals, entry } = line;
   return (
     <tr data-voided={struck === null ? undefined : true}>
@@ -52,14 +92,15 @@ function Line({ line }: { readonly line: HistoryLine }) {
       <th scope="row" className="line-what">
         {struck === null ? (
           <>
-            <strong>{line.title}</strong> {line.detail}
+            <strong>{line.title}</strong> <Detail line={line} />
           </>
         ) : (
           <del>
-            <strong>{line.title}</strong> {line.detail}
+            <strong>{line.title}</strong> <Detail line={line} />
           </del>
         )}
-        <Struck struck={struck} />
+        <Struck struck={struck} undone={line.work?.stepId != null} />
+        <WorkLink work={line.work} />
       </th>
       <td className="cell-figures">
         <Added struck={struck !== null}>{addedHours(line)}</Added>

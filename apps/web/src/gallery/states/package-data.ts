@@ -262,7 +262,7 @@ export const ORDER: Order = {
     place: 'Engine store',
   },
   ratingCode: '84A',
-  removedToLocation: 'Engine shop',
+  removedToLocation: 'Quarantine, QXA',
   reason: 'LPT disk 3 past its limit, which a newer revision lowered.',
   confirmedBy: null,
 };

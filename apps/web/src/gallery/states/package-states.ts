@@ -11,7 +11,7 @@ import {
   RELEASED_PACKAGE,
   WITHDRAWN_PACKAGE,
 } from './package-data.js';
-import { COMPONENT_ROWS, LOCATIONS, MODELS } from './register-data.js';
+import { COMPONENT_ROWS, LOCATIONS, MODELS, PLACE } from './register-data.js';
 import { FAILED, MISSING, type ScreenState, type StateAnswer } from './screen-state.js';
 
 type Answers = ScreenState['answers'];
@@ -29,14 +29,35 @@ const work: Answers = {
   [LIST]: page(PACKAGES, 'k-001'),
 };
 
+/** A spare, and where it stands. */
+const STORE = {
+  ...PLACE,
+  kind: 'location',
+  label: 'Engine store, QXA',
+  airframeId: null,
+  positionNumber: null,
+};
+
+const SPARES = COMPONENT_ROWS.map((row) => ({
+  ...row,
+  id: 'c-KT-655',
+  serialNumber: 'KT-655',
+  place: STORE,
+}));
+
 const opening: Answers = {
   ...airframes,
   'GET /api/airframes/a-417/positions': ok(FOUR_ENGINES),
   'GET /api/airframes/a-417/requirements': ok(DUTIES),
   'GET /api/locations': ok(LOCATIONS),
   'GET /api/engine-models': ok(MODELS),
-  'GET /api/components': page(COMPONENT_ROWS),
-  'GET /api/components/c-KT-442': ok(ENGINE),
+  'GET /api/components': page(SPARES),
+  'GET /api/components/c-KT-655': ok({
+    ...ENGINE,
+    id: 'c-KT-655',
+    serialNumber: 'KT-655',
+    place: STORE,
+  }),
   'GET /api/procedures': ok(PROCEDURES),
   'GET /api/rule-sets': ok([]),
 };

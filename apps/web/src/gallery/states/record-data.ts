@@ -1,4 +1,5 @@
 import type { components } from '@strutbook/api-client/schema.gen.js';
+import { WORK_LINES } from './history-data.js';
 
 type Shapes = components['schemas'];
 
@@ -181,6 +182,7 @@ const line = (more: Partial<Shapes['HistoryLineDto']>): Shapes['HistoryLineDto']
   struck: null,
   adds: { minutes: 222, cycles: { units: 3, denominator: 2 } },
   totals: { minutes: 1_092_246, cycles: 7981 },
+  work: null,
   entry: { number: 1560, recordedAt: '2026-11-12T08:00Z', by: 'R. Kay', hash: '4b66e6f96deca679' },
   ...more,
 });
@@ -220,8 +222,9 @@ export const HISTORY: Shapes['HistoryDto'] = {
       adds: { minutes: null, cycles: null },
       totals: { minutes: null, cycles: null },
     }),
+    ...WORK_LINES,
   ],
-  totals: { lines: 5, minutes: null, cycles: null },
+  totals: { lines: 11, minutes: null, cycles: null },
 };
 
 export const DOCUMENTS: readonly Shapes['DocumentDto'][] = [

@@ -16,7 +16,7 @@ export interface HistoryRow {
 /** The columns' heads. */
 export const HISTORY_HEADS = ['When (UTC)', 'What', 'Adds', 'Total', 'Recorded'] as const;
 
-/** A line of a history as a row of paper: every member in words, in order, nothing else. Total. */
+/** A line of a history as a row of paper: every member but the way to its package in words, in order, nothing else. Total. */
 export function historyRow({ at, placed, title, detail, struck, adds, totals, entry }: ToldLine): HistoryRow {
   return {
     struck: struck !== null,

@@ -92,12 +92,14 @@ export function OpeningForm({ start }: { readonly start: OpeningDraft }) {
   const { at, sections, goTo, act, attempt } = opening;
   const offline = useOfflineSince() !== null;
   const suggested = useSuggestedTitle(opening);
+  const messages = messagesOf(opening);
   const heading = useRef<HTMLHeadingElement>(null);
   const first = useRef(true);
   // A new section is read from its heading.
   // biome-ignore lint/correctness/useExhaustiveDependencies: the section is the trigger
   useEffect(() => {
-    if (!first.current) heading.current?.focus();
+    // What is wrong takes the focus itself.
+    if (!first.current && messages.length === 0) heading.current?.focus();
     first.current = false;
   }, [at]);
   const place = sections.indexOf(at);
@@ -111,7 +113,7 @@ export function OpeningForm({ start }: { readonly start: OpeningDraft }) {
   return (
     <form className="stack opening" noValidate onSubmit={submit}>
       <Sections opening={opening} />
-      <ErrorSummary messages={messagesOf(opening)} attempt={attempt + (act.isError ? 1 : 0)} />
+      <ErrorSummary messages={messages} attempt={attempt + (act.isError ? 1 : 0)} />
       <h2 className="section-heading" ref={heading} tabIndex={-1}>
         {place + 1} {WORDS[at]}
       </h2>

@@ -58,6 +58,11 @@ export function IncomingField({ kind, serial, onSerial, error }: IncomingFieldPr
         onChoose={(id) => onSerial(spares.find((row) => row.id === id)?.serialNumber ?? '')}
         error={error}
       />
+      {typed === '' && spares.length === 0 && (
+        <p className="quiet">
+          No spare of this kind is in a store or a shop. Record it and where it is in the register first.
+        </p>
+      )}
       {chosen !== null && <RegisterSays componentId={chosen.id} />}
     </>
   );
