@@ -72,8 +72,10 @@ function Detail({ line: { detail, work } }: LineProps) {
   return (
     <>
       {first}
-      {parts.map((part) => (
-        <span key={part} className="line-part">
+      {parts.map((part, place) => (
+        // Two readings may be alike; the parts of a line never change places.
+        // biome-ignore lint/suspicious/noArrayIndexKey: place is their identity
+        <span key={place} className="line-part">
           {part}
         </span>
       ))}
