@@ -26,47 +26,72 @@ export class EngineSnapshots {
   ): Promise<ReadonlyMap<string, EngineSnapshot>> {
     const ids = [...engineIds];
     const slots = await this.structure.beneath(tx, operatorId, ids, at);
-    const partIds = slots.flatMap((slot) => slot.componentId ?? []);
     const components = await tx.component.findMany({
-      where: { operatorId, id: { in: [...ids, ...partIds] } },
-      include: { engineModel: { select: { maker: true, designation: true } } },
+      where: { operatorId, id: { in: ids } },
+      include: { engineModel: { select: { designation: true } } },
     });
     const counters = await this.counters.of(tx, operatorId, ids, at);
-    const lives = await this.lives.of(tx, operatorId, partIds, at, willRunAt);
+    const root = rootsOf(slots, ids);
+    const lives = await this.livesOf(tx, operatorId, { slots, components, at, willRunAt });
     const ratingOf = new Map([...(await ratingsAt(tx, operatorId, ids, at)), ...willRunAt]);
     const ratings = await tx.rating.findMany({ where: { operatorId, id: { in: [...ratingOf.values()] } } });
-    const byId = new Map(components.map((component) => [component.id, component]));
-    const root = rootsOf(slots, ids);
     return new Map(
-      components
-        .filter((component) => ids.includes(component.id))
-        .map((engine): [string, EngineSnapshot] => {
-          const known = counters.get(engine.id)?.sinceNew;
-          const ratingId = ratingOf.get(engine.id) ?? null;
-          return [
-            engine.id,
-            {
-              componentId: engine.id,
-              serial: engine.serialNumber,
-              modelId: engine.engineModelId ?? '',
-              modelName: engine.engineModel?.designation ?? engine.description,
-              authorised: null,
-              // Only a record against it (quarantine) makes it unserviceable here; installed, it has none.
-              serviceable: true,
-              ratingId,
-              ratingName: ratings.find((rating) => rating.id === ratingId)?.code ?? null,
-              totals: {
-                minutes: known?.minutes ?? null,
-                cycles: known?.cycles == null ? null : ceil(known.cycles),
-              },
-              limitedParts: slots
-                .filter((slot) => slot.lifeLimited && root.get(slot.slotId) === engine.id)
-                .map((slot) => limitedSlot(slot, byId, lives)),
+      components.map((engine): [string, EngineSnapshot] => {
+        const known = counters.get(engine.id)?.sinceNew;
+        const ratingId = ratingOf.get(engine.id) ?? null;
+        return [
+          engine.id,
+          {
+            componentId: engine.id,
+            serial: engine.serialNumber,
+            modelId: engine.engineModelId ?? '',
+            modelName: engine.engineModel?.designation ?? engine.description,
+            authorised: null,
+            // Only a record against it (quarantine) makes it unserviceable here; installed, it has none.
+            serviceable: true,
+            ratingId,
+            ratingName: ratings.find((rating) => rating.id === ratingId)?.code ?? null,
+            totals: {
+              minutes: known?.minutes ?? null,
+              cycles: known?.cycles == null ? null : ceil(known.cycles),
             },
-          ];
-        }),
+            limitedParts: slots
+              .filter((slot) => slot.lifeLimited && root.get(slot.slotId) === engine.id)
+              .map((slot) => limitedSlot(slot, lives)),
+          },
+        ];
+      }),
     );
   }
+
+  /** The limited parts were read with the slots; only where an engine stands on top is theirs told by it. */
+  private livesOf(
+    tx: Tx,
+    operatorId: number,
+    { slots, components, at, willRunAt }: LivesAsk,
+  ): Promise<ReadonlyMap<string, PartInLife>> {
+    const limited = slots.flatMap(({ componentId, part }) =>
+      componentId === null || part?.lifeLimited !== true ? [] : [{ id: componentId, ...part }],
+    );
+    const ids = limited.map(({ id }) => id);
+    const engines = components.filter((component) => component.kind === 'engine').map(({ id }) => id);
+    if (engines.length < components.length) return this.lives.of(tx, operatorId, ids, at, willRunAt);
+    const rootOfSlot = rootsOf(slots, engines);
+    const engineOf = new Map(
+      slots.flatMap(({ slotId, componentId }) => {
+        const engine = rootOfSlot.get(slotId);
+        return componentId === null || engine === undefined ? [] : [[componentId, engine] as const];
+      }),
+    );
+    return this.lives.of(tx, operatorId, ids, at, willRunAt, { parts: limited, engineOf });
+  }
+}
+
+interface LivesAsk {
+  readonly slots: readonly FilledSlot[];
+  readonly components: readonly { readonly id: string; readonly kind: string }[];
+  readonly at: Date | null;
+  readonly willRunAt: ReadonlyMap<string, string>;
 }
 
 /** The engine each slot is beneath. */
@@ -83,25 +108,14 @@ function rootsOf(slots: readonly FilledSlot[], engineIds: readonly string[]): Re
 }
 
 function limitedSlot(
-  slot: FilledSlot,
-  components: ReadonlyMap<string, { id: string; partNumber: string; serialNumber: string }>,
+  { slotId, name: slotName, componentId, part }: FilledSlot,
   lives: ReadonlyMap<string, PartInLife>,
 ): LimitedPartSlot {
-  const part = slot.componentId === null ? undefined : components.get(slot.componentId);
-  if (part === undefined) return { slotId: slot.slotId, slotName: slot.name, part: null };
-  const life = lives.get(part.id)?.life ?? {
+  if (componentId === null || part === null) return { slotId, slotName, part: null };
+  const life = lives.get(componentId)?.life ?? {
     kind: 'unsubstantiated' as const,
     reasons: [{ code: 'NO_LIMIT_RECORDED' as const, ratingId: null }],
   };
-  return {
-    slotId: slot.slotId,
-    slotName: slot.name,
-    part: {
-      componentId: part.id,
-      partNumber: part.partNumber,
-      serial: part.serialNumber,
-      serviceable: true,
-      life,
-    },
-  };
+  const { partNumber, serialNumber: serial } = part;
+  return { slotId, slotName, part: { componentId, partNumber, serial, serviceable: true, life } };
 }

@@ -7,6 +7,7 @@ import type { Tx } from '../../platform/database/database.js';
 import { toInstant } from '../../platform/http/instants.js';
 import { Clock } from '../../platform/time/clock.js';
 import { Structure } from '../stays/structure.js';
+import { groupRows } from '../usage/group-rows.js';
 import { Use, type Uses } from '../usage/use.js';
 import type { RecordedAcceptance } from '../usage/use-facts.js';
 import { loadLifeLimits, type RecordedLimit } from './life-limits.js';
@@ -23,6 +24,18 @@ export interface PartInLife {
   readonly limit: RecordedLimit | null;
 }
 
+/** Limited parts that were read already, each with the engine it is in at that instant. */
+export interface KnownParts {
+  readonly parts: readonly LimitedPart[];
+  readonly engineOf: ReadonlyMap<string, string>;
+}
+
+interface LimitedPart {
+  readonly id: string;
+  readonly partNumber: string;
+  readonly engineModelId: string | null;
+}
+
 interface Context {
   readonly at: Date | null;
   readonly today: Date;
@@ -31,7 +44,8 @@ interface Context {
   readonly modelOf: ReadonlyMap<string, string | null>;
   readonly methodOf: ReadonlyMap<string, LifeMethod>;
   readonly ratingOf: ReadonlyMap<string, string>;
-  readonly limits: readonly RecordedLimit[];
+  /** By part number. */
+  readonly limits: ReadonlyMap<string, readonly RecordedLimit[]>;
 }
 
 /** The lives of limited parts, from the records as they stand. */
@@ -48,7 +62,7 @@ export class Lives {
    *
    * A part is judged by the model of the engine it is in, at the rating that engine runs at; one in no engine by
    * the model it is recorded for, at the rating it last ran at. `willRunAt` names ratings of engines that count
-   * instead of those recorded.
+   * instead of those recorded; `known` is what the caller has read of the parts already.
    */
   async of(
     tx: Tx,
@@ -56,13 +70,16 @@ export class Lives {
     componentIds: readonly string[],
     at: Date | null,
     willRunAt: ReadonlyMap<string, string> = new Map(),
+    known: KnownParts | null = null,
   ): Promise<ReadonlyMap<string, PartInLife>> {
-    const parts = await tx.component.findMany({
-      where: { operatorId, id: { in: [...componentIds] }, lifeLimited: true },
-      select: { id: true, partNumber: true, engineModelId: true },
-    });
+    const parts =
+      known?.parts ??
+      (await tx.component.findMany({
+        where: { operatorId, id: { in: [...componentIds] }, lifeLimited: true },
+        select: { id: true, partNumber: true, engineModelId: true },
+      }));
     const ids = parts.map((part) => part.id);
-    const engineOf = await this.structure.engineOf(tx, operatorId, ids, at);
+    const engineOf = known?.engineOf ?? (await this.structure.engineOf(tx, operatorId, ids, at));
     const engineIds = [...new Set(engineOf.values())];
     const engines = await tx.component.findMany({
       where: { operatorId, id: { in: engineIds } },
@@ -86,32 +103,34 @@ export class Lives {
         models.map((model) => [model.id, model.lifeMethod === 'lowest-limit' ? 'lowest-limit' : 'pro-rata']),
       ),
       ratingOf: new Map([...(await ratingsAt(tx, operatorId, engineIds, at)), ...willRunAt]),
-      limits: await loadLifeLimits(
-        tx,
-        operatorId,
-        parts.map((part) => part.partNumber),
+      limits: groupRows(
+        await loadLifeLimits(
+          tx,
+          operatorId,
+          parts.map((part) => part.partNumber),
+        ),
+        (limit) => limit.partNumber,
       ),
     };
     return new Map(parts.map((part) => [part.id, judge(part, context)]));
   }
 }
 
-function judge(
-  part: { id: string; partNumber: string; engineModelId: string | null },
-  context: Context,
-): PartInLife {
+function judge(part: LimitedPart, context: Context): PartInLife {
   const { at, uses } = context;
   const engineId = context.engineOf.get(part.id) ?? null;
   const modelId = engineId === null ? part.engineModelId : (context.modelOf.get(engineId) ?? null);
-  const lastRun = uses.facts.exposures
-    .filter((row) => row.componentId === part.id && (at === null || row.fromAt <= at))
-    .at(-1);
+  const lastRun = uses.exposuresOf(part.id).findLast((row) => at === null || row.fromAt <= at);
   const ratingId = engineId === null ? (lastRun?.ratingId ?? null) : (context.ratingOf.get(engineId) ?? null);
   const effectiveAt = toInstant(at ?? context.today);
   const limits =
     modelId === null
       ? []
-      : limitsInForce(context.limits, { partNumber: part.partNumber, modelId, at: effectiveAt });
+      : limitsInForce(context.limits.get(part.partNumber) ?? [], {
+          partNumber: part.partNumber,
+          modelId,
+          at: effectiveAt,
+        });
   const life = lifeOf({
     used: uses.totalsAt({ componentId: part.id, at }).byRating,
     limits,

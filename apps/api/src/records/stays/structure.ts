@@ -9,6 +9,14 @@ export interface FilledSlot {
   readonly lifeLimited: boolean;
   readonly parentId: string;
   readonly componentId: string | null;
+  /** What is in it, as the register has it; null for an empty slot. */
+  readonly part: {
+    readonly kind: string;
+    readonly partNumber: string;
+    readonly serialNumber: string;
+    readonly lifeLimited: boolean;
+    readonly engineModelId: string | null;
+  } | null;
   readonly depth: number;
 }
 
@@ -53,26 +61,41 @@ export class Structure {
     componentIds: readonly string[],
     at: Date | null,
   ): Promise<FilledSlot[]> {
-    const rows = await tx.$queryRaw<FilledSlot[]>`
+    // As one text: hundreds of slots as rows would take longer to take in than to find. Nobody can guess how much hangs
+    // beneath: LATERAL with a limit keeps the planner from reading the whole fleet's tables for one engine.
+    const [row] = await tx.$queryRaw<{ slots: string }[]>`
       WITH RECURSIVE tree AS (
         SELECT s.id, s.name, s.kind, s.life_limited, s.sort, s.component_id AS parent_id, st.component_id AS filled_by, 1 AS depth
           FROM slot s
-          LEFT JOIN stay st ON st.operator_id = s.operator_id AND st.slot_id = s.id AND st.voided_seq IS NULL
-           AND CASE WHEN ${at}::timestamptz IS NULL THEN st.to_at IS NULL
-                    ELSE st.from_at <= ${at}::timestamptz AND (st.to_at IS NULL OR st.to_at > ${at}::timestamptz) END
+          LEFT JOIN LATERAL (
+            SELECT component_id FROM stay
+             WHERE operator_id = ${operatorId}::int AND slot_id = s.id AND voided_seq IS NULL
+               AND CASE WHEN ${at}::timestamptz IS NULL THEN to_at IS NULL
+                        ELSE from_at <= ${at}::timestamptz AND (to_at IS NULL OR to_at > ${at}::timestamptz) END
+             ORDER BY from_at DESC LIMIT 1) st ON true
          WHERE s.operator_id = ${operatorId}::int AND s.component_id = ANY (${[...componentIds]}::uuid[])
         UNION ALL
         SELECT s.id, s.name, s.kind, s.life_limited, s.sort, s.component_id, st.component_id, t.depth + 1
           FROM tree t
-          JOIN slot s ON s.operator_id = ${operatorId}::int AND s.component_id = t.filled_by
-          LEFT JOIN stay st ON st.operator_id = s.operator_id AND st.slot_id = s.id AND st.voided_seq IS NULL
-           AND CASE WHEN ${at}::timestamptz IS NULL THEN st.to_at IS NULL
-                    ELSE st.from_at <= ${at}::timestamptz AND (st.to_at IS NULL OR st.to_at > ${at}::timestamptz) END
+          CROSS JOIN LATERAL (
+            SELECT * FROM slot WHERE operator_id = ${operatorId}::int AND component_id = t.filled_by OFFSET 0) s
+          LEFT JOIN LATERAL (
+            SELECT component_id FROM stay
+             WHERE operator_id = ${operatorId}::int AND slot_id = s.id AND voided_seq IS NULL
+               AND CASE WHEN ${at}::timestamptz IS NULL THEN to_at IS NULL
+                        ELSE from_at <= ${at}::timestamptz AND (to_at IS NULL OR to_at > ${at}::timestamptz) END
+             ORDER BY from_at DESC LIMIT 1) st ON true
          WHERE t.depth < 8
       )
-      SELECT id AS "slotId", name, kind, life_limited AS "lifeLimited", parent_id AS "parentId",
-             filled_by AS "componentId", depth FROM tree ORDER BY depth, sort, name`;
-    return rows;
+      SELECT coalesce(json_agg(json_build_object('slotId', t.id, 'name', t.name, 'kind', t.kind, 'lifeLimited', t.life_limited,
+               'parentId', t.parent_id, 'componentId', t.filled_by, 'depth', t.depth,
+               'part', CASE WHEN c.id IS NULL THEN NULL ELSE json_build_object('kind', c.kind, 'partNumber', c.part_number,
+                 'serialNumber', c.serial_number, 'lifeLimited', c.life_limited, 'engineModelId', c.engine_model_id) END)
+               ORDER BY t.depth, t.sort, t.name), '[]')::text AS slots
+        FROM tree t
+        LEFT JOIN LATERAL (
+          SELECT * FROM component WHERE operator_id = ${operatorId}::int AND id = t.filled_by LIMIT 1) c ON true`;
+    return JSON.parse(row?.slots ?? '[]') as FilledSlot[];
   }
 
   /** The slots of these airframes' positions (null: of all airframes) with what is in them. */

@@ -3,6 +3,7 @@ import { type Totals, totals } from '@strutbook/domain/usage/totals.js';
 import type { Tx } from '../../platform/database/database.js';
 import { toInstant } from '../../platform/http/instants.js';
 import { type ClockAsk, readClocks } from './clock-readings.js';
+import { groupRows } from './group-rows.js';
 import { loadUseFacts, type StoredExposure, seenBy, type UseFacts } from './use-facts.js';
 
 /** Asks for the use of a component at an instant; null asks for now. */
@@ -15,6 +16,8 @@ export interface UseAsk {
 export interface Uses {
   /** Use since new at the instant asked: openings and what its exposures saw, gaps left aside. */
   readonly totalsAt: (ask: UseAsk) => Totals;
+  /** What it was exposed to, in order. */
+  readonly exposuresOf: (componentId: string) => readonly StoredExposure[];
   /** The exposure that runs now, if any. */
   readonly running: (componentId: string) => StoredExposure | null;
   readonly facts: UseFacts;
@@ -26,22 +29,21 @@ export class Use {
   /** Answers any number of asks in a constant number of statements. */
   async of(tx: Tx, operatorId: number, asks: readonly UseAsk[]): Promise<Uses> {
     const facts = await loadUseFacts(tx, operatorId, [...new Set(asks.map((ask) => ask.componentId))]);
-    const byComponent = groupExposures(facts.exposures);
+    const byComponent = groupRows(facts.exposures, (row) => row.componentId);
+    const openings = groupRows(facts.openings, (row) => row.componentId);
     const clockAsks = asks.flatMap((ask) =>
       (byComponent.get(ask.componentId) ?? []).flatMap((row) => clockAsksOf(row, ask.at)),
     );
     const reading = await readClocks(tx, operatorId, clockAsks);
     return {
       facts,
+      exposuresOf: (componentId) => byComponent.get(componentId) ?? [],
       running: (componentId) => (byComponent.get(componentId) ?? []).find((row) => row.toAt === null) ?? null,
       totalsAt: ({ componentId, at }) =>
         totals({
           // Before its instant an opening says nothing, and nothing is known.
-          openings: facts.openings.filter(
-            (row) =>
-              row.componentId === componentId &&
-              row.basis === 'new' &&
-              (at === null || row.at <= toInstant(at)),
+          openings: (openings.get(componentId) ?? []).filter(
+            (row) => row.basis === 'new' && (at === null || row.at <= toInstant(at)),
           ),
           exposures: (byComponent.get(componentId) ?? []).map((row) => ({
             ratingId: row.ratingId,
@@ -58,14 +60,4 @@ function clockAsksOf({ carrierId, fromAt, toAt }: StoredExposure, at: Date | nul
   if (at !== null && at <= fromAt) return [];
   if (toAt !== null && (at === null || toAt <= at)) return [];
   return [{ carrierId, at }, ...(toAt === null ? [] : [{ carrierId, at: fromAt }])];
-}
-
-function groupExposures(exposures: readonly StoredExposure[]): Map<string, StoredExposure[]> {
-  const groups = new Map<string, StoredExposure[]>();
-  for (const exposure of exposures) {
-    const group = groups.get(exposure.componentId);
-    if (group === undefined) groups.set(exposure.componentId, [exposure]);
-    else group.push(exposure);
-  }
-  return groups;
 }
