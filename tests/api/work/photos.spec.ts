@@ -85,22 +85,3 @@ describe('a picture', () => {
     expect(problemOf(await send(JPEG, { client: shop.planner })).status).toBe(403);
   });
 });
-
-describe('my work', () => {
-  interface Mine {
-    readonly packages: readonly {
-      readonly steps: readonly { readonly number: number; readonly why: string }[];
-    }[];
-  }
-
-  it('names the steps that can be done now', async () => {
-    const mine = done(await shop.technician.get<Mine>('/api/my-work'));
-    expect(mine.packages.map(({ steps }) => steps.map(({ number, why }) => [number, why]))).toEqual([
-      [[1, 'to-do']],
-    ]);
-  });
-
-  it('is nothing for a planner', async () => {
-    expect(done(await shop.planner.get<Mine>('/api/my-work')).packages).toEqual([]);
-  });
-});

@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import type { Tx } from '../../platform/database/database.js';
 import { newId } from '../../platform/database/uuid.js';
 import { refuse } from '../../platform/problems/refusal.error.js';
+import { PICTURE_LIMIT_BYTES } from '../../platform/server/picture-body.js';
 
 export type PhotoType = 'image/jpeg' | 'image/png' | 'image/webp';
 
@@ -28,9 +29,10 @@ const BEGINNINGS: readonly { readonly type: PhotoType; readonly is: (bytes: Buff
   },
 ];
 
-/** The picture in a request: what its bytes are counts, not what it is called. Refuses: INVALID_FIELDS. */
+/** The picture in a request: what its bytes are counts, not what it is called. Refuses: INVALID_FIELDS, BODY_TOO_LARGE. */
 export function photoOf(body: unknown, fileName: string): Photo {
   const content = Buffer.isBuffer(body) ? body : Buffer.alloc(0);
+  if (content.length > PICTURE_LIMIT_BYTES) refuse({ code: 'BODY_TOO_LARGE' });
   const kind = BEGINNINGS.find(({ is }) => is(content));
   if (kind === undefined)
     refuse({

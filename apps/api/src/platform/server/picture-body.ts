@@ -4,13 +4,16 @@ import type { Config } from '../config/config.js';
 import { RefusalError } from '../problems/refusal.error.js';
 
 const PICTURES = ['image/jpeg', 'image/png', 'image/webp'];
-const PICTURE_LIMIT_BYTES = 8 * 1_048_576;
+/** The largest picture kept. */
+export const PICTURE_LIMIT_BYTES = 8 * 1_048_576;
+// More is read than is kept: a camera's larger picture is answered, where a connection cut in its middle is not.
+const READ_LIMIT_BYTES = 32 * 1_048_576;
 const TAKES_PICTURES = 'POST /api/steps/:id/photos';
 
 /** Takes a picture as the body of a step's photo, as the bytes it was sent as (a Buffer); nothing else there, and pictures nowhere else. */
 export function acceptPictures(server: FastifyInstance, config: Config): void {
   server.addHook('onRoute', (route) => {
-    if (`${String(route.method)} ${route.url}` === TAKES_PICTURES) route.bodyLimit = PICTURE_LIMIT_BYTES;
+    if (`${String(route.method)} ${route.url}` === TAKES_PICTURES) route.bodyLimit = READ_LIMIT_BYTES;
   });
   server.addHook('onRequest', async (request) => {
     const takesPictures = `${request.method} ${request.routeOptions.url}` === TAKES_PICTURES;
@@ -25,9 +28,7 @@ export function acceptPictures(server: FastifyInstance, config: Config): void {
     if (takesPictures && sessionToken(request, config) === null)
       throw new RefusalError({ code: 'NOT_SIGNED_IN' });
   });
-  server.addContentTypeParser(
-    PICTURES,
-    { parseAs: 'buffer', bodyLimit: PICTURE_LIMIT_BYTES },
-    (_, body, done) => done(null, body),
+  server.addContentTypeParser(PICTURES, { parseAs: 'buffer', bodyLimit: READ_LIMIT_BYTES }, (_, body, done) =>
+    done(null, body),
   );
 }
