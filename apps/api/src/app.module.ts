@@ -19,6 +19,7 @@ import { PlacementsModule } from './features/placements/placements.module.js';
 import { PositionsModule } from './features/positions/positions.module.js';
 import { ProceduresModule } from './features/procedures/procedures.module.js';
 import { ReleaseModule } from './features/release/release.module.js';
+import { RequirementsModule } from './features/requirements/requirements.module.js';
 import { SessionModule } from './features/session/session.module.js';
 import { SigningModule } from './features/signing/signing.module.js';
 import { ToolsModule } from './features/tools/tools.module.js';
@@ -50,6 +51,7 @@ import { RecordsModule } from './records/records.module.js';
     WorkStepsModule,
     PositionsModule,
     ReleaseModule,
+    RequirementsModule,
     TrialBalanceModule,
     SessionModule,
     SigningModule,

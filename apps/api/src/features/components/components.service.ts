@@ -6,6 +6,7 @@ import type { ActRequest } from '../../platform/http/act-key.js';
 import { Acts } from '../../platform/http/acts.js';
 import { dayFromWire, fromWire, toWire } from '../../platform/http/instants.js';
 import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
+import { DuePoints } from '../../records/due-points/due-points.js';
 import { Journal } from '../../records/journal/journal.js';
 import { wordsOfPlaces } from '../../records/stays/place-words.js';
 import { Structure } from '../../records/stays/structure.js';
@@ -24,6 +25,7 @@ export class ComponentsService {
     private readonly database: Database,
     private readonly acts: Acts,
     private readonly journal: Journal,
+    private readonly duePoints: DuePoints,
     private readonly structure: Structure,
     private readonly reader: ComponentReader,
   ) {}
@@ -153,6 +155,7 @@ export class ComponentsService {
       await tx.slot.createMany({
         data: slots.map((slot) => ({ operatorId, componentId: id, positionId: null, ...slot })),
       });
+      await this.duePoints.rebuild(tx, operatorId, [id]);
       await this.journal.append(tx, actor, {
         number,
         stream: id,

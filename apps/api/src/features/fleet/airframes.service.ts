@@ -7,6 +7,7 @@ import type { ActRequest } from '../../platform/http/act-key.js';
 import { Acts } from '../../platform/http/acts.js';
 import { dayFromWire } from '../../platform/http/instants.js';
 import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
+import { DuePoints } from '../../records/due-points/due-points.js';
 import { Journal } from '../../records/journal/journal.js';
 import { airframeCounters } from '../../records/usage/airframe-counters.js';
 import type { AirframeDto, NewAirframeDto } from './airframe.dto.js';
@@ -27,6 +28,7 @@ export class AirframesService {
     private readonly database: Database,
     private readonly acts: Acts,
     private readonly journal: Journal,
+    private readonly duePoints: DuePoints,
   ) {}
 
   /** All airframes, by registration. */
@@ -95,6 +97,7 @@ export class AirframesService {
       await tx.slot.createMany({
         data: positions.flatMap(({ id: positionId, kind }) => slotsOf(operatorId, positionId, kind)),
       });
+      await this.duePoints.rebuild(tx, operatorId, [], [id]);
       await this.journal.append(tx, actor, {
         number,
         stream: id,

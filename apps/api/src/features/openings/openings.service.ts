@@ -132,8 +132,13 @@ export class OpeningsService {
     });
   }
 
-  private async dueAgain(tx: Tx, operatorId: number, { componentId }: Subject): Promise<void> {
-    if (componentId !== null) await this.duePoints.rebuild(tx, operatorId, [componentId]);
+  private async dueAgain(tx: Tx, operatorId: number, { componentId, airframeId }: Subject): Promise<void> {
+    await this.duePoints.rebuild(
+      tx,
+      operatorId,
+      componentId === null ? [] : [componentId],
+      airframeId === null ? [] : [airframeId],
+    );
   }
 }
 

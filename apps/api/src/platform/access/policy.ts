@@ -6,6 +6,7 @@ export type Authority = 'anyone' | 'signed-in' | readonly Role[];
 const KEEPERS: readonly Role[] = ['records', 'administrator'];
 const TOOL_KEEPERS: readonly Role[] = ['records', 'planner', 'administrator'];
 const CHANGERS: readonly Role[] = ['technician', 'records', 'administrator'];
+const REQUIREMENT_KEEPERS: readonly Role[] = ['planner', 'records', 'administrator'];
 const PROCEDURE_KEEPERS: readonly Role[] = ['planner', 'records', 'administrator'];
 const PACKAGE_OPENERS: readonly Role[] = ['planner', 'records', 'certifying-staff', 'administrator'];
 const PACKAGE_WITHDRAWERS: readonly Role[] = ['planner', 'records', 'administrator'];
@@ -121,6 +122,16 @@ export const POLICY: Readonly<Record<string, Authority>> = {
   'POST /api/steps/:id/photos': WORKERS,
   'POST /api/step-entries/:id/void': WORKERS,
   'GET /api/step-photos/:id': 'signed-in',
+
+  // Requirements and when they were met
+  'GET /api/requirements': 'signed-in',
+  'POST /api/requirements': REQUIREMENT_KEEPERS,
+  'GET /api/requirements/:id': 'signed-in',
+  'POST /api/requirements/:id/void': REQUIREMENT_KEEPERS,
+  'GET /api/airframes/:id/requirements': 'signed-in',
+  'GET /api/components/:id/requirements': 'signed-in',
+  'POST /api/accomplishments': KEEPERS,
+  'POST /api/accomplishments/:id/void': KEEPERS,
 
   // What is due, what happened, and whether it adds up
   'GET /api/due-points': 'signed-in',
