@@ -4,6 +4,7 @@ import type { FullRegister } from './full-register.js';
 import { get, type NamingRequest, post } from './naming-request.js';
 import { workRequests } from './open-work.js';
 import { peopleAndTools } from './people-and-tools.js';
+import { aboutRequirements } from './requirements.js';
 
 type Ids = FullRegister['ids'];
 
@@ -23,6 +24,7 @@ export function namingRequests({ ids: theirs }: FullRegister, own: FullRegister)
     ...facts(theirs, own.ids),
     ...moves(theirs, own),
     ...peopleAndTools(theirs, own.ids),
+    ...aboutRequirements(theirs, own.ids),
     ...workRequests(theirs, own.ids),
   ];
 }
@@ -154,6 +156,7 @@ const WHOLE_LISTS = [
   'my-work',
   'procedures',
   'tools',
+  'requirements',
   ...[
     'airframe-types',
     'airframes',

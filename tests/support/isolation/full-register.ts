@@ -7,6 +7,7 @@ import { employ, type Office } from '../scenario/office.js';
 import { done } from '../scenario/problem.js';
 import { Register } from '../scenario/register.js';
 import { openWork } from './open-work.js';
+import { metRequirement } from './requirements.js';
 
 /** One operator's records with something of every kind in them, and the ids of it all. */
 export interface FullRegister {
@@ -20,6 +21,9 @@ export interface FullRegister {
     readonly airframeType: string;
     readonly engineModel: string;
     readonly lifeLimit: string;
+    readonly requirement: string;
+    readonly accomplishment: string;
+    readonly position: string;
     readonly component: string;
     readonly positionSlot: string;
     readonly partSlot: string;
@@ -79,6 +83,7 @@ export async function fillRegister(
     ...{
       component: first.id,
       partSlot: spare.slotIds.hub,
+      position: airframe.positions[0]?.id ?? '',
       positionSlot: pod?.id ?? '',
       flight: flights[0]?.id ?? '',
     },
@@ -90,6 +95,7 @@ export async function fillRegister(
     person: await lastOf(administrator, '/api/people'),
     authorisation: await lastOf(administrator, '/api/authorisations'),
     ...(await calibratedTool(administrator, mark)),
+    ...(await metRequirement(administrator, mark, first.id)),
     import: await importFlights(administrator, airframe.registration),
     ...(await printHistory(administrator, first.id)),
   };
