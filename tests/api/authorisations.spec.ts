@@ -141,14 +141,18 @@ describe('an authorisation', () => {
 });
 
 describe('the end of an authorisation', () => {
-  it('is taken back at once, with a reason that stays, once', async () => {
+  it('is a voiding where it was recorded wrongly: at once, with a reason that stays, once', async () => {
     const { id } = done(await grant({ fromOn: '2025-06-01' }));
     const voided = done(
-      await admin.post<Authorisation>(`/api/authorisations/${id}/void`, { reason: 'Left the company' }),
+      await admin.post<Authorisation>(`/api/authorisations/${id}/void`, {
+        reason: 'Granted to the wrong person',
+      }),
     );
-    const again = await admin.post(`/api/authorisations/${id}/void`, { reason: 'Left the company' });
+    const again = await admin.post(`/api/authorisations/${id}/void`, {
+      reason: 'Granted to the wrong person',
+    });
 
-    expect(voided).toMatchObject({ id, standing: 'voided', voidReason: 'Left the company' });
+    expect(voided).toMatchObject({ id, standing: 'voided', voidReason: 'Granted to the wrong person' });
     expect([again.status, problemOf(again).code]).toEqual([409, 'ALREADY_VOIDED']);
     expect((await listOf(personId)).find((row) => row.id === id)?.voided).toBe(true);
   });

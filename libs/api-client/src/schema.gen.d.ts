@@ -1,6 +1,40 @@
 // Generated from openapi.json by `npm run contract`. Do not edit.
 
 export interface paths {
+    "/api/accomplishments": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Records by hand that a requirement was met, with what proves it: for work done before or elsewhere. */
+        post: operations["accomplishmentsAdd"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/accomplishments/{id}/void": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Voids an accomplishment that was recorded wrongly. */
+        post: operations["accomplishmentsVoid"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/airframe-types": {
         parameters: {
             query?: never;
@@ -123,6 +157,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/airframes/{id}/requirements": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What is held against an airframe, its positions and all that hangs on it, the most pressing first. */
+        get: operations["heldRequirementsOnAirframe"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/authorisations": {
         parameters: {
             query?: never;
@@ -150,7 +201,7 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        /** Ends an authorisation with a day. Answers the one that stands in its place, good through that day. */
+        /** Ends an authorisation with a day, past or to come; yesterday ends it at once. Answers the one that stands in its place, good through that day. */
         post: operations["authorisationsEnd"];
         delete?: never;
         options?: never;
@@ -167,7 +218,10 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        /** Takes an authorisation back at once; what was signed under it stays. */
+        /**
+         * Voids an authorisation that was recorded wrongly: it never counted. What was signed under it stays in sight, and
+         *     is held against packages that are not released yet.
+         */
         post: operations["authorisationsVoid"];
         delete?: never;
         options?: never;
@@ -304,6 +358,23 @@ export interface paths {
         };
         /** Everywhere a component was, voided stays marked. */
         get: operations["componentsPlaces"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/components/{id}/requirements": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What is held against a component and all beneath it, the most pressing first. */
+        get: operations["heldRequirementsOnComponent"];
         put?: never;
         post?: never;
         delete?: never;
@@ -967,6 +1038,58 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/requirements": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** All requirements, or those in force; voided ones are marked. */
+        get: operations["requirementsList"];
+        put?: never;
+        /** Records a requirement from a document's revision. The newest revision of a code counts. */
+        post: operations["requirementsAdd"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/requirements/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One requirement with all it is held against, and when it was met. */
+        get: operations["requirementsGet"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/requirements/{id}/void": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Voids a requirement that was recorded wrongly. */
+        post: operations["requirementsVoid"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/resets": {
         parameters: {
             query?: never;
@@ -1348,6 +1471,29 @@ export interface paths {
 export type webhooks = Record<string, never>;
 export interface components {
     schemas: {
+        AccomplishmentDto: {
+            airframeId: string | null;
+            at: string;
+            code: string;
+            componentId: string | null;
+            cycles: components["schemas"]["CyclesDto"] | null;
+            evidence: string;
+            id: string;
+            /** @description Minutes since new as the papers say; null: what the records here say at that instant. */
+            minutes: number | null;
+            /** @description The calendar day it counts from. */
+            on: string;
+            /** @description The package whose release met it; null when it was recorded by hand. */
+            packageId: string | null;
+            packageNumber: string | null;
+            positionId: string | null;
+            requirementId: string;
+            /** @description What it was met on, in words. */
+            subject: string;
+            title: string;
+            voided: boolean;
+            voidReason: string | null;
+        };
         AccountableItemDto: {
             key: string;
             /** @enum {string} */
@@ -1767,6 +1913,24 @@ export interface components {
             /** @description Whole units. */
             units: number;
         };
+        DimensionStatusDto: {
+            /** @description Days until nothing is left at the average use of the last 90 days, rounded down; null when nothing is used. */
+            days: number | null;
+            /** @description The same with one decimal, rounded down. */
+            daysText: string | null;
+            /** @enum {string} */
+            dimension: "minutes" | "cycles" | "days" | "months";
+            /** @description Counter since new at which it is due, in whole minutes or cycles; null for days and months. */
+            dueAt: number | null;
+            /** @description The last day it is good through; null for minutes and cycles. */
+            dueOn: string | null;
+            /** @description What is granted: minutes, cycles, days or months. */
+            interval: number;
+            /** @description Whole minutes, cycles or days left; below zero it is past. */
+            remaining: number;
+            /** @enum {string} */
+            status: "closed" | "over" | "in-tolerance" | "soon" | "planned" | "later" | "not-verified" | "not-applicable";
+        };
         DocumentBegunDto: {
             jobId: string;
         };
@@ -1990,6 +2154,12 @@ export interface components {
             /** @description The step's version after it. */
             version: number;
         };
+        GrantedDto: {
+            cycles: number | null;
+            days: number | null;
+            minutes: number | null;
+            months: number | null;
+        };
         HealthDto: {
             /** @enum {string} */
             status: "ready" | "live";
@@ -2143,6 +2313,14 @@ export interface components {
             installedAt: string;
             serialNumber: string;
         };
+        IntervalDto: {
+            cycles?: number | null;
+            days?: number | null;
+            /** @description Whole minutes in service. */
+            minutes?: number | null;
+            /** @description Calendar months. */
+            months?: number | null;
+        };
         JobDto: {
             done: number;
             /** @description Why it failed. */
@@ -2189,6 +2367,11 @@ export interface components {
             reasons: components["schemas"]["EntryReasonDto"][];
             /** @enum {string} */
             verdict: "accepted" | "rejected";
+        };
+        LastDoneDto: {
+            evidence: string;
+            id: string;
+            on: string;
         };
         LeakCheckCaptureDto: {
             /** @description Unique in its step. */
@@ -2309,6 +2492,31 @@ export interface components {
         };
         MyWorkDto: {
             packages: components["schemas"]["WaitingPackageDto"][];
+        };
+        NewAccomplishmentDto: {
+            /**
+             * Format: uuid
+             * @description What it was met on: exactly one of the three.
+             */
+            airframeId?: string | null;
+            /** @description When it was met. Old papers name a day alone: give `on` then. */
+            at?: string | null;
+            /** Format: uuid */
+            componentId?: string | null;
+            /** @description What cycles are counted in; 1 unless told. */
+            cycleDenominator?: number;
+            /** @description Cycles since new as the papers say, in units of 1 / cycleDenominator. */
+            cycles?: number | null;
+            /** @description The papers that prove it. */
+            evidence: string;
+            /** @description Minutes since new as the papers say; left out, what the records here say at that instant. */
+            minutes?: number | null;
+            /** @description The day it was met, where the minute is not known; counters not given are read at its beginning. */
+            on?: string | null;
+            /** Format: uuid */
+            positionId?: string | null;
+            /** Format: uuid */
+            requirementId: string;
         };
         NewAirframeDto: {
             /** Format: uuid */
@@ -2648,6 +2856,56 @@ export interface components {
         NewRatingDto: {
             code: string;
             description?: string | null;
+        };
+        NewRequirementDto: {
+            /**
+             * Format: uuid
+             * @description Of one type of airframe alone; for an airframe or a position.
+             */
+            airframeTypeId?: string | null;
+            /**
+             * @description What it follows: the airframe, what hangs at a position, an engine, or a part.
+             * @enum {string}
+             */
+            anchor: "airframe" | "position" | "engine" | "part";
+            code: string;
+            /**
+             * @description Whether the dimension that comes first governs (unless told), or the one that comes last.
+             * @enum {string}
+             */
+            combine?: "first" | "last";
+            /**
+             * @description What the first time counts from.
+             * @enum {string}
+             */
+            countedFrom: "new" | "overhaul" | "installation" | "date";
+            document: string;
+            /** @description From this day on the revision is effective; the newest of a code counts. */
+            effectiveOn: string;
+            /**
+             * Format: uuid
+             * @description Of one model alone; for an engine.
+             */
+            engineModelId?: string | null;
+            /** @description The date it counts from, where it counts from a date. */
+            fromOn?: string | null;
+            /** @enum {string} */
+            kind: "inspection" | "overhaul" | "directive" | "bulletin" | "discard" | "check";
+            /**
+             * @description Whether months go to the same day (unless told), or to the month's end.
+             * @enum {string}
+             */
+            monthRule?: "same-day" | "month-end";
+            /** @description For a part: its part number. */
+            partNumber?: string | null;
+            /** @description At one position alone, 0 for the auxiliary power unit; for a position. */
+            positionNumber?: number | null;
+            /** @description When it is due again; left out, it is met once. */
+            repeat?: components["schemas"]["IntervalDto"] | null;
+            revision: string;
+            /** @description When it is due for the first time; left out, after the repeat. */
+            threshold?: components["schemas"]["IntervalDto"] | null;
+            title: string;
         };
         NewResetDto: {
             at: string;
@@ -3161,6 +3419,83 @@ export interface components {
             /** @description The rule the statement follows. */
             source: string;
         };
+        RequirementDto: {
+            /** @description Maker and designation of the type of airframe. */
+            airframeType: string | null;
+            airframeTypeId: string | null;
+            /** @enum {string} */
+            anchor: "airframe" | "position" | "engine" | "part";
+            code: string;
+            /** @enum {string} */
+            combine: "first" | "last";
+            /** @enum {string} */
+            countedFrom: "date" | "new" | "overhaul" | "installation";
+            document: string;
+            effectiveOn: string;
+            /** @description Maker and designation of the model. */
+            engineModel: string | null;
+            engineModelId: string | null;
+            fromOn: string | null;
+            id: string;
+            /** @description Whether it is the newest revision of its code, and not voided. */
+            inForce: boolean;
+            /** @enum {string} */
+            kind: "inspection" | "overhaul" | "check" | "directive" | "bulletin" | "discard";
+            /** @enum {string} */
+            monthRule: "month-end" | "same-day";
+            /** @description How many airframes, positions or components it is due on, or not verified. */
+            open: number;
+            partNumber: string | null;
+            positionNumber: number | null;
+            /** @description Null: it is met once. */
+            repeat: components["schemas"]["GrantedDto"] | null;
+            revision: string;
+            /** @description Null: the first time is due after the repeat. */
+            threshold: components["schemas"]["GrantedDto"] | null;
+            title: string;
+            voided: boolean;
+            voidReason: string | null;
+        };
+        RequirementStatusDto: {
+            airframeId: string | null;
+            code: string;
+            /** @enum {string} */
+            combine: "first" | "last";
+            componentId: string | null;
+            /**
+             * @description Whether the threshold counts still, or a repeat; null where nothing is due.
+             * @enum {string|null}
+             */
+            counting: "repeat" | "threshold" | null;
+            document: string;
+            dues: components["schemas"]["DimensionStatusDto"][];
+            /**
+             * @description The dimension that governs; null where none can be told.
+             * @enum {string|null}
+             */
+            governing: "minutes" | "cycles" | "days" | "months" | null;
+            kind: string;
+            lastDone: components["schemas"]["LastDoneDto"] | null;
+            positionId: string | null;
+            /** @description The day on which it is reached at the average use of the last 90 days; a forecast, never a limit. */
+            projectedOn: string | null;
+            /** @description Why it is not verified or not applicable. */
+            reason: string | null;
+            requirementId: string;
+            revision: string;
+            /** @enum {string} */
+            status: "closed" | "over" | "in-tolerance" | "soon" | "planned" | "later" | "not-verified" | "not-applicable";
+            /** @description What it is held against, in words. */
+            subject: string;
+            title: string;
+        };
+        RequirementViewDto: {
+            /** @description Of all revisions of its code, the latest first. */
+            accomplishments: components["schemas"]["AccomplishmentDto"][];
+            requirement: components["schemas"]["RequirementDto"];
+            /** @description The most pressing first; none unless it is in force. */
+            statuses: components["schemas"]["RequirementStatusDto"][];
+        };
         ResetDto: {
             at: string;
             componentId: string;
@@ -3603,6 +3938,9 @@ export interface components {
         VoidReasonDto: {
             reason: string;
         };
+        VoidRequirementDto: {
+            reason: string;
+        };
         WaitingPackageDto: {
             id: string;
             /** @enum {string} */
@@ -3686,6 +4024,62 @@ export interface components {
 }
 export type $defs = Record<string, never>;
 export interface operations {
+    accomplishmentsAdd: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewAccomplishmentDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AccomplishmentDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    accomplishmentsVoid: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["VoidRequirementDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AccomplishmentDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
     airframeTypesList: {
         parameters: {
             query?: never;
@@ -3924,6 +4318,28 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["PositionsDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    heldRequirementsOnAirframe: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RequirementStatusDto"][];
                 };
             };
             default: components["responses"]["Problem"];
@@ -4248,6 +4664,28 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["StayDto"][];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    heldRequirementsOnComponent: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RequirementStatusDto"][];
                 };
             };
             default: components["responses"]["Problem"];
@@ -5458,6 +5896,107 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["ReleaseNoteDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    requirementsList: {
+        parameters: {
+            query?: {
+                /** @description Those in force alone: the newest revision of each code that is not voided. */
+                inForce?: "true" | "false";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RequirementDto"][];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    requirementsAdd: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewRequirementDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RequirementDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    requirementsGet: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RequirementViewDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    requirementsVoid: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["VoidRequirementDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RequirementDto"];
                 };
             };
             default: components["responses"]["Problem"];

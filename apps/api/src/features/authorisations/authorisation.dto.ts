@@ -41,7 +41,7 @@ export class AuthorisationsQueryDto {
   personId?: string;
 }
 
-/** Why an authorisation is taken back. */
+/** Why an authorisation is voided. */
 export class VoidAuthorisationDto {
   @MaxLength(500)
   @IsText({ lines: true })

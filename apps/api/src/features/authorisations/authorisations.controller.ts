@@ -34,7 +34,7 @@ export class AuthorisationsController {
     return this.service.add(actor, act, asked);
   }
 
-  /** Ends an authorisation with a day. Answers the one that stands in its place, good through that day. */
+  /** Ends an authorisation with a day, past or to come; yesterday ends it at once. Answers the one that stands in its place, good through that day. */
   @Post(':id/end')
   end(
     @CurrentActor() actor: Actor,
@@ -45,7 +45,10 @@ export class AuthorisationsController {
     return this.service.end(actor, act, { id, ...asked });
   }
 
-  /** Takes an authorisation back at once; what was signed under it stays. */
+  /**
+   * Voids an authorisation that was recorded wrongly: it never counted. What was signed under it stays in sight, and
+   * is held against packages that are not released yet.
+   */
   @Post(':id/void')
   @HttpCode(200)
   void(

@@ -108,7 +108,7 @@ export class AuthorisationsService {
     });
   }
 
-  /** Takes an authorisation back at once. Refuses: NOT_FOUND, ALREADY_VOIDED. */
+  /** Voids an authorisation that was recorded wrongly; it counts no more from now on. Refuses: NOT_FOUND, ALREADY_VOIDED. */
   void(
     actor: Actor,
     act: ActRequest,

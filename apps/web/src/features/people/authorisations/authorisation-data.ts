@@ -11,7 +11,7 @@ export type Scope = Authorisation['scope'];
 
 export const AUTHORISATIONS_KEY = ['authorisations'] as const;
 
-/** Who may sign what, ended and taken-back ones too. */
+/** Who may sign what, ended and voided ones too. */
 export const authorisationsQuery = queryOptions({
   queryKey: [...AUTHORISATIONS_KEY, 'all'],
   queryFn: async ({ signal }) => dataOrThrow(await api.GET('/api/authorisations', { signal })),
@@ -34,11 +34,11 @@ export async function addAuthorisation(body: NewAuthorisation, headers: ActHeade
 export interface Ending {
   readonly id: string;
   readonly reason: string;
-  /** The last day; null to take it back at once. */
+  /** The last day; null where it was recorded wrongly. */
   readonly lastOn: string | null;
 }
 
-/** Ends an authorisation with a day, or at once. Throws: ProblemError. */
+/** Ends an authorisation with a day, or voids it. Throws: ProblemError. */
 export async function endAuthorisation(
   { id, reason, lastOn }: Ending,
   headers: ActHeaders,

@@ -43,7 +43,7 @@ function Narrow({ find, onFind, ended, onEnded }: NarrowProps) {
         onChange={({ target }) => onFind(target.value)}
       />
       <CheckField
-        label="Ended and taken back too"
+        label="Ended and voided too"
         checked={ended}
         onChange={({ target }) => onEnded(target.checked)}
       />

@@ -29,7 +29,7 @@ const LOOKS: Readonly<Record<Authorisation['standing'], { readonly status: Statu
     'ends-soon': { status: 'soon', word: 'Ends soon' },
     'to-come': { status: 'plan', word: 'To come' },
     ended: { status: 'closed', word: 'Ended' },
-    voided: { status: 'closed', word: 'Taken back' },
+    voided: { status: 'closed', word: 'Voided' },
   };
 
 /** How an authorisation stands today: shape and word. */

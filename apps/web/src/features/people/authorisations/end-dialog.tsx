@@ -4,6 +4,7 @@ import { useAct } from '../../../server/act.js';
 import { useOfflineSince } from '../../../server/connection.js';
 import { Button } from '../../../ui/actions/button.js';
 import { type Faults, useActForm } from '../../../ui/fields/act-form.js';
+import { SelectField } from '../../../ui/fields/select-field.js';
 import { TextAreaField } from '../../../ui/fields/text-area-field.js';
 import { TextField } from '../../../ui/fields/text-field.js';
 import { announce } from '../../../ui/messages/announcements.js';
@@ -24,21 +25,35 @@ interface EndDialogProps {
 }
 
 interface Typed {
+  readonly what: 'ends' | 'wrong';
   readonly lastOn: string;
   readonly reason: string;
 }
 
-function check({ lastOn, reason }: Typed): Faults {
-  const last = lastOn.trim() === '' ? null : parseDate(lastOn);
+const START: Typed = { what: 'ends', lastOn: '', reason: '' };
+
+const CHOICES = [
+  { value: 'ends', label: 'It ends with a day' },
+  { value: 'wrong', label: 'It was recorded wrongly, and never counted' },
+] as const;
+
+const CONSEQUENCE = {
+  ends: 'What was signed up to that day stays good.',
+  wrong:
+    'It is voided. What was signed under it stays in sight, and is held against packages that are not released yet.',
+} as const;
+
+function check({ what, lastOn, reason }: Typed): Faults {
+  const last = parseDate(lastOn);
   return {
-    ...(last === null || last.ok ? {} : { lastOn: last.reason }),
-    ...(reason.trim() === '' ? { reason: 'Enter why it ends' } : {}),
+    ...(what === 'wrong' || last.ok ? {} : { lastOn: last.reason }),
+    ...(reason.trim() === '' ? { reason: 'Enter why' } : {}),
   };
 }
 
 const told = (name: string, lastOn: string | null): string =>
   lastOn === null
-    ? `The authorisation of ${name} is taken back.`
+    ? `The authorisation of ${name} is voided.`
     : `The authorisation of ${name} is good through ${calendarDate(lastOn)}.`;
 
 /** Asks when an authorisation ends, and why. */
@@ -54,33 +69,41 @@ export function EndDialog({ authorisation, onClose }: EndDialogProps) {
     },
   });
   const form = useActForm({
-    start: { lastOn: '', reason: '' } satisfies Typed,
+    start: START,
     check,
-    words: ({ lastOn, reason }): Ending => ({
-      ...{ id, reason: reason.trim(), lastOn: lastOn.trim() === '' ? null : lastOn.trim() },
+    words: ({ what, lastOn, reason }): Ending => ({
+      ...{ id, reason: reason.trim(), lastOn: what === 'wrong' ? null : lastOn.trim() },
     }),
     act,
   });
   const { typed, change, field } = form;
-  const atOnce = typed.lastOn.trim() === '';
   return (
     <SheetDialog title="End the authorisation?" open onClose={onClose}>
       <form className="stack" noValidate onSubmit={form.submit}>
         <ErrorSummary messages={form.messages} attempt={form.attempt} />
         <p>
-          {personName}: {scopeWord(scope).toLowerCase()}, {typeText(authorisation)}. What was signed under it
-          stays.
+          {personName}: {scopeWord(scope).toLowerCase()}, {typeText(authorisation)}.
         </p>
-        <TextField
-          {...field('lastOn')}
-          label="Last day"
-          hint="Year-month-day. Left empty, it is taken back at once."
-          optional
-          mono
-          value={typed.lastOn}
-          onChange={({ target }) => change({ lastOn: target.value })}
-          autoFocus
+        <SelectField
+          {...field('what')}
+          label="What happened"
+          hint={CONSEQUENCE[typed.what]}
+          options={CHOICES}
+          value={typed.what}
+          onChange={({ target }) =>
+            change({ what: CHOICES.find(({ value }) => value === target.value)?.value ?? 'ends' })
+          }
         />
+        {typed.what === 'ends' && (
+          <TextField
+            {...field('lastOn')}
+            label="Last day"
+            hint="Year-month-day. It is good through this day; yesterday’s date ends it at once."
+            mono
+            value={typed.lastOn}
+            onChange={({ target }) => change({ lastOn: target.value })}
+          />
+        )}
         <TextAreaField
           {...field('reason')}
           label="Reason"
@@ -94,7 +117,7 @@ export function EndDialog({ authorisation, onClose }: EndDialogProps) {
             busy={form.busy}
             offBecause={offline ? OFF_WHILE_OFFLINE : null}
           >
-            {atOnce ? 'Take it back at once' : 'End it with that day'}
+            {typed.what === 'ends' ? 'End it with that day' : 'Void it'}
           </Button>
           <Button onClick={onClose}>Leave as it is</Button>
         </div>
