@@ -1,4 +1,5 @@
 // Compares what the running system says with expected.json. Same variables as load.mjs.
+import { checkPackages, checkRequirements } from './check/work.mjs';
 import { Client } from './load/client.mjs';
 import { each, json } from './load/files.mjs';
 
@@ -88,6 +89,8 @@ async function check() {
       one.minutes,
     );
   });
+  await checkPackages(client, expected.packages, same);
+  await checkRequirements(client, expected.requirements, same);
 }
 
 try {

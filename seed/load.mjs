@@ -5,7 +5,10 @@ import { Client } from './load/client.mjs';
 import { record } from './load/events.mjs';
 import { each } from './load/files.mjs';
 import { byHand, flightFiles, importFile } from './load/flights.mjs';
+import { colleagues, pins } from './load/people.mjs';
 import * as register from './load/register.mjs';
+import * as shop from './load/shop.mjs';
+import { work } from './load/work.mjs';
 
 const started = Date.now();
 const tell = (line) => console.log(`${((Date.now() - started) / 1000).toFixed(1).padStart(5)} s  ${line}`);
@@ -22,20 +25,36 @@ async function load() {
   const { person } = await client.signIn(needed('SEED_SIGN_IN'), needed('SEED_PASSWORD'));
   tell(`signed in as ${person.fullName}`);
   tell(await register.people(client));
+  const colleague = colleagues(base);
+  tell(await pins(colleague));
   const fleet = await register.fleet(client);
   tell(`${Object.keys(fleet.airframes).length} airframes, ${Object.keys(fleet.models).length} models`);
+  tell(await shop.authorisations(client, fleet));
   tell(await register.lifeLimits(client, fleet));
   const found = await register.components(client, fleet);
   tell(`${Object.keys(found).length} components`);
   tell(await register.openings(client, fleet, found));
   tell(await register.ratings(client, found));
   tell(await register.placements(client, fleet, found));
-  const about = { base, airframes: fleet.airframes, found, tell };
+  const about = { colleague, airframes: fleet.airframes, found, tell };
   await record(client, { ...about, when: 'before' });
   tell(await byHand(client, fleet));
   await each(flightFiles(), 1, async (fileName) => tell(await importFile(client, fileName)));
   await record(client, { ...about, when: 'after' });
   tell(await register.traceGaps(client, found));
+  const tools = await shop.tools(client);
+  tell(tools.line);
+  const procedures = await shop.procedures(client);
+  tell(procedures.line);
+  const named = { ...about, ...fleet, positions: await shop.positionIds(client, fleet.airframes) };
+  const requirements = await shop.requirements(client, named);
+  tell(requirements.line);
+  await work({
+    ...named,
+    tools: tools.found,
+    procedures: procedures.found,
+    requirements: requirements.found,
+  });
   tell('the demonstration is loaded');
 }
 

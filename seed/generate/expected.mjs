@@ -4,10 +4,12 @@ import { airframes, special } from './fleet.mjs';
 import { RECORD_ENDS, wire } from './instants.mjs';
 import { add, remainingOf } from './life.mjs';
 import { models } from './models.mjs';
+import { expectedDues } from './shop/due.mjs';
 import { acceptedGap, lostLog } from './story.mjs';
 import { openingOfAirframe, podOpenings } from './tables.mjs';
 import { changes, flights, hangingOf, placeOf } from './timeline.mjs';
 import { flownBy, podRan, ranSinceInstalled } from './usage.mjs';
+import { closedRequirements, expectedPackages } from './work/packages.mjs';
 
 const sum = (byRating) =>
   Object.values(byRating).reduce(
@@ -33,6 +35,8 @@ export function expected() {
         .filter((part) => special[engine.serialNumber]?.[part.description] !== undefined)
         .map((part) => ({ engine: engine.serialNumber, ...part })),
     ),
+    packages: expectedPackages(),
+    requirements: expectedDues(builds, closedRequirements()),
   };
 }
 

@@ -150,6 +150,7 @@ const table = [
   ['KT-588', 'K84', '84A', 6711, 0, 1490, 130],
   ['KT-599', 'K84', '84A', 5837, 1200, 890, 134],
   ['KT-610', 'K84', '84A', 3904, 0, null, 128],
+  ['KT-622', 'K84', '84A', 2210, 0, null, 127],
   ['RV-204', 'R63', '63-1', 11806, 0, 2410, 165],
   ['RV-217', 'R63', '63-1', 9612, 0, 3105, 161],
   ['RV-226', 'R63', '63-1', 12004, 0, 1885, 168],
@@ -181,7 +182,17 @@ export const engines = table.map(
 );
 
 /** Engines in store as the record begins; the others hang at their first position. */
-export const inStore = ['KT-442', 'KT-601', 'KT-610', 'RV-263', 'RV-270', 'DM-141', 'DM-152', 'DM-160'];
+export const inStore = [
+  'KT-442',
+  'KT-601',
+  'KT-610',
+  'KT-622',
+  'RV-263',
+  'RV-270',
+  'DM-141',
+  'DM-152',
+  'DM-160',
+];
 export const sparePods = [
   ['TN-4221', 'R63'],
   ['TN-5121', 'D45'],
@@ -200,13 +211,18 @@ export const special = {
 /** All other parts of an engine have at least this many cycles left. */
 export const atLeast = { 'KT-442': 2020, 'KT-518': 1000, 'KT-377': 700 };
 
-// One person for each role, and a second who may release. Names are invented; the password is for the demonstration only.
+// One person for each role, and a second technician, inspector and signer of releases. Names are invented; password and
+// PIN are for the demonstration only.
 const PASSWORD = 'strut-and-log-page-2026';
+const PIN = '417823';
+const SIGNS = ['technician', 'inspector', 'certifying-staff'];
 
 export const people = [
   ['ottoline.winterlea', 'Ottoline Winterlea', 'administrator', null],
   ['tove.braskel', 'Tove Braskel', 'technician', 'ZQ.66.0318'],
+  ['nils.garrowby', 'Nils Garrowby', 'technician', 'ZQ.66.0377'],
   ['ilo.fenwarth', 'Ilo Fenwarth', 'inspector', 'ZQ.66.0224'],
+  ['hedda.marrowick', 'Hedda Marrowick', 'inspector', 'ZQ.66.0251'],
   ['cora.lindqvane', 'Cora Lindqvane', 'certifying-staff', 'ZQ.66.0107'],
   ['joss.merriwold', 'Joss Merriwold', 'certifying-staff', 'ZQ.66.0142'],
   ['pim.haldorey', 'Pim Haldorey', 'planner', null],
@@ -218,4 +234,5 @@ export const people = [
   fullName,
   roles: [role],
   licence,
+  pin: SIGNS.includes(role) ? PIN : null,
 }));

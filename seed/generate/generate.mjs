@@ -5,8 +5,13 @@ import { writeCsv, writeJson } from './files.mjs';
 import { airframes, OPERATOR, OWNER, people } from './fleet.mjs';
 import { inCsv } from './instants.mjs';
 import { airframeTypes, apuModel, models } from './models.mjs';
+import { procedures } from './procedures/procedures.mjs';
+import { accomplishments } from './shop/due.mjs';
+import { requirements } from './shop/requirements.mjs';
+import { authorisations, tools } from './shop/tools.mjs';
 import { components, gapAcceptances, lifeLimits, openings, placements, traceGaps } from './tables.mjs';
 import { flights } from './timeline.mjs';
+import { workFile } from './work/packages.mjs';
 
 const locations = [
   ['Engine store, QXA', 'store'],
@@ -91,7 +96,13 @@ writeCsv('register/openings.csv', openings());
 writeCsv('register/placements.csv', placements());
 writeCsv('register/trace-gaps.csv', traceGaps());
 writeJson('register/gap-acceptances.json', gapAcceptances());
+writeJson('register/tools.json', tools);
+writeJson('register/authorisations.json', authorisations(people));
+writeJson('register/procedures.json', procedures);
+writeJson('register/requirements.json', requirements);
+writeJson('register/accomplishments.json', accomplishments());
 writeJson('happened/events.json', events());
+writeJson('happened/work.json', workFile());
 writeJson('happened/flights-by-hand.json', flightsByHand());
 for (const [registration, log] of Object.entries(flights)) {
   writeCsv(

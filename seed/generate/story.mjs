@@ -218,6 +218,32 @@ export const changes = [
   },
 ];
 
+/** Changes worked by steps after the last flights: each move takes effect with the signature of its step. */
+export const workedChanges = [
+  {
+    registration: 'ZZ-731',
+    position: 3,
+    slot: 'pod',
+    outgoing: 'TN-4203',
+    incoming: 'TN-4201',
+    removedAt: '2026-11-21T09:05Z',
+    installedAt: '2026-11-21T11:30Z',
+    toLocation: 'Pod shop, QZJ',
+    reason: 'Cracked cascade box found on the walk-round; pod exchanged.',
+  },
+  {
+    registration: 'ZZ-823',
+    position: 2,
+    slot: 'engine',
+    outgoing: 'KT-610',
+    incoming: 'KT-622',
+    removedAt: '2026-11-23T14:05Z',
+    installedAt: '2026-11-24T09:10Z',
+    toLocation: 'Karneth shop, Tarnwick',
+    reason: 'Borescope: material missing from a high-pressure turbine blade, beyond limits.',
+  },
+];
+
 /** Moves between locations and the visits that lower counters since the last shop visit. */
 export const moves = [
   ['KT-601', 'On loan', '2026-03-02T08:00Z'],

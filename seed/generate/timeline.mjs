@@ -2,7 +2,7 @@
 import { airframes, engines, inStore } from './fleet.mjs';
 import { dateOf, MINUTES_A_DAY, minuteOf, RECORD_BEGINS, wire } from './instants.mjs';
 import { flightsOf } from './schedule.mjs';
-import { moves, ratingChanges, changes as told } from './story.mjs';
+import { moves, ratingChanges, changes as told, workedChanges } from './story.mjs';
 
 export const flights = Object.fromEntries(
   airframes.map((airframe) => [airframe.registration, flightsOf(airframe)]),
@@ -28,6 +28,16 @@ function momentOf({ registration, window, boundary }) {
   return { at: closes, boundary: { ...boundary, on: dateOf(closes) } };
 }
 
+/** Every removal and installation in order: logged at one moment, or worked by steps at two. */
+export const hangings = [
+  ...changes.map((change) => ({ ...change, offAt: change.at, onAt: change.at })),
+  ...workedChanges.map((change) => ({
+    ...change,
+    offAt: minuteOf(change.removedAt),
+    onAt: minuteOf(change.installedAt),
+  })),
+].sort((a, b) => a.offAt - b.offAt);
+
 /** Where an engine or a pod hung: {registration, position, from, to}, `to` null when it still hangs there. */
 export function hangingOf(serial) {
   const spans = [];
@@ -37,9 +47,9 @@ export function hangingOf(serial) {
         spans.push({ registration, position: Number(position), from: RECORD_BEGINS, to: null });
     }
   }
-  for (const { registration, position, incoming, outgoing, at } of [...changes].sort((a, b) => a.at - b.at)) {
-    if (outgoing === serial) spans.at(-1).to = at;
-    if (incoming === serial) spans.push({ registration, position, from: at, to: null });
+  for (const { registration, position, incoming, outgoing, offAt, onAt } of hangings) {
+    if (outgoing === serial) spans.at(-1).to = offAt;
+    if (incoming === serial) spans.push({ registration, position, from: onAt, to: null });
   }
   return spans;
 }
@@ -61,9 +71,9 @@ export function placeOf(serial) {
   const last = hangingOf(serial).at(-1);
   if (last !== undefined && last.to === null)
     return { registration: last.registration, position: last.position, since: wire(last.from) };
-  const off = changes
+  const off = hangings
     .filter((change) => change.outgoing === serial)
-    .map(({ at, toLocation }) => ({ at, location: toLocation }));
+    .map(({ offAt, toLocation }) => ({ at: offAt, location: toLocation }));
   const moved = moves
     .filter((move) => move[0] === serial)
     .map(([, location, at]) => ({ at: minuteOf(at), location }));

@@ -28,7 +28,7 @@ export function flownBy(registration) {
 }
 
 /** What something hanging at a position ran in a span: a flight counts when it lands, at the span's end too. */
-function ranIn({ registration, position, from, to }) {
+export function ranIn({ registration, position, from, to }) {
   const sum = Object.fromEntries(COUNTS.map((name) => [name, 0]));
   for (const flight of flights[registration]) {
     if (flight.landingAt <= from || (to !== null && flight.landingAt > to)) continue;

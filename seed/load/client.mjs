@@ -61,7 +61,9 @@ export class Client {
     const text = JSON.stringify(body);
     const key = `seed-${createHash('sha256').update(`${path}\n${text}`).digest('hex').slice(0, 40)}`;
     const headers = { 'idempotency-key': key, ...(ifMatch === null ? {} : { 'if-match': ifMatch }) };
-    return (await this.#send('POST', path, body, headers)).json();
+    const answer = await this.#send('POST', path, body, headers);
+    const sent = await answer.text();
+    return sent === '' ? null : JSON.parse(sent);
   }
 
   /** Sends; a busy server changed nothing and is asked again with the same key when it said so. */

@@ -1,27 +1,16 @@
 // What happened, in order: changes previewed, confirmed and released; moves; shop visits; rating changes.
-import { Client } from './client.mjs';
 import { json } from './files.mjs';
+import { release } from './release.mjs';
 
 /** Records the events that are typed before the flights, or after them. `tell` is called with a line for each. */
-export async function record(client, { when, base, airframes, found, tell }) {
-  const certifiers = new Map();
+export async function record(client, { when, colleague, airframes, found, tell }) {
   for (const event of json('happened/events.json').filter(({ logged }) => logged === when)) {
     if (event.kind === 'change') {
       const { changed, line } = await change(client, airframes, event);
       const released =
-        event.releasedBy === null ? ', left open' : await release(await certifier(event.releasedBy), changed);
+        event.releasedBy === null ? ', left open' : await release(await colleague(event.releasedBy), changed);
       tell(line + released);
     } else tell(await other(client, found, event));
-  }
-
-  async function certifier(signInName) {
-    const known = certifiers.get(signInName);
-    if (known !== undefined) return known;
-    const { password } = json('people.json').find((person) => person.signInName === signInName);
-    const person = { client: new Client(base), password };
-    await person.client.signIn(signInName, password);
-    certifiers.set(signInName, person);
-    return person;
   }
 }
 
@@ -72,24 +61,6 @@ async function packageOf(client, airframeId, reason) {
     after = page.next;
   }
   return null;
-}
-
-/** Releases a package as its certifier would: the check read, the password given. */
-async function release({ client, password }, { id }) {
-  const { body, tag } = await client.getTagged(`/api/packages/${id}`);
-  if (body.status === 'released') return ', released before';
-  const check = await client.get(`/api/packages/${id}/release-check`);
-  const blocking = check.objections.filter(({ severity }) => severity === 'blocking');
-  if (blocking.length > 0)
-    throw new Error(
-      `package ${body.number} can't be released:\n${blocking.map(({ reason }) => `  ${reason}`).join('\n')}`,
-    );
-  const { number } = await client.post(
-    `/api/packages/${id}/release`,
-    { password, digest: check.digest },
-    { ifMatch: tag },
-  );
-  return `, released as ${number}`;
 }
 
 async function other(client, found, { kind, at, serialNumber, location, evidence, ratingCode, source }) {

@@ -7,7 +7,7 @@ const AT_ONCE = 6;
 export async function people(client) {
   const there = new Set((await client.get('/api/people').then(rowsOf)).map((person) => person.signInName));
   const missing = json('people.json').filter((person) => !there.has(person.signInName));
-  for (const { licence, ...person } of missing) {
+  for (const { licence, pin, ...person } of missing) {
     const asked = { ...person, ...(licence === null ? {} : { licence }), mustChangePassword: false };
     await client.post('/api/people', asked);
   }
@@ -33,7 +33,7 @@ export async function fleet(client) {
     models[model.designation] = (await client.post('/api/engine-models', { ...model, cycleRules: rules })).id;
   }
   for (const location of json('register/locations.json')) await client.post('/api/locations', location);
-  return { airframes, models };
+  return { types, airframes, models };
 }
 
 export async function lifeLimits(client, { models }) {

@@ -3,6 +3,8 @@
 import * as on from './engine-in.mjs';
 import * as off from './engine-out.mjs';
 import { content, count, held, item, photo, seen, step, text, torque } from './parts.mjs';
+import { podSwap } from './pod-swap.mjs';
+import { borescope, clampDirective, unitChange } from './short.mjs';
 
 const engineChange = {
   code: 'V840-71-EC',
@@ -108,4 +110,4 @@ const repeatTorque = {
 };
 
 /** Every procedure, as POST /api/procedures takes it. */
-export const procedures = [engineChange, repeatTorque];
+export const procedures = [engineChange, repeatTorque, podSwap, borescope, clampDirective, unitChange];
