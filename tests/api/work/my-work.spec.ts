@@ -2,6 +2,7 @@ import { afterAll, beforeAll, expect, it } from '@jest/globals';
 import type { HttpClient } from '../../support/http-client.js';
 import { done } from '../../support/scenario/problem.js';
 import { openShop, type Shop } from '../../support/work/shop.js';
+import { signNow } from '../../support/work/sign-now.js';
 import { capture, type ShownPackage, workOf } from '../../support/work/work-desk.js';
 
 let shop: Shop;
@@ -29,13 +30,8 @@ const waiting = async (client: HttpClient) =>
 const enter = async (text: string) =>
   done(await capture(shop.technician, stepId, { capture: 'seen', typed: { kind: 'text', text } }));
 
-async function sign(client: HttpClient, meaning: 'done' | 'inspection'): Promise<void> {
-  const performedAt = `${new Date().toISOString().slice(0, 16)}Z`;
-  const asked = `/api/steps/${stepId}/statement?meaning=${meaning}&performedAt=${performedAt}`;
-  const { digest } = done(await client.get<{ digest: string }>(asked));
-  const proof = { method: 'password', secret: shop.office.founded.password };
-  done(await client.post(`/api/steps/${stepId}/signatures`, { ...proof, meaning, performedAt, digest }));
-}
+const sign = (client: HttpClient, meaning: 'done' | 'inspection') =>
+  signNow(client, stepId, { meaning, secret: shop.office.founded.password });
 
 const counts = async () => done(await shop.planner.get<ShownPackage>(`/api/packages/${packageId}`)).steps;
 

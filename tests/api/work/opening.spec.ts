@@ -2,8 +2,9 @@ import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import type { Answer, HttpClient } from '../../support/http-client.js';
 import { done, problemOf } from '../../support/scenario/problem.js';
 import { engineChange, openShop, type Shop } from '../../support/work/shop.js';
+import { signNow } from '../../support/work/sign-now.js';
 import { smallInspection } from '../../support/work/small-procedure.js';
-import { recordProcedure, type ShownPackage, stepOf, workOf } from '../../support/work/work-desk.js';
+import { capture, recordProcedure, type ShownPackage, stepOf, workOf } from '../../support/work/work-desk.js';
 
 let shop: Shop;
 let airframeId: string;
@@ -181,6 +182,27 @@ describe('a package that is withdrawn', () => {
     const step = await shop.planner.post(`/api/packages/${made.id}/steps`, own);
     expect(problemOf(step).code).toBe('WRONG_STATE');
     expect(stepOf(await workOf(shop.planner, made.id), 'make-safe').entries).toEqual([]);
+  });
+
+  it('is not one in which a cowl stands open', async () => {
+    const secret = shop.office.founded.password;
+    const made = done(
+      await open({ kind: 'inspection', title: 'Cowls', airframeId, procedureId: inspectionId }),
+    );
+    const { steps } = await workOf(shop.planner, made.id);
+    const [safe, cowl, close] = steps.map(({ id }) => id);
+    const typed = { kind: 'count', number: '2' };
+    done(await capture(shop.technician, safe ?? '', { capture: 'tags-out', typed }));
+    await signNow(shop.technician, safe ?? '', { secret });
+    await signNow(shop.technician, cowl ?? '', { secret });
+    expect((await workOf(shop.planner, made.id)).openItems.map(({ item }) => item.key)).toEqual(['fan-cowl']);
+
+    const withdraw = () => shop.planner.post(`/api/packages/${made.id}/withdraw`, { reason: 'No' });
+    expect(problemOf(await withdraw()).detail).toContain('not closed: Fan cowl, left');
+
+    done(await capture(shop.technician, close ?? '', { capture: 'tags-in', typed }));
+    await signNow(shop.technician, close ?? '', { secret });
+    expect((await withdraw()).status).toBe(200);
   });
 
   it('is not one in which something was moved', async () => {
