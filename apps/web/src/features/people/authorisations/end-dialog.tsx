@@ -17,7 +17,7 @@ import {
   type Ending,
   endAuthorisation,
 } from './authorisation-data.js';
-import { scopeWord, typeText } from './authorisation-words.js';
+import { scopeWord } from './authorisation-words.js';
 
 interface EndDialogProps {
   readonly authorisation: Authorisation;
@@ -82,7 +82,7 @@ export function EndDialog({ authorisation, onClose }: EndDialogProps) {
       <form className="stack" noValidate onSubmit={form.submit}>
         <ErrorSummary messages={form.messages} attempt={form.attempt} />
         <p>
-          {personName}: {scopeWord(scope).toLowerCase()}, {typeText(authorisation)}.
+          {personName}: {scopeWord(scope).toLowerCase()} on {authorisation.airframeType ?? 'all types'}.
         </p>
         <SelectField
           {...field('what')}
