@@ -3,6 +3,7 @@ import { atMinute, logFlights, type RecordedChange, recordChange } from '../scen
 import { DAY, daily, type InService, putInService } from '../scenario/in-service.js';
 import { dateAt, instantAt } from '../scenario/instants.js';
 import { done } from '../scenario/problem.js';
+import { recordProcedure, registerWrench } from '../work/work-desk.js';
 
 /** The operator in service with something of every kind on its record. */
 export interface FullRecord extends InService {
@@ -13,6 +14,8 @@ export interface FullRecord extends InService {
   /** Not released; an untraced part blocks it. */
   readonly blockedPackage: RecordedChange;
   readonly importWithErrors: string;
+  readonly toolId: string;
+  readonly procedureId: string;
 }
 
 const LONG_REASON = `Entered for the wrong airframe. ${'The page was read again by two people. '.repeat(4)}Ω Łódź — end of the reason`;
@@ -133,5 +136,9 @@ export async function makeFullRecord(
       content: BAD_FILE,
     }),
   );
-  return { ...fleet, engineId, openPackage, releasedPackage, blockedPackage, importWithErrors: begun.id };
+  return {
+    ...{ ...fleet, engineId, openPackage, releasedPackage, blockedPackage, importWithErrors: begun.id },
+    toolId: await registerWrench(client),
+    procedureId: await recordProcedure(client),
+  };
 }

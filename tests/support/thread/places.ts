@@ -22,9 +22,12 @@ export const PLAIN_PLACES: readonly Place[] = [
   { name: 'life limits', path: '/register/life-limits' },
   { name: 'locations', path: '/register/locations' },
   { name: 'components', path: '/register/components' },
+  { name: 'tools', path: '/tools' },
+  { name: 'procedures', path: '/procedures' },
   { name: 'history', path: '/history' },
   { name: 'imports', path: '/imports' },
   { name: 'people', path: '/people' },
+  { name: 'what I may sign', path: '/my-authority' },
 ];
 
 /** Pages of one record each. */
@@ -44,6 +47,8 @@ export function recordPlaces(record: FullRecord): readonly Place[] {
     { name: 'a blocked release check', path: `/packages/${blockedPackage.id}/release-check` },
     { name: 'an airframe in the register', path: `/register/airframes/${airframe.id}` },
     { name: 'an engine in the register', path: `/register/components/${engineId}` },
+    { name: 'a tool', path: `/tools/${record.toolId}` },
+    { name: 'a procedure', path: `/procedures/${record.procedureId}` },
     { name: 'the history of an airframe', path: `/history/airframes/${airframe.id}` },
     { name: 'the history of an engine', path: `/history/components/${engineId}` },
     { name: 'an import with errors', path: `/imports/${record.importWithErrors}` },
