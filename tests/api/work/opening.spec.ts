@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import type { Answer, HttpClient } from '../../support/http-client.js';
 import { done, problemOf } from '../../support/scenario/problem.js';
+import { recordRequirement } from '../../support/scenario/requirements.js';
 import { engineChange, openShop, type Shop } from '../../support/work/shop.js';
 import { signNow } from '../../support/work/sign-now.js';
 import { smallInspection } from '../../support/work/small-procedure.js';
@@ -133,6 +134,29 @@ describe('a package that is opened', () => {
     );
     expect(made.number).toMatch(/^AD-/);
     expect(made.ruleSet).toBe('eu-145');
+  });
+
+  it('names the requirements its work is to meet, held against what it is on unless told', async () => {
+    const { id: requirementId } = done(
+      await recordRequirement(shop.office.administrator, 'R-71', {
+        anchor: 'airframe',
+        airframeTypeId: shop.fleet.typeId,
+      }),
+    );
+    const made = done(
+      await open({
+        kind: 'inspection',
+        title: 'R',
+        airframeId,
+        steps: [own],
+        requirements: [{ requirementId }],
+      }),
+    );
+    expect(made.requirements).toMatchObject([{ requirementId, code: 'R-71', airframeId }]);
+    const [, , third] = shop.fleet.engines;
+    const requirements = [{ requirementId, componentId: third?.id }];
+    const other = await open({ kind: 'inspection', title: 'R', airframeId, steps: [own], requirements });
+    expect(problemOf(other).fields?.[0]?.field).toBe('requirements[0].requirementId');
   });
 
   it('has a step added to it while it is open', async () => {

@@ -51,6 +51,7 @@ export interface ShownPackage {
   readonly reference: string | null;
   readonly steps: { readonly signed: number; readonly total: number };
   readonly procedure: { readonly code: string; readonly revision: string } | null;
+  readonly requirements: readonly { readonly requirementId: string }[];
   readonly order: {
     readonly slot: string;
     readonly positionNumber: number | null;

@@ -7,12 +7,12 @@ import { Acts } from '../../platform/http/acts.js';
 import { Clock } from '../../platform/time/clock.js';
 import { Journal } from '../../records/journal/journal.js';
 import { plainJson } from '../../records/journal/plain-json.js';
-import { Requirements } from '../../records/requirements/requirements.js';
+import { type NamedRequirement, Requirements } from '../../records/requirements/requirements.js';
 import { createSteps } from '../../records/work/create-steps.js';
 import { recordOrder } from '../../records/work/orders.js';
 import type { PackageKind } from '../../records/work/package-head.js';
 import { refuseUnsoundSteps } from '../../records/work/sound-content.js';
-import type { NewPackageDto } from './new-package.dto.js';
+import type { NewPackageDto, NewPackageRequirementDto } from './new-package.dto.js';
 import type { PackageDto } from './packages.dto.js';
 import { PackagesService } from './packages.service.js';
 import { type PlannedPackage, planPackage } from './plan-package.js';
@@ -85,7 +85,7 @@ export class OpenPackageService {
     await createSteps(tx, operatorId, { packageId: id, number, definitions: planned.definitions });
     if (planned.order !== null)
       await recordOrder(tx, operatorId, { packageId: id, order: planned.order, number });
-    const named = (asked.requirements ?? []).map((requirement) => ({ ...requirement }));
+    const named = (asked.requirements ?? []).map((each) => withSubject(each, planned));
     if (named.length > 0) await this.requirements.name(tx, operatorId, id, named, number);
   }
 }
@@ -97,6 +97,21 @@ interface Opening {
   readonly planned: PlannedPackage;
   readonly now: Date;
   readonly number: bigint;
+}
+
+/** A requirement that names nothing it is held against is held against what the package is on. */
+function withSubject(
+  { requirementId, airframeId, positionId, componentId }: NewPackageRequirementDto,
+  planned: PlannedPackage,
+): NamedRequirement {
+  const named = {
+    airframeId: airframeId ?? null,
+    positionId: positionId ?? null,
+    componentId: componentId ?? null,
+  };
+  const isNamed = Object.values(named).some((each) => each !== null);
+  const own = { airframeId: planned.airframeId, positionId: null, componentId: planned.componentId };
+  return { requirementId, ...(isNamed ? named : own) };
 }
 
 /** Everything a package's opening concerns. */
