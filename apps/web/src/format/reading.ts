@@ -50,3 +50,9 @@ export function verdictOf(reading: Decimal, range: ReadingRange): Verdict | null
   if (value < floor) return { kind: 'below', by: decimalText(floor - value, scale) };
   return { kind: 'inside' };
 }
+
+/** A verdict in words: '3.4 N·m above the range'. */
+export function verdictWords(verdict: Verdict, unit: string, range: ReadingRange): string {
+  if (verdict.kind === 'inside') return `Inside the range, ${range.low} to ${range.high} ${unit}`;
+  return `${verdict.by} ${unit} ${verdict.kind} the range`;
+}

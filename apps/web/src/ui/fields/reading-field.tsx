@@ -5,6 +5,7 @@ import {
   type ReadingRange,
   type Verdict,
   verdictOf,
+  verdictWords,
 } from '../../format/reading.js';
 import { StatusMark } from '../status/status-mark.js';
 import { FieldFrame } from './field-frame.js';
@@ -45,12 +46,6 @@ export interface ReadingFieldProps {
 
 const enterWhat = (unit: string, range: ReadingRange | null | undefined): string =>
   `Enter the reading in ${unit}, for example ${range?.low ?? '112.4'}`;
-
-/** A verdict in words: '3.4 N·m above the range'. */
-export function verdictWords(verdict: Verdict, unit: string, range: ReadingRange): string {
-  if (verdict.kind === 'inside') return `Inside the range, ${range.low} to ${range.high} ${unit}`;
-  return `${verdict.by} ${unit} ${verdict.kind} the range`;
-}
 
 interface Shown {
   readonly range: ReadingRange;

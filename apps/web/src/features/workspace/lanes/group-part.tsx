@@ -2,7 +2,8 @@ import { type ReactNode, useEffect, useState } from 'react';
 import { PodPicture } from '../picture/pod-picture.js';
 import type { Step } from '../work/work-shapes.js';
 import { type Group, signedOf } from './lane-parts.js';
-import { groupStanding, StandingMark } from './standing-mark.js';
+import { groupStanding } from './standing.js';
+import { StandingMark } from './standing-mark.js';
 import { StepRow } from './step-row.js';
 
 interface GroupPartProps {

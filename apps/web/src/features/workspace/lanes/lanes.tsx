@@ -34,6 +34,23 @@ function serialOf(name: LaneName, { order }: Work): string | null {
   return name === 'in' ? (order?.incoming?.serialNumber ?? null) : null;
 }
 
+interface HeadProps {
+  readonly work: Work;
+  readonly name: LaneName;
+  readonly shown: boolean;
+}
+
+/** Out and in show the serial of their engine; the others are named for those who hear the page. */
+function LaneHead({ work, name, shown }: HeadProps) {
+  if (!shown) return <h2 className="visually-hidden">Steps</h2>;
+  if (name !== 'out' && name !== 'in') return <h2 className="visually-hidden">{NAMES[name]}</h2>;
+  return (
+    <h2 className="lane-head">
+      {NAMES[name]} <span className="serial">{serialOf(name, work) ?? 'nothing ordered'}</span>
+    </h2>
+  );
+}
+
 interface SwitchProps {
   readonly lanes: readonly Lane[];
   readonly shown: LaneName;
@@ -85,12 +102,7 @@ export function Lanes({ work, openId, onOpen, panelOf, onReading, onSign }: Lane
           className={`lane lane-${lane.name}${twoLanes && lane.name !== shown ? ' lane-aside' : ''}`}
           aria-label={twoLanes ? NAMES[lane.name] : 'Steps'}
         >
-          {twoLanes && (lane.name === 'out' || lane.name === 'in') && (
-            <h2 className="lane-head">
-              {NAMES[lane.name]}{' '}
-              <span className="serial">{serialOf(lane.name, work) ?? 'nothing ordered'}</span>
-            </h2>
-          )}
+          <LaneHead work={work} name={lane.name} shown={twoLanes} />
           {lane.groups.map((group) => (
             <GroupPart key={group.key} {...{ group, openId, onOpen, panelOf }} />
           ))}

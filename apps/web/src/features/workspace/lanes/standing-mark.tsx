@@ -1,6 +1,6 @@
 import { StatusMark } from '../../../ui/status/status-mark.js';
 import type { Status } from '../../../ui/status/statuses.js';
-import type { Standing, Step } from '../work/work-shapes.js';
+import type { Standing } from '../work/work-shapes.js';
 
 const SHOWN: Readonly<Record<Standing, Status>> = {
   open: 'open',
@@ -14,18 +14,4 @@ const SHOWN: Readonly<Record<Standing, Status>> = {
 /** How a step stands, by shape and word. */
 export function StandingMark({ standing }: { readonly standing: Standing }) {
   return <StatusMark status={SHOWN[standing]} />;
-}
-
-export const isSigned = ({ standing }: Pick<Step, 'standing'>): boolean => standing === 'signed';
-
-const WORST_FIRST: readonly Standing[] = ['rejected', 'changed', 'to-inspect', 'open', 'blocked'];
-
-/** How a group stands: signed when all of it is, else the first thing that somebody can act on. */
-export function groupStanding(steps: readonly Step[]): Standing {
-  return WORST_FIRST.find((standing) => steps.some((step) => step.standing === standing)) ?? 'signed';
-}
-
-/** 'Waits for 12: inspection' */
-export function waitingWords({ number, code }: Step['blockers'][number]): string {
-  return `${number}${code === 'INSPECTION_MISSING' ? ': inspection' : ''}`;
 }

@@ -1,7 +1,8 @@
 import { type ReactNode, useEffect, useRef } from 'react';
 import { momentText } from '../../../format/when.js';
 import type { Step } from '../work/work-shapes.js';
-import { StandingMark, waitingWords } from './standing-mark.js';
+import { waitingWords } from './standing.js';
+import { StandingMark } from './standing-mark.js';
 
 /** What stands below the title: whom it waits for, or who signed it. */
 function Below({ step: { standing, blockers, signatures } }: { readonly step: Step }) {

@@ -2,7 +2,7 @@ import { useEffect, useRef } from 'react';
 import { RouteLink } from '../../../ui/actions/route-link.js';
 import { Notice } from '../../../ui/messages/notice.js';
 import { CapturePart } from '../captures/capture-part.js';
-import { waitingWords } from '../lanes/standing-mark.js';
+import { waitingWords } from '../lanes/standing.js';
 import { SignArea } from '../signing/sign-area.js';
 import { SignatureList } from '../signing/signature-list.js';
 import { useDesk } from '../work/use-desk.js';
