@@ -1,5 +1,5 @@
 // Compares what the running system says with expected.json. Same variables as load.mjs.
-import { checkPackages, checkRequirements } from './check/work.mjs';
+import { checkMoves, checkPackages, checkRequirements } from './check/work.mjs';
 import { Client } from './load/client.mjs';
 import { each, json } from './load/files.mjs';
 
@@ -90,6 +90,7 @@ async function check() {
     );
   });
   await checkPackages(client, expected.packages, same);
+  await checkMoves(client, expected.moves, same);
   await checkRequirements(client, expected.requirements, same);
 }
 

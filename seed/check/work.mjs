@@ -21,6 +21,28 @@ export async function checkPackages(client, expected, same) {
   }
 }
 
+/** What moved with the signature of a step: where, when, and at which counters. */
+export async function checkMoves(client, expected, same) {
+  const { rows } = await client.get('/api/packages?limit=200');
+  const worked = rows.filter(({ steps }) => steps.total > 0);
+  const packages = await Promise.all(worked.map(({ id }) => client.get(`/api/packages/${id}`)));
+  for (const { registration, position, direction, serialNumber, at, minutes, cycles } of expected) {
+    const name = `${direction} of ${serialNumber}`;
+    const side = direction === 'removal' ? 'outgoing' : 'incoming';
+    const changes = packages
+      .filter(({ airframe }) => airframe?.registration === registration)
+      .flatMap((one) => one.changes);
+    const found = changes.find((change) => change[side]?.serialNumber === serialNumber);
+    same(`${name} at`, found?.at, at);
+    same(`${name} position`, found?.position?.number, position);
+    const sinceNew = found?.[side].sinceNew;
+    same(`${name} minutes`, sinceNew?.minutes, minutes);
+    if (cycles === undefined) continue;
+    const units = sinceNew && (sinceNew.cycles.units * cycles.denominator) / sinceNew.cycles.denominator;
+    same(`${name} cycles`, units, cycles.units);
+  }
+}
+
 const sorted = (counts) => Object.entries(counts).sort(([a], [b]) => a.localeCompare(b));
 
 /** What is due of each requirement: counters, days, and when it was last done. */

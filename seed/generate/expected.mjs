@@ -5,7 +5,7 @@ import { RECORD_ENDS, wire } from './instants.mjs';
 import { add, remainingOf } from './life.mjs';
 import { models } from './models.mjs';
 import { expectedDues } from './shop/due.mjs';
-import { acceptedGap, lostLog } from './story.mjs';
+import { acceptedGap, lostLog, workedChanges } from './story.mjs';
 import { openingOfAirframe, podOpenings } from './tables.mjs';
 import { changes, flights, hangingOf, placeOf } from './timeline.mjs';
 import { flownBy, podRan, ranSinceInstalled } from './usage.mjs';
@@ -36,8 +36,28 @@ export function expected() {
         .map((part) => ({ engine: engine.serialNumber, ...part })),
     ),
     packages: expectedPackages(),
+    moves: workedChanges.flatMap((change) => expectedMoves(change, engines)),
     requirements: expectedDues(builds, closedRequirements()),
   };
+}
+
+/** What moved with the signature of its step, and its counters since new then: no flight was logged after. */
+function expectedMoves({ registration, position, outgoing, incoming, removedAt, installedAt }, engines) {
+  const counters = (serialNumber) => {
+    const engine = engines.find((one) => one.serialNumber === serialNumber);
+    if (engine !== undefined) return { minutes: engine.minutes, cycles: engine.cycles };
+    const pod = podOpenings.find(({ serial }) => serial === serialNumber);
+    return { minutes: pod.minutes + podRan(serialNumber) };
+  };
+  const moved = (direction, serialNumber, at) => ({
+    registration,
+    position,
+    direction,
+    serialNumber,
+    at,
+    ...counters(serialNumber),
+  });
+  return [moved('removal', outgoing, removedAt), moved('installation', incoming, installedAt)];
 }
 
 function expectedAirframe({ registration, positions, ...airframe }, engines) {

@@ -37,6 +37,7 @@ async function perform(desk, act) {
   const { client, ...person } = await desk.colleague(act.at ?? act.by);
   switch (act.act) {
     case 'add':
+      if ([...desk.steps.values()].some((step) => step.definition.title === act.step.title)) return null;
       keep(desk, await client.post(`/api/packages/${desk.opened.id}/steps`, act.step));
       return null;
     case 'capture':
