@@ -4,14 +4,15 @@ import { fileURLToPath } from 'node:url';
 
 const SEED = join(dirname(fileURLToPath(import.meta.url)), '..');
 
-/** Readable JSON; a list of words stands on one line. */
+const WIDEST_LINE = 110;
+const LIST = /^( *(?:"[^"]*": )?)\[\n\s+("[^"]*"(?:,\n\s+"[^"]*")*)\n\s+\](,?)$/gm;
+
+/** Readable JSON, as the formatter leaves it: a list of words stands on one line where it fits. */
 export function writeJson(path, value) {
-  const text = JSON.stringify(value, null, 2).replace(
-    /\[\n\s+("[^"]*"(?:,\n\s+"[^"]*")*)\n\s+\]/g,
-    (_, words) => {
-      return `[${words.replace(/,\n\s+/g, ', ')}]`;
-    },
-  );
+  const text = JSON.stringify(value, null, 2).replace(LIST, (whole, before, words, comma) => {
+    const line = `${before}[${words.replace(/,\n\s+/g, ', ')}]${comma}`;
+    return line.length > WIDEST_LINE ? whole : line;
+  });
   write(path, `${text}\n`);
 }
 
