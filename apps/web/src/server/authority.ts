@@ -26,6 +26,7 @@ const HOLDERS = {
   release: ['certifying-staff'],
   'keep-records': ['records', 'administrator'],
   'keep-tools': ['planner', 'records', 'administrator'],
+  'keep-requirements': ['planner', 'records', 'administrator'],
   'keep-procedures': ['planner', 'records', 'administrator'],
   'manage-people': ['administrator'],
   'see-people': ['auditor', 'administrator'],

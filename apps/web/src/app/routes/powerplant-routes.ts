@@ -13,7 +13,7 @@ const airframe = createRoute({
   getParentRoute: () => signedIn,
   path: '/positions/$airframeId',
   validateSearch: (search): { at?: string } => optionalWord(search, 'at'),
-  component: lazyRouteComponent(() => import('../../features/positions/airframe-page.js'), 'AirframePage'),
+  component: lazyRouteComponent(() => import('./airframe-route.js'), 'AirframeRoute'),
 });
 
 const component = createRoute({
@@ -23,7 +23,7 @@ const component = createRoute({
     ...optionalWord(search, 'at'),
     ...optionalWord(search, 'tab'),
   }),
-  component: lazyRouteComponent(() => import('../../features/component/component-page.js'), 'ComponentPage'),
+  component: lazyRouteComponent(() => import('./component-route.js'), 'ComponentRoute'),
 });
 
 const due = createRoute({

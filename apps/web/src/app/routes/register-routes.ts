@@ -120,7 +120,29 @@ const procedure = createRoute({
   ),
 });
 
-/** What the records rest on: fleet, models, components, tools and procedures. */
+const requirements = createRoute({
+  getParentRoute: () => signedIn,
+  path: '/requirements',
+  validateSearch: (search): { find?: string; all?: true } => ({
+    ...optionalWord(search, 'find'),
+    ...(search['all'] === true ? { all: true } : {}),
+  }),
+  component: lazyRouteComponent(
+    () => import('../../features/register/requirements/requirements-page.js'),
+    'RequirementsPage',
+  ),
+});
+
+const requirement = createRoute({
+  getParentRoute: () => signedIn,
+  path: '/requirements/$requirementId',
+  component: lazyRouteComponent(
+    () => import('../../features/register/requirements/requirement-page.js'),
+    'RequirementPage',
+  ),
+});
+
+/** What the records rest on: fleet, models, components, tools, procedures and requirements. */
 export const registerRoutes = [
   register,
   registerAirframeTypes,
@@ -135,4 +157,6 @@ export const registerRoutes = [
   tool,
   procedures,
   procedure,
+  requirements,
+  requirement,
 ] as const;

@@ -22,9 +22,11 @@ function NothingDue({ ofOne }: { readonly ofOne: boolean }) {
   const may = useMay('keep-records');
   return (
     <EmptyState action={may ? <ActionLink href="/register">Open the register</ActionLink> : undefined}>
-      {ofOne ? 'No limited part is recorded on this airframe.' : 'No limited part is recorded.'} What is due
-      is computed from life limits, engines with their parts, and flights: enter the limits and the engines in
-      the register first.
+      {ofOne
+        ? 'No limited part or requirement is recorded on this airframe.'
+        : 'No limited part or requirement is recorded.'}{' '}
+      What is due is computed from life limits and requirements, engines with their parts, and flights: enter
+      them in the register first.
       {!may && ' The records office or an administrator can do this.'}
     </EmptyState>
   );
@@ -72,8 +74,8 @@ export function DuePage() {
         title="Due"
         below={
           <p>
-            Life limits: over the limit and not verified first, then by projected date. A projected date is a
-            forecast by the use named beside it, never a limit.
+            Life limits and requirements: over the limit and not verified first, then by projected date. A
+            projected date is a forecast by the use named beside it, never a limit.
           </p>
         }
         actions={<Button onClick={() => window.print()}>Print</Button>}

@@ -15,11 +15,16 @@ export function ReachedLimits({ limits }: { readonly limits: readonly ReachedLim
       <h3>Limits newly reached or passed</h3>
       <ul className="reached">
         {limits.map((limit) => (
-          <li key={`${limit.componentId} ${limit.dimension}`}>
+          <li key={`${limit.requirement} ${limit.serialNumber} ${limit.dimension}`}>
             <StatusMark status="over-limit" word={limit.remaining < 0 ? 'Over limit' : 'Limit reached'} />{' '}
-            <RouteLink href={`/components/${limit.componentId}`}>
-              {limit.description} <span className="serial">{limit.serialNumber}</span>
-            </RouteLink>
+            {limit.requirement !== null && `${limit.requirement}, `}
+            {limit.componentId === null ? (
+              <span className="serial">{limit.serialNumber}</span>
+            ) : (
+              <RouteLink href={`/components/${limit.componentId}`}>
+                {limit.description} <span className="serial">{limit.serialNumber}</span>
+              </RouteLink>
+            )}
             {limit.engineSerial !== null && (
               <>
                 {' '}

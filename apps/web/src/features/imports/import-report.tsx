@@ -133,12 +133,17 @@ export function ImportReached({ file }: ReportProps) {
       <h2>Limits newly reached or passed</h2>
       <ul>
         {file.newlyOver.map(
-          ({ componentId, description, serialNumber, engineSerial, dimension, remaining }) => (
-            <li key={`${componentId} ${dimension}`}>
+          ({ componentId, description, serialNumber, engineSerial, requirement, dimension, remaining }) => (
+            <li key={`${requirement} ${serialNumber} ${dimension}`}>
               <StatusMark status="over-limit" word={remaining < 0 ? 'Over limit' : 'Limit reached'} />{' '}
-              <RouteLink href={`/components/${componentId}`}>
-                {description} <span className="serial">{serialNumber}</span>
-              </RouteLink>
+              {requirement === null ? '' : `${requirement}, `}
+              {componentId === null ? (
+                <span className="serial">{serialNumber}</span>
+              ) : (
+                <RouteLink href={`/components/${componentId}`}>
+                  {description} <span className="serial">{serialNumber}</span>
+                </RouteLink>
+              )}
               {engineSerial === null ? '' : ` in ${engineSerial}`}:{' '}
               {dimension === 'cycles' ? remainingCycles(remaining) : remainingMinutes(remaining)}
             </li>

@@ -19,6 +19,7 @@ const PAGES = [
   { to: '/register/components', name: 'Components' },
   { to: '/tools', name: 'Tools' },
   { to: '/procedures', name: 'Procedures' },
+  { to: '/requirements', name: 'Requirements' },
 ] as const;
 
 export interface AddedBy {

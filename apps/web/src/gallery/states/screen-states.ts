@@ -3,6 +3,8 @@ import { AIRFRAMES, BOARD, FOUR_ENGINES, FOUR_ENGINES_THEN, TWO_ENGINES } from '
 import { PACKAGE_STATES } from './package-states.js';
 import { RECORD_STATES } from './record-states.js';
 import { KEEPING_STATES } from './register/keeping-states.js';
+import { REQUIREMENT_STATUSES } from './register/requirement-data.js';
+import { REQUIREMENT_STATES } from './register/requirement-states.js';
 import { RELEASE_STATES } from './release-states.js';
 import { FAILED, MISSING, type ScreenState } from './screen-state.js';
 import { STEP_STATES } from './steps/step-states.js';
@@ -10,6 +12,7 @@ import { DUE_ROWS } from './work-data.js';
 
 const ok = (body: unknown) => ({ body });
 const page = (rows: readonly unknown[], next: string | null = null) => ok({ rows, next });
+const held = ok(REQUIREMENT_STATUSES);
 const airframes = { 'GET /api/airframes': ok(AIRFRAMES) };
 
 /** Every screen in its states. */
@@ -56,7 +59,10 @@ export const SCREEN_STATES: readonly ScreenState[] = [
     name: 'airframe',
     title: 'Airframe of four engines',
     path: '/positions/a-417',
-    answers: { 'GET /api/airframes/a-417/positions': ok(FOUR_ENGINES) },
+    answers: {
+      'GET /api/airframes/a-417/positions': ok(FOUR_ENGINES),
+      'GET /api/airframes/a-417/requirements': held,
+    },
   },
   {
     name: 'airframe-then',
@@ -68,14 +74,20 @@ export const SCREEN_STATES: readonly ScreenState[] = [
     name: 'airframe-empty-position',
     title: 'Airframe, a position empty, hours not known',
     path: '/positions/a-203',
-    answers: { 'GET /api/airframes/a-203/positions': ok(TWO_ENGINES) },
+    answers: {
+      'GET /api/airframes/a-203/positions': ok(TWO_ENGINES),
+      'GET /api/airframes/a-203/requirements': ok([]),
+    },
   },
   {
     name: 'airframe-reader',
     title: 'Airframe, read only',
     path: '/positions/a-203',
     roles: ['auditor'],
-    answers: { 'GET /api/airframes/a-203/positions': ok(TWO_ENGINES) },
+    answers: {
+      'GET /api/airframes/a-203/positions': ok(TWO_ENGINES),
+      'GET /api/airframes/a-203/requirements': ok([]),
+    },
   },
   {
     name: 'airframe-missing',
@@ -87,26 +99,40 @@ export const SCREEN_STATES: readonly ScreenState[] = [
     name: 'component-limits',
     title: 'Engine, limits',
     path: '/components/c-KT-442',
-    answers: { 'GET /api/components/c-KT-442': ok(ENGINE) },
+    answers: {
+      'GET /api/components/c-KT-442': ok(ENGINE),
+      'GET /api/components/c-KT-442/requirements': held,
+    },
   },
   {
     name: 'component-parts',
     title: 'Engine, parts',
     path: '/components/c-KT-442?tab=parts',
-    answers: { 'GET /api/components/c-KT-442': ok(ENGINE) },
+    answers: {
+      'GET /api/components/c-KT-442': ok(ENGINE),
+      'GET /api/components/c-KT-442/requirements': held,
+    },
   },
   {
     name: 'component-places',
     title: 'Engine, places',
     path: '/components/c-KT-442?tab=places',
-    answers: { 'GET /api/components/c-KT-442': ok(ENGINE), 'GET /api/components/c-KT-442/places': ok(STAYS) },
+    answers: {
+      'GET /api/components/c-KT-442': ok(ENGINE),
+      'GET /api/components/c-KT-442/requirements': held,
+      'GET /api/components/c-KT-442/places': ok(STAYS),
+    },
   },
   {
     name: 'component-part',
     title: 'Part past its limit, never moved',
     path: '/components/c-D80114',
     roles: ['auditor'],
-    answers: { 'GET /api/components/c-D80114': ok(DISK), 'GET /api/components/c-D80114/places': ok([]) },
+    answers: {
+      'GET /api/components/c-D80114': ok(DISK),
+      'GET /api/components/c-D80114/requirements': ok([]),
+      'GET /api/components/c-D80114/places': ok([]),
+    },
   },
   {
     name: 'component-failed',
@@ -143,4 +169,5 @@ export const SCREEN_STATES: readonly ScreenState[] = [
   ...STEP_STATES,
   ...RECORD_STATES,
   ...KEEPING_STATES,
+  ...REQUIREMENT_STATES,
 ];

@@ -68,6 +68,8 @@ export const PREVIEW: ChangePreview = {
 
 const due = (id: string, more: Partial<DueRow>): DueRow => ({
   id,
+  kind: 'life-limit',
+  requirement: null,
   componentId: `c-${id}`,
   description: 'LPT disk 3',
   partNumber: '2A1234-03',
@@ -81,6 +83,9 @@ const due = (id: string, more: Partial<DueRow>): DueRow => ({
   dimension: 'cycles',
   remainingCycles: 2019,
   remainingMinutes: null,
+  remainingDays: null,
+  dueOn: null,
+  dues: [],
   limit: 9000,
   document: 'K84 engine manual, chapter 05-11',
   revision: '7',
@@ -98,7 +103,7 @@ const NOTHING_KNOWN = {
   basis: 'Nothing can be projected from what is not known',
 } as const;
 
-/** Every status; hours beside cycles; in store; a worst case. */
+/** Every status; hours beside cycles; in store; a worst case; requirements. */
 export const DUE_ROWS: readonly DueRow[] = [
   due('D80114', { status: 'over', remainingCycles: -4, projectedOn: null, basis: 'Past its limit' }),
   due('D77233', {
@@ -126,5 +131,52 @@ export const DUE_ROWS: readonly DueRow[] = [
     remainingMinutes: 616_597,
     limit: 1_800_000,
     positionNumber: 0,
+  }),
+  due('rq-1', {
+    kind: 'requirement',
+    requirement: {
+      id: 'rq-72-31-01',
+      code: '72-31-01',
+      title: 'Borescope inspection of the hot section',
+      kind: 'inspection',
+      combine: 'first',
+    },
+    componentId: 'c-KT-442',
+    description: 'K84 engine',
+    serialNumber: 'KT-442',
+    status: 'soon',
+    remainingCycles: 10,
+    dues: [
+      { dimension: 'minutes', interval: 30_000, remaining: 9000, dueOn: null },
+      { dimension: 'cycles', interval: 300, remaining: 10, dueOn: null },
+      { dimension: 'months', interval: 6, remaining: 105, dueOn: '2027-03-10' },
+    ],
+    limit: 300,
+    document: 'V-840 maintenance programme',
+    revision: '12',
+    projectedOn: '2026-11-27',
+  }),
+  due('rq-2', {
+    kind: 'requirement',
+    requirement: {
+      id: 'rq-05-20-12C',
+      code: '05-20-12C',
+      title: 'Yearly check',
+      kind: 'check',
+      combine: 'first',
+    },
+    ...{ componentId: null, description: null, partNumber: null, serialNumber: null },
+    ...{ engineId: null, engineSerial: null, positionNumber: null },
+    status: 'planned',
+    dimension: 'months',
+    remainingCycles: null,
+    remainingDays: 66,
+    dueOn: '2027-01-31',
+    dues: [{ dimension: 'months', interval: 12, remaining: 66, dueOn: '2027-01-31' }],
+    limit: 12,
+    document: 'V-840 maintenance programme',
+    revision: '12',
+    projectedOn: '2027-01-31',
+    basis: 'By the calendar',
   }),
 ];

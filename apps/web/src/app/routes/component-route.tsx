@@ -1,0 +1,15 @@
+import { useParams, useSearch } from '@tanstack/react-router';
+import { ComponentPage } from '../../features/component/component-page.js';
+import { RequirementsPanel } from '../../features/register/requirements/requirements-panel.js';
+
+/** A component with, as it is now, what is held against it and all in it. */
+export function ComponentRoute() {
+  const { componentId } = useParams({ from: '/signed-in/components/$componentId' });
+  const { at } = useSearch({ from: '/signed-in/components/$componentId' });
+  return (
+    <>
+      <ComponentPage />
+      {at === undefined && <RequirementsPanel key={componentId} of={{ componentId }} />}
+    </>
+  );
+}

@@ -1,0 +1,66 @@
+import { type ActHeaders, useAct } from '../../../server/act.js';
+import { useOfflineSince } from '../../../server/connection.js';
+import { REQUIREMENTS_KEY } from '../../../server/requirements.js';
+import { Button } from '../../../ui/actions/button.js';
+import { useActForm } from '../../../ui/fields/act-form.js';
+import { TextAreaField } from '../../../ui/fields/text-area-field.js';
+import { announce } from '../../../ui/messages/announcements.js';
+import { ErrorSummary } from '../../../ui/messages/error-summary.js';
+import { OFF_WHILE_OFFLINE } from '../../../ui/messages/offline-bar.js';
+import { SheetDialog } from '../../../ui/overlay/sheet-dialog.js';
+import { missing } from '../plain-checks.js';
+import type { Voiding } from './requirement-acts.js';
+
+interface VoidDialogProps {
+  readonly id: string;
+  /** 'requirement R-1': what is voided. */
+  readonly what: string;
+  readonly consequence: string;
+  readonly perform: (voiding: Voiding, headers: ActHeaders) => Promise<unknown>;
+  readonly onClose: () => void;
+}
+
+/** Asks why before a requirement or an accomplishment is voided. */
+export function VoidDialog({ id, what, consequence, perform, onClose }: VoidDialogProps) {
+  const offline = useOfflineSince() !== null;
+  const act = useAct({
+    perform,
+    refresh: [REQUIREMENTS_KEY, ['due']],
+    onDone: () => {
+      announce(`The ${what} is voided. What is due was computed again.`);
+      onClose();
+    },
+  });
+  const form = useActForm({
+    start: { reason: '' },
+    check: (typed) => missing(typed, { reason: 'Enter why it is voided' }),
+    words: ({ reason }): Voiding => ({ id, reason: reason.trim() }),
+    act,
+  });
+  return (
+    <SheetDialog title={`Void the ${what}?`} open onClose={onClose}>
+      <form className="stack" noValidate onSubmit={form.submit}>
+        <ErrorSummary messages={form.messages} attempt={form.attempt} />
+        <p>{consequence}</p>
+        <TextAreaField
+          {...form.field('reason')}
+          label="Reason"
+          value={form.typed.reason}
+          onChange={({ target }) => form.change({ reason: target.value })}
+          autoFocus
+        />
+        <div className="row">
+          <Button
+            type="submit"
+            kind="primary"
+            busy={form.busy}
+            offBecause={offline ? OFF_WHILE_OFFLINE : null}
+          >
+            Void
+          </Button>
+          <Button onClick={onClose}>Leave as it is</Button>
+        </div>
+      </form>
+    </SheetDialog>
+  );
+}
