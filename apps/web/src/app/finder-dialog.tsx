@@ -1,5 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
-import { type KeyboardEvent, useDeferredValue, useState } from 'react';
+import { type KeyboardEvent, useState } from 'react';
 import { slotWords } from '../format/place-words.js';
 import { type ComponentRow, componentChoiceQuery } from '../server/components.js';
 import { airframesQuery } from '../server/fleet.js';
@@ -33,7 +33,6 @@ function useFound(typed: string): readonly Found[] {
   const components = useQuery({
     ...componentChoiceQuery({ search: typed }),
     enabled: wanted.length >= 2,
-    placeholderData: (before) => before,
   });
   const rows = wanted.length >= 2 ? (components.data?.rows ?? []) : [];
   return [
@@ -71,7 +70,8 @@ function walk(event: KeyboardEvent<HTMLElement>): void {
 /** Goes anywhere by typing: a place, a registration, a serial, a part number. */
 export function FinderDialog({ onClose }: { readonly onClose: () => void }) {
   const [typed, setTyped] = useState('');
-  const found = useFound(useDeferredValue(typed));
+  // Enter opens the first of what matches all that is typed, not of what matched a moment before.
+  const found = useFound(typed);
   const openFirst = (event: KeyboardEvent<HTMLInputElement>) => {
     if (event.key !== 'Enter') return;
     event.currentTarget.closest('.finder')?.querySelector<HTMLElement>(LINKS)?.click();
