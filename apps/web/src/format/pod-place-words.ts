@@ -19,3 +19,6 @@ const PLACES: Readonly<Record<PodPlace, string>> = {
 /** Where on the powerplant a group of steps is; a place of a newer server stands as it came. */
 export const podPlaceWords = (place: string): string =>
   (PLACES as Readonly<Record<string, string>>)[place] ?? place.replaceAll('-', ' ');
+
+/** Whether the place is one that this client knows. */
+export const isPodPlace = (place: string): place is PodPlace => Object.hasOwn(PLACES, place);

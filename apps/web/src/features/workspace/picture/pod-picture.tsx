@@ -1,6 +1,6 @@
 import type { PodPlace } from '@strutbook/domain/work/step.js';
+import { isPodPlace, podPlaceWords } from '../../../format/pod-place-words.js';
 import { FrontView, NoseView } from './other-views.js';
-import { PLACE_WORDS, placeWords } from './place-words.js';
 import { SideView } from './side-view.js';
 import './picture.css';
 
@@ -17,8 +17,8 @@ function viewWords(place: string): string {
 
 /** Where a group of steps is: the pod with the place drawn in ink. */
 export function PodPicture({ place }: { readonly place: PodPlace }) {
-  if (PLACE_WORDS[place] === undefined) return <p className="pod-caption">{placeWords(place)}</p>;
-  const words = `${viewWords(place)}; marked: ${placeWords(place).toLowerCase()}`;
+  if (!isPodPlace(place)) return <p className="pod-caption">{podPlaceWords(place)}</p>;
+  const words = `${viewWords(place)}; marked: ${podPlaceWords(place).toLowerCase()}`;
   return (
     <figure className="pod-figure">
       <svg
@@ -38,7 +38,7 @@ export function PodPicture({ place }: { readonly place: PodPlace }) {
           </g>
         )}
       </svg>
-      <figcaption className="pod-caption">{placeWords(place)}</figcaption>
+      <figcaption className="pod-caption">{podPlaceWords(place)}</figcaption>
     </figure>
   );
 }
