@@ -10,7 +10,10 @@ import { startEmbedded } from '../../apps/launcher/database/embedded.mjs';
 import { prepareDatabase } from '../../apps/launcher/database/prepare.mjs';
 import { dueListWays } from './due-list.mjs';
 import { flightWays, makeTwin } from './log-flight.mjs';
+import { openCheck } from './open-check.mjs';
 import { compare, told } from './ratio.mjs';
+import { releaseCheckWays } from './release-check.mjs';
+import { fillPackage } from './release-check-rows.mjs';
 import { fillScaleS, scale } from './scale-s.mjs';
 
 ensureInstalled();
@@ -35,6 +38,7 @@ async function bench() {
   const begun = Date.now();
   await fillScaleS(admin);
   await makeTwin(admin);
+  await fillPackage(admin);
   console.log(
     `filled scale S in ${((Date.now() - begun) / 1000).toFixed(1)} s: ${scale.airframes} airframes, ` +
       `${scale.airframes * scale.flights} flights, ${scale.airframes * scale.engines * scale.parts} limited parts`,
@@ -43,6 +47,7 @@ async function bench() {
   appUrl.username = 'app';
   appUrl.password = appPassword;
   const app = await connect(appUrl.href);
+  const releaseCheck = await releaseCheckWays(app, (packageId) => openCheck(appUrl.href, packageId));
   const results = [
     await compare({ name: 'log one flight / bare insert', target: 1.5, each: 200, ...flightWays(app) }),
     await compare({
@@ -51,7 +56,9 @@ async function bench() {
       each: 30,
       ...(await dueListWays(app)),
     }),
+    await compare({ name: 'release check / one hand-written SELECT', target: 2, each: 10, ...releaseCheck }),
   ];
+  await releaseCheck.close();
   console.log(
     `\n${'ms for one, product and twin'.padEnd(46)} ${'product'.padStart(9)} ${'twin'.padStart(9)} ${'ratio'.padStart(7)}`,
   );

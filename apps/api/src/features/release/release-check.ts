@@ -19,7 +19,7 @@ import { orNotFound } from '../../platform/problems/refusal.error.js';
 import { Clock } from '../../platform/time/clock.js';
 import { EngineSnapshots } from '../../records/lives/engine-snapshots.js';
 import { Requirements } from '../../records/requirements/requirements.js';
-import { Structure } from '../../records/stays/structure.js';
+import { type FilledSlot, type PositionSlot, Structure } from '../../records/stays/structure.js';
 import { loadReleaseFacts, type ReleaseFacts } from './release-facts.js';
 import { requirementSnapshots } from './requirements-of-check.js';
 import { type WorkToRelease, workOf } from './work.js';
@@ -54,7 +54,12 @@ export class ReleaseCheck {
     const at = toInstant(this.clock.now());
     const code = work.airframe?.ruleSet ?? facts.ruleSet ?? '';
     const ruleSet = orNotFound(ruleSetOn(code, dateOf(at)), `rule set ${code}`);
-    const positions = await this.positions(tx, operatorId, work.airframe?.id ?? null);
+    const tree = await this.tree(tx, operatorId, facts);
+    const engines = await this.engines.of(tx, operatorId, tree.tops, null, undefined, tree.beneath);
+    const positions = tree.engineSlots.map(({ positionId, number, componentId }) => ({
+      ...{ positionId, number },
+      engine: componentId === null ? null : (engines.get(componentId) ?? null),
+    }));
     const snapshot: ReleaseSnapshot = {
       package: {
         id: work.id,
@@ -65,10 +70,10 @@ export class ReleaseCheck {
       },
       at,
       positions,
-      component: await this.component(tx, operatorId, facts),
+      component: componentAlone(facts, engines),
       flights: facts.flights,
       work: workSnapshot(facts),
-      requirements: await this.requirementsOf(tx, operatorId, facts, positions),
+      requirements: await this.requirementsOf(tx, operatorId, facts, { tree, positions }),
       releaser: releaserSnapshot(actor, facts, at),
       plannedStayCycles: null,
     };
@@ -82,44 +87,26 @@ export class ReleaseCheck {
     };
   }
 
-  private async positions(
-    tx: Tx,
-    operatorId: number,
-    airframeId: string | null,
-  ): Promise<ReleaseSnapshot['positions']> {
-    if (airframeId === null) return [];
-    const slots = (await this.structure.onAirframes(tx, operatorId, [airframeId], null)).filter(
-      (slot) => slot.slotKind === 'engine',
-    );
-    const snapshots = await this.engines.of(
-      tx,
-      operatorId,
-      slots.flatMap((slot) => slot.componentId ?? []),
-      null,
-    );
-    return slots.map(({ positionId, number, componentId }) => ({
-      positionId,
-      number,
-      engine: componentId === null ? null : (snapshots.get(componentId) ?? null),
-    }));
-  }
-
-  /** The component of a package on no airframe: it is released by itself. */
-  private async component(
-    tx: Tx,
-    operatorId: number,
-    { airframe, component }: ReleaseFacts,
-  ): Promise<ComponentSnapshot | null> {
-    if (airframe !== null || component === null) return null;
-    const as = (await this.engines.of(tx, operatorId, [component.id], null)).get(component.id);
-    return { kind: component.kind as ComponentSnapshot['kind'], as: orNotFound(as, 'component') };
+  /** What hangs on the airframe, or beneath the component of a package on none. */
+  private async tree(tx: Tx, operatorId: number, { airframe, component }: ReleaseFacts): Promise<Tree> {
+    const slots =
+      airframe === null ? [] : await this.structure.onAirframes(tx, operatorId, [airframe.id], null);
+    const hanging = slots.flatMap((slot) => slot.componentId ?? []);
+    const all = airframe === null && component !== null ? [component.id] : hanging;
+    const engineSlots = slots.filter((slot) => slot.slotKind === 'engine');
+    return {
+      engineSlots,
+      tops: airframe === null ? all : engineSlots.flatMap((slot) => slot.componentId ?? []),
+      all,
+      beneath: await this.structure.beneath(tx, operatorId, all, null),
+    };
   }
 
   private async requirementsOf(
     tx: Tx,
     operatorId: number,
     { id, airframe, component }: ReleaseFacts,
-    positions: ReleaseSnapshot['positions'],
+    { tree, positions }: { readonly tree: Tree; readonly positions: ReleaseSnapshot['positions'] },
   ): Promise<ReleaseSnapshot['requirements']> {
     const of =
       airframe !== null
@@ -128,10 +115,29 @@ export class ReleaseCheck {
           ? null
           : { componentId: component.id };
     if (of === null) return [];
-    const statuses = await this.requirements.statusesOn(tx, operatorId, of, null);
+    const held = [...tree.all, ...tree.beneath.flatMap((slot) => slot.componentId ?? [])];
+    const statuses = await this.requirements.statusesOn(tx, operatorId, of, null, held);
     const named = await this.requirements.ofPackage(tx, operatorId, id);
     return requirementSnapshots(statuses, { named, positions });
   }
+}
+
+/** What hangs where: the engine slots, the components the lives are read of, all that hangs there, and all beneath. */
+interface Tree {
+  readonly engineSlots: readonly PositionSlot[];
+  readonly tops: readonly string[];
+  readonly all: readonly string[];
+  readonly beneath: readonly FilledSlot[];
+}
+
+/** The component of a package on no airframe: it is released by itself. */
+function componentAlone(
+  { airframe, component }: ReleaseFacts,
+  snapshots: ReadonlyMap<string, EngineSnapshot>,
+): ComponentSnapshot | null {
+  if (airframe !== null || component === null) return null;
+  const as = orNotFound(snapshots.get(component.id), 'component');
+  return { kind: component.kind as ComponentSnapshot['kind'], as };
 }
 
 /** What was looked at as plain JSON: exact fractions as text, all else as it is. Total. */

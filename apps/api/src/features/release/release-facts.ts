@@ -104,7 +104,7 @@ export async function loadReleaseFacts(
   operatorId: number,
   { packageId, personId }: { readonly packageId: string; readonly personId: string },
 ): Promise<ReleaseFacts> {
-  const [row] = await tx.$queryRaw<ReleaseFacts[]>`
+  const [row] = await tx.$queryRaw<ReleaseFacts[]>`/* planned once */
     WITH RECURSIVE work AS (
       SELECT * FROM work_package WHERE operator_id = ${operatorId}::int AND id = ${packageId}::uuid
     ), up AS (

@@ -24,10 +24,20 @@ export interface PartInLife {
   readonly limit: RecordedLimit | null;
 }
 
-/** Limited parts that were read already, each with the engine it is in at that instant. */
+/** Limited parts that were read already, each with the engine it is in at that instant, and their use. */
 export interface KnownParts {
   readonly parts: readonly LimitedPart[];
   readonly engineOf: ReadonlyMap<string, string>;
+  readonly engines: readonly KnownEngine[];
+  readonly uses: Uses;
+}
+
+/** What the lives in an engine are judged by. */
+export interface KnownEngine {
+  readonly id: string;
+  readonly engineModelId: string | null;
+  readonly lifeMethod: string | null;
+  readonly ratingId: string | null;
 }
 
 interface LimitedPart {
@@ -62,7 +72,7 @@ export class Lives {
    *
    * A part is judged by the model of the engine it is in, at the rating that engine runs at; one in no engine by
    * the model it is recorded for, at the rating it last ran at. `willRunAt` names ratings of engines that count
-   * instead of those recorded; `known` is what the caller has read of the parts already.
+   * instead of those recorded.
    */
   async of(
     tx: Tx,
@@ -70,16 +80,13 @@ export class Lives {
     componentIds: readonly string[],
     at: Date | null,
     willRunAt: ReadonlyMap<string, string> = new Map(),
-    known: KnownParts | null = null,
   ): Promise<ReadonlyMap<string, PartInLife>> {
-    const parts =
-      known?.parts ??
-      (await tx.component.findMany({
-        where: { operatorId, id: { in: [...componentIds] }, lifeLimited: true },
-        select: { id: true, partNumber: true, engineModelId: true },
-      }));
+    const parts = await tx.component.findMany({
+      where: { operatorId, id: { in: [...componentIds] }, lifeLimited: true },
+      select: { id: true, partNumber: true, engineModelId: true },
+    });
     const ids = parts.map((part) => part.id);
-    const engineOf = known?.engineOf ?? (await this.structure.engineOf(tx, operatorId, ids, at));
+    const engineOf = await this.structure.engineOf(tx, operatorId, ids, at);
     const engineIds = [...new Set(engineOf.values())];
     const engines = await tx.component.findMany({
       where: { operatorId, id: { in: engineIds } },
@@ -89,31 +96,64 @@ export class Lives {
       where: { operatorId },
       select: { id: true, lifeMethod: true },
     });
-    const context: Context = {
+    const uses = await this.use.of(
+      tx,
+      operatorId,
+      ids.map((componentId) => ({ componentId, at })),
+    );
+    return this.judged(tx, operatorId, parts, {
       at,
-      today: this.clock.now(),
-      uses: await this.use.of(
-        tx,
-        operatorId,
-        ids.map((componentId) => ({ componentId, at })),
-      ),
+      uses,
       engineOf,
       modelOf: new Map(engines.map((engine) => [engine.id, engine.engineModelId])),
-      methodOf: new Map(
-        models.map((model) => [model.id, model.lifeMethod === 'lowest-limit' ? 'lowest-limit' : 'pro-rata']),
-      ),
+      methodOf: new Map(models.map((model) => [model.id, methodOf(model.lifeMethod)])),
       ratingOf: new Map([...(await ratingsAt(tx, operatorId, engineIds, at)), ...willRunAt]),
-      limits: groupRows(
-        await loadLifeLimits(
-          tx,
-          operatorId,
-          parts.map((part) => part.partNumber),
+    });
+  }
+
+  /** The same of parts of which all but the limits was read already. */
+  ofKnown(
+    tx: Tx,
+    operatorId: number,
+    { parts, engineOf, engines, uses }: KnownParts,
+    at: Date | null,
+  ): Promise<ReadonlyMap<string, PartInLife>> {
+    return this.judged(tx, operatorId, parts, {
+      ...{ at, uses, engineOf },
+      modelOf: new Map(engines.map(({ id, engineModelId }) => [id, engineModelId])),
+      methodOf: new Map(
+        engines.flatMap(({ engineModelId, lifeMethod }) =>
+          engineModelId === null ? [] : [[engineModelId, methodOf(lifeMethod)] as const],
         ),
-        (limit) => limit.partNumber,
       ),
+      ratingOf: new Map(
+        engines.flatMap(({ id, ratingId }) => (ratingId === null ? [] : [[id, ratingId] as const])),
+      ),
+    });
+  }
+
+  private async judged(
+    tx: Tx,
+    operatorId: number,
+    parts: readonly LimitedPart[],
+    rest: Omit<Context, 'today' | 'limits'>,
+  ): Promise<ReadonlyMap<string, PartInLife>> {
+    const limits = await loadLifeLimits(
+      tx,
+      operatorId,
+      parts.map((part) => part.partNumber),
+    );
+    const context: Context = {
+      ...rest,
+      today: this.clock.now(),
+      limits: groupRows(limits, (limit) => limit.partNumber),
     };
     return new Map(parts.map((part) => [part.id, judge(part, context)]));
   }
+}
+
+function methodOf(text: string | null): LifeMethod {
+  return text === 'lowest-limit' ? 'lowest-limit' : 'pro-rata';
 }
 
 function judge(part: LimitedPart, context: Context): PartInLife {

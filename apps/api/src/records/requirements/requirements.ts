@@ -35,10 +35,19 @@ export class Requirements {
 
   /**
    * All requirements of an airframe (itself, its positions and all that hangs on it) or of a component (itself and all
-   * beneath it), at an instant or now, the most pressing first. A constant number of statements.
+   * beneath it), at an instant or now, the most pressing first. A constant number of statements. `componentIds` are those, where the caller has read them.
    */
-  async statusesOn(tx: Tx, operatorId: number, of: Holder, at: Date | null): Promise<RequirementStatus[]> {
-    const scope = await this.scopeOf(tx, operatorId, of, at);
+  async statusesOn(
+    tx: Tx,
+    operatorId: number,
+    of: Holder,
+    at: Date | null,
+    componentIds: readonly string[] | null = null,
+  ): Promise<RequirementStatus[]> {
+    const scope =
+      componentIds === null
+        ? await this.scopeOf(tx, operatorId, of, at)
+        : { airframeIds: 'airframeId' in of ? [of.airframeId] : [], componentIds: [...componentIds] };
     const standings = await this.standings.of(tx, operatorId, scope, { at });
     return standings.map(statusOfStanding).sort(byUrgency);
   }

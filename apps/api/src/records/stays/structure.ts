@@ -63,7 +63,7 @@ export class Structure {
   ): Promise<FilledSlot[]> {
     // As one text: hundreds of slots as rows would take longer to take in than to find. Nobody can guess how much hangs
     // beneath: LATERAL with a limit keeps the planner from reading the whole fleet's tables for one engine.
-    const [row] = await tx.$queryRaw<{ slots: string }[]>`
+    const [row] = await tx.$queryRaw<{ slots: string }[]>`/* planned once */
       WITH RECURSIVE tree AS (
         SELECT s.id, s.name, s.kind, s.life_limited, s.sort, s.component_id AS parent_id, st.component_id AS filled_by, 1 AS depth
           FROM slot s
@@ -105,7 +105,7 @@ export class Structure {
     airframeIds: readonly string[] | null,
     at: Date | null,
   ): Promise<PositionSlot[]> {
-    return tx.$queryRaw<PositionSlot[]>`
+    return tx.$queryRaw<PositionSlot[]>`/* planned once */
       SELECT p.airframe_id AS "airframeId", p.id AS "positionId", p.number, p.kind AS "positionKind", p.mount, p.label,
              s.id AS "slotId", s.kind AS "slotKind", st.component_id AS "componentId", st.id AS "stayId",
              st.from_at AS "fromAt", st.from_kind AS "fromKind",

@@ -110,11 +110,13 @@ function countersOf(
 }
 
 /**
- * Counters since new at an instant, with what the gaps before it may hide, of a component whose use was asked for then.
- * Total.
+ * Counters since new at an instant (null: now), with what the gaps before it may hide, of a component whose use was asked
+ * for then, and which is no auxiliary power unit: that counts by its own counter. Total.
  */
-export function sinceNewAt(componentId: string, at: Date, uses: Uses): Pair {
-  const before = uses.facts.gaps.filter((gap) => gap.componentId === componentId && gap.fromAt < at);
+export function sinceNewAt(componentId: string, at: Date | null, uses: Uses): Pair {
+  const before = uses.facts.gaps.filter(
+    (gap) => gap.componentId === componentId && (at === null || gap.fromAt < at),
+  );
   return withGaps(uses.totalsAt({ componentId, at }), before, uses);
 }
 

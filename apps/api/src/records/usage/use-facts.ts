@@ -107,28 +107,29 @@ export async function loadUseFacts(
   componentIds: readonly string[],
 ): Promise<UseFacts> {
   const ids = [...componentIds];
-  const [row] = await tx.$queryRaw<{ facts: string }[]>`
+  const [row] = await tx.$queryRaw<{ facts: string }[]>`/* planned once */
+    WITH asked AS MATERIALIZED (SELECT array_agg(id) AS ids FROM unnest(${ids}::uuid[]) AS listed (id))
     SELECT json_build_object(
       'exposures', (SELECT coalesce(json_agg(json_build_array(component_id, carrier_id, rating_id, cycle_rule_id,
           (extract(epoch FROM from_at) * 1000)::bigint, (extract(epoch FROM to_at) * 1000)::bigint,
           minutes, flights, landings, touch_and_goes, starts, aborted_take_offs) ORDER BY from_at), '[]')
-         FROM exposure WHERE operator_id = ${operatorId}::int AND component_id = ANY (${ids}::uuid[])),
+         FROM exposure WHERE operator_id = ${operatorId}::int AND component_id = ANY ((SELECT ids FROM asked)::uuid[])),
       'openings', (SELECT coalesce(json_agg(json_build_object('componentId', component_id, 'basis', basis,
           'at', floor(extract(epoch FROM at) / 60)::bigint, 'ratingId', rating_id, 'minutes', minutes, 'cycles', cycles,
           'denominator', cycle_denominator) ORDER BY id), '[]')
-         FROM opening WHERE operator_id = ${operatorId}::int AND component_id = ANY (${ids}::uuid[]) AND voided_seq IS NULL),
+         FROM opening WHERE operator_id = ${operatorId}::int AND component_id = ANY ((SELECT ids FROM asked)::uuid[]) AND voided_seq IS NULL),
       'gaps', (SELECT coalesce(json_agg(json_build_object('id', id, 'componentId', component_id,
           'fromAt', (extract(epoch FROM from_at) * 1000)::bigint, 'toAt', (extract(epoch FROM to_at) * 1000)::bigint, 'note', note)
           ORDER BY from_at), '[]')
-         FROM trace_gap WHERE operator_id = ${operatorId}::int AND component_id = ANY (${ids}::uuid[]) AND voided_seq IS NULL),
+         FROM trace_gap WHERE operator_id = ${operatorId}::int AND component_id = ANY ((SELECT ids FROM asked)::uuid[]) AND voided_seq IS NULL),
       'acceptances', (SELECT coalesce(json_agg(json_build_object('componentId', component_id, 'by', accepted_by,
           'reference', reference, 'traceGapId', trace_gap_id, 'cycles', cycles, 'minutes', minutes) ORDER BY recorded_seq), '[]')
-         FROM gap_acceptance WHERE operator_id = ${operatorId}::int AND component_id = ANY (${ids}::uuid[]) AND voided_seq IS NULL),
+         FROM gap_acceptance WHERE operator_id = ${operatorId}::int AND component_id = ANY ((SELECT ids FROM asked)::uuid[]) AND voided_seq IS NULL),
       'rules', (SELECT coalesce(json_agg(json_build_object('id', id, 'perFlight', per_flight, 'perLanding', per_landing,
           'perTouchAndGo', per_touch_and_go, 'perStart', per_start, 'perAbortedTakeOff', per_aborted_take_off,
           'denominator', denominator)), '[]') FROM cycle_rule WHERE operator_id = ${operatorId}::int),
       'pods', (SELECT coalesce(json_agg(id), '[]') FROM component
-         WHERE operator_id = ${operatorId}::int AND id = ANY (${ids}::uuid[]) AND kind = 'pod'))::text AS facts`;
+         WHERE operator_id = ${operatorId}::int AND id = ANY ((SELECT ids FROM asked)::uuid[]) AND kind = 'pod'))::text AS facts`;
   return useFacts(JSON.parse(row?.facts ?? '{}') as FactRows);
 }
 
