@@ -2,7 +2,6 @@ import { useState } from 'react';
 import { exactCycles } from '../../../format/cycles.js';
 import { hoursMinutes } from '../../../format/hours.js';
 import { calendarDate } from '../../../format/utc-date.js';
-import type { Accomplishment } from '../../../server/requirements.js';
 import { Button } from '../../../ui/actions/button.js';
 import { RouteLink } from '../../../ui/actions/route-link.js';
 import { EmptyState } from '../../../ui/messages/empty-state.js';
@@ -10,6 +9,7 @@ import { SerialText } from '../../../ui/status/serial-text.js';
 import type { Column } from '../../../ui/table/column.js';
 import { DataTable } from '../../../ui/table/data-table.js';
 import { voidAccomplishment } from './requirement-acts.js';
+import type { Accomplishment } from './requirement-queries.js';
 import { VoidDialog } from './void-dialog.js';
 
 const COLUMNS: readonly Column<Accomplishment>[] = [

@@ -1,7 +1,6 @@
 import { parseHours } from '../../../format/hours.js';
 import { parseDate } from '../../../format/utc-moment.js';
 import { useAct } from '../../../server/act.js';
-import { REQUIREMENTS_KEY, type RequirementStatus } from '../../../server/requirements.js';
 import { type Faults, useActForm } from '../../../ui/fields/act-form.js';
 import { announce } from '../../../ui/messages/announcements.js';
 import { SheetDialog } from '../../../ui/overlay/sheet-dialog.js';
@@ -9,6 +8,7 @@ import { RegisterForm, WordsField } from '../form-parts.js';
 import { readCycles } from '../openings/typed-cycles.js';
 import { missing } from '../plain-checks.js';
 import { addAccomplishment, type NewAccomplishment } from './requirement-acts.js';
+import { REQUIREMENTS_KEY, type RequirementStatus } from './requirement-queries.js';
 
 interface Typed {
   readonly on: string;

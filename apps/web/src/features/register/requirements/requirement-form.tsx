@@ -1,10 +1,10 @@
 import { useAct } from '../../../server/act.js';
-import { REQUIREMENTS_KEY, type Requirement } from '../../../server/requirements.js';
 import { useActForm } from '../../../ui/fields/act-form.js';
 import { SelectField } from '../../../ui/fields/select-field.js';
 import { RegisterForm, WordsField } from '../form-parts.js';
 import { IntervalFields } from './interval-fields.js';
 import { addRequirement } from './requirement-acts.js';
+import { REQUIREMENTS_KEY, type Requirement } from './requirement-queries.js';
 import { KINDS } from './requirement-words.js';
 import { CountedFields, ScopeFields } from './scope-fields.js';
 import { check, needsCombining, START, wordsOf } from './typed-requirement.js';

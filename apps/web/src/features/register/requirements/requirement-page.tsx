@@ -4,12 +4,6 @@ import { useState } from 'react';
 import { counted } from '../../../format/counts.js';
 import { calendarDate } from '../../../format/utc-date.js';
 import { useMay } from '../../../server/authority.js';
-import {
-  type Requirement,
-  type RequirementStatus,
-  type RequirementView,
-  requirementQuery,
-} from '../../../server/requirements.js';
 import { Button } from '../../../ui/actions/button.js';
 import { Answered } from '../../../ui/messages/answered.js';
 import { EmptyState } from '../../../ui/messages/empty-state.js';
@@ -17,6 +11,12 @@ import { RegisterFrame } from '../register-frame.js';
 import { AccomplishmentTable } from './accomplishment-table.js';
 import { MetForm } from './met-form.js';
 import { voidRequirement } from './requirement-acts.js';
+import {
+  type Requirement,
+  type RequirementStatus,
+  type RequirementView,
+  requirementQuery,
+} from './requirement-queries.js';
 import { kindWord, ruleText, scopeText, statusKey } from './requirement-words.js';
 import { REQUIREMENTS_KEPT } from './requirements-page.js';
 import { StatusTable } from './status-table.js';

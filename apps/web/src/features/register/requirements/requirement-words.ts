@@ -1,6 +1,6 @@
 import { amountIn } from '../../../format/due-words.js';
 import { calendarDate } from '../../../format/utc-date.js';
-import type { Requirement, RequirementStatus } from '../../../server/requirements.js';
+import type { Requirement, RequirementStatus } from './requirement-queries.js';
 
 export const KINDS = [
   { value: 'inspection', label: 'Inspection' },

@@ -4,7 +4,6 @@ import { useDeferredValue, useState } from 'react';
 import { counted } from '../../../format/counts.js';
 import { calendarDate } from '../../../format/utc-date.js';
 import { useMay } from '../../../server/authority.js';
-import { type Requirement, requirementsQuery } from '../../../server/requirements.js';
 import { RouteLink } from '../../../ui/actions/route-link.js';
 import { CheckField } from '../../../ui/fields/check-field.js';
 import { TextField } from '../../../ui/fields/text-field.js';
@@ -15,6 +14,7 @@ import { DataTable } from '../../../ui/table/data-table.js';
 import { readState } from '../../../ui/table/read-state.js';
 import { type Kept, RegisterFrame } from '../register-frame.js';
 import { RequirementForm } from './requirement-form.js';
+import { type Requirement, requirementsQuery } from './requirement-queries.js';
 import { kindWord, ruleText, scopeText } from './requirement-words.js';
 import './requirements.css';
 

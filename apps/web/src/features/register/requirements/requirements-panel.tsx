@@ -2,14 +2,14 @@ import { ProblemError } from '@strutbook/api-client/problem-error.js';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { useMay } from '../../../server/authority.js';
+import { Answered } from '../../../ui/messages/answered.js';
+import { EmptyState } from '../../../ui/messages/empty-state.js';
+import { MetForm } from './met-form.js';
 import {
   airframeRequirementsQuery,
   componentRequirementsQuery,
   type RequirementStatus,
-} from '../../../server/requirements.js';
-import { Answered } from '../../../ui/messages/answered.js';
-import { EmptyState } from '../../../ui/messages/empty-state.js';
-import { MetForm } from './met-form.js';
+} from './requirement-queries.js';
 import { statusKey } from './requirement-words.js';
 import { StatusTable } from './status-table.js';
 

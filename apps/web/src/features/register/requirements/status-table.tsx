@@ -1,7 +1,6 @@
 import type { ReactNode } from 'react';
 import { dueIn, leftIn } from '../../../format/due-words.js';
 import { calendarDate } from '../../../format/utc-date.js';
-import type { DimensionStatus, RequirementStatus } from '../../../server/requirements.js';
 import { Button } from '../../../ui/actions/button.js';
 import { RouteLink } from '../../../ui/actions/route-link.js';
 import { markOf } from '../../../ui/status/near.js';
@@ -9,6 +8,7 @@ import { SerialText } from '../../../ui/status/serial-text.js';
 import { StatusMark } from '../../../ui/status/status-mark.js';
 import type { Column } from '../../../ui/table/column.js';
 import { DataTable } from '../../../ui/table/data-table.js';
+import type { DimensionStatus, RequirementStatus } from './requirement-queries.js';
 import { statusKey, subjectHref } from './requirement-words.js';
 import './requirements.css';
 

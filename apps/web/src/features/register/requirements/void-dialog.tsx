@@ -1,6 +1,5 @@
 import { type ActHeaders, useAct } from '../../../server/act.js';
 import { useOfflineSince } from '../../../server/connection.js';
-import { REQUIREMENTS_KEY } from '../../../server/requirements.js';
 import { Button } from '../../../ui/actions/button.js';
 import { useActForm } from '../../../ui/fields/act-form.js';
 import { TextAreaField } from '../../../ui/fields/text-area-field.js';
@@ -10,6 +9,7 @@ import { OFF_WHILE_OFFLINE } from '../../../ui/messages/offline-bar.js';
 import { SheetDialog } from '../../../ui/overlay/sheet-dialog.js';
 import { missing } from '../plain-checks.js';
 import type { Voiding } from './requirement-acts.js';
+import { REQUIREMENTS_KEY } from './requirement-queries.js';
 
 interface VoidDialogProps {
   readonly id: string;

@@ -4,7 +4,7 @@ import type {
   Requirement,
   RequirementStatus,
   RequirementView,
-} from '../../../server/requirements.js';
+} from '../../../features/register/requirements/requirement-queries.js';
 
 const requirement = (code: string, more: Partial<Requirement> = {}): Requirement => ({
   id: `rq-${code}`,

@@ -1,7 +1,7 @@
 import { dataOrThrow } from '@strutbook/api-client/index.js';
 import type { components } from '@strutbook/api-client/schema.gen.js';
 import { queryOptions } from '@tanstack/react-query';
-import { api } from './api.js';
+import { api } from '../../../server/api.js';
 
 type Shapes = components['schemas'];
 export type Requirement = Shapes['RequirementDto'];
