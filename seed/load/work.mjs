@@ -49,7 +49,7 @@ async function perform(desk, act) {
     case 'sign':
       return sign(desk, client, act);
     default:
-      return release({ client, ...person }, desk.opened, { by: 'pin' }).then((line) =>
+      return release({ client, ...person }, desk.opened, { by: 'pin', orLeave: true }).then((line) =>
         line.replace(/^, /, ''),
       );
   }

@@ -71,7 +71,7 @@ export const requirements = [
     code: 'D45-AD-26-03',
     title: 'Fuel manifold clamps, replacement',
     kind: 'directive',
-    document: 'Directive 26-03 (invented)',
+    document: 'Directive 26-03',
     revision: '1',
     anchor: 'engine',
     engineModel: 'D45',

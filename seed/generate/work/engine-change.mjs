@@ -74,7 +74,7 @@ export const engineChangeInWork = {
   openedBy: 'pim.haldorey',
   open: {
     kind: 'engine-change',
-    title: `Engine change, position ${position}`,
+    title: `Engine change, position ${position}: ${outgoing} off, ${incoming} on`,
     registration,
     order: {
       positionNumber: position,

@@ -45,7 +45,7 @@ export const podSwapWorked = {
   openedBy: 'pim.haldorey',
   open: {
     kind: 'pod-swap',
-    title: `Pod swap, position ${position}`,
+    title: `Pod swap, position ${position}: ${outgoing} off, ${incoming} on`,
     registration,
     order: {
       positionNumber: position,
