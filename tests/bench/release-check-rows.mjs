@@ -46,14 +46,28 @@ const entryOf = ({ number }, capture, point) => {
   const rejected = number === 38 && point === '2';
   const typed =
     capture.kind === 'torque'
-      ? { kind: 'torque', point, indication: '100', unit: 'N·m', method: 'set-value', runOn: null, extension: null }
+      ? {
+          kind: 'torque',
+          point,
+          indication: '100',
+          unit: 'N·m',
+          method: 'set-value',
+          runOn: null,
+          extension: null,
+        }
       : capture.kind === 'count'
         ? { kind: 'count', number: number === 1 ? '14' : '13' }
         : { kind: 'check', seen: true };
   const reasons = rejected
     ? [{ code: 'ABOVE_RANGE', detail: { what: 'Torque', value: '120 N·m', low: '90 N·m', high: '110 N·m' } }]
     : [];
-  return { capture: capture.key, point, kind: capture.kind, typed, judged: { verdict: rejected ? 'rejected' : 'accepted', reasons, computed: {} } };
+  return {
+    capture: capture.key,
+    point,
+    kind: capture.kind,
+    typed,
+    judged: { verdict: rejected ? 'rejected' : 'accepted', reasons, computed: {} },
+  };
 };
 
 const entries = steps.flatMap((step) =>
@@ -98,7 +112,11 @@ const statements = [
     `INSERT INTO procedure (operator_id, id, code, revision, title, kind, document, document_revision, content, content_hash, recorded_seq)
      VALUES (1, md5('procedure')::uuid, 'BENCH', '1', 'Engine change', 'engine-change', 'Bench manual', '7', $1, sha256($2), 0)`,
     () => {
-      const content = JSON.stringify({ groups: [{ key: 'g', letter: 'A', title: 'All', lane: 'both', place: 'stand' }], items, steps });
+      const content = JSON.stringify({
+        groups: [{ key: 'g', letter: 'A', title: 'All', lane: 'both', place: 'stand' }],
+        items,
+        steps,
+      });
       return [content, Buffer.from(content)];
     },
   ],

@@ -112,6 +112,9 @@ export async function releaseCheckWays(client, openCheck) {
   const [found, byHandFound] = [await make(), (await twin()).rows];
   const answer = listed(found.objections.map(({ code, record }) => [code, record.kind, record.id]));
   assert.deepEqual(answer, listed(byHandFound.map(({ code, kind, id }) => [code, kind, id])));
-  assert.ok(new Set(found.objections.map(({ code }) => code)).size >= 7, 'the package has something of most kinds');
+  assert.ok(
+    new Set(found.objections.map(({ code }) => code)).size >= 7,
+    'the package has something of most kinds',
+  );
   return { product: make, twin, close };
 }

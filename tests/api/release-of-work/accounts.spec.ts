@@ -136,6 +136,18 @@ describe('the release check of work under a cowl', () => {
 
     await torque(steps, '1', '105.0');
     expect(await held(id)).not.toContain('TORQUE_OUT_OF_RANGE');
+    const { lines } = done(
+      await hangar.certifier.get<{ lines: readonly { readonly title: string; readonly detail: string }[] }>(
+        `/api/airframes/${hangar.fleet.airframe.id}/history`,
+      ),
+    );
+    expect(lines.filter(({ title }) => title === 'Attempt not accepted').map(({ detail }) => detail)).toEqual(
+      [
+        expect.stringMatching(
+          /step 2: Do torque; Mount bolts 1: 118\.4 N·m.*tool TW-1; rejected; .*118\.4 N·m is above/,
+        ),
+      ],
+    );
   });
 
   it('holds a cowl that is open until the step that closes it is signed', async () => {
