@@ -58,14 +58,25 @@ function Attempt({ capture, entry, onStrike }: AttemptProps) {
   );
 }
 
+/** The last attempt, for those who hear the page. */
+function heard(entries: readonly Entry[], capture: Capture): string {
+  const last = entries.at(-1);
+  if (last === undefined) return '';
+  const words = last.voided ? 'struck out' : last.judgement.verdict;
+  return `${capture.label}, attempt ${entries.length}: ${typedWords(capture, last.typed, last.judgement)}, ${words}`;
+}
+
 /** Every attempt, the last one last: as typed, its verdict, who and when. Nothing is left out. */
 export function AttemptList({ step, capture }: { readonly step: Step; readonly capture: Capture }) {
   const [striking, setStriking] = useState<Entry | null>(null);
   const off = useEntryOff();
   const entries = entriesOf(step, capture);
-  if (entries.length === 0) return null;
   return (
     <>
+      {/* Heard, not shown over the page: what it says stands in the list. */}
+      <p className="visually-hidden" role="status">
+        {heard(entries, capture)}
+      </p>
       <ol className="plain-list attempts">
         {entries.map((entry) => (
           <Attempt

@@ -1,7 +1,6 @@
 import type { PhotoCapture } from '@strutbook/domain/work/capture.js';
 import { useEffect, useId, useState } from 'react';
 import { Button } from '../../../ui/actions/button.js';
-import { announce } from '../../../ui/messages/announcements.js';
 import { ErrorSummary } from '../../../ui/messages/error-summary.js';
 import { summaryOf } from '../../../ui/messages/field-messages.js';
 import { useEntryOff, useStepAct } from '../work/use-desk.js';
@@ -31,7 +30,6 @@ export function PhotoForm({ step, capture }: { readonly step: Step; readonly cap
   const [round, setRound] = useState(0);
   const preview = usePreview(file);
   const act = useStepAct(sendPhoto, () => {
-    announce('Picture recorded.');
     setFile(null);
     setRound(round + 1);
   });

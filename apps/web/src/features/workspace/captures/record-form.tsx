@@ -1,7 +1,6 @@
 import type { Typed } from '@strutbook/domain/work/entry.js';
 import { type FormEvent, type ReactNode, useState } from 'react';
 import { Button } from '../../../ui/actions/button.js';
-import { announce } from '../../../ui/messages/announcements.js';
 import { ErrorSummary, type FieldMessage } from '../../../ui/messages/error-summary.js';
 import { summaryOf } from '../../../ui/messages/field-messages.js';
 import { useEntryOff, useStepAct } from '../work/use-desk.js';
@@ -27,10 +26,7 @@ export function RecordForm({ step, capture, read, onRecorded, word, children, id
   const off = useEntryOff();
   const [faults, setFaults] = useState<readonly FieldMessage[]>([]);
   const [attempt, setAttempt] = useState(0);
-  const act = useStepAct(recordEntry, () => {
-    announce(`${capture.label}: recorded.`);
-    onRecorded();
-  });
+  const act = useStepAct(recordEntry, onRecorded);
   const submit = (event: FormEvent) => {
     event.preventDefault();
     if (off !== null || act.isPending) return;

@@ -1,6 +1,7 @@
 import { ProblemError } from '@strutbook/api-client/problem-error.js';
 import { momentText } from '../../../format/when.js';
 import { Button } from '../../../ui/actions/button.js';
+import { ObjectionList, type ShownObjection } from '../../../ui/messages/objection-list.js';
 
 /** Refusals that are about the record, not about what was typed. */
 const TITLES: Readonly<Record<string, string>> = {
@@ -12,6 +13,9 @@ const TITLES: Readonly<Record<string, string>> = {
   STEP_BLOCKED: 'Another step comes first',
   CAPTURES_MISSING: 'Something is not captured yet',
   INSTALLATION_REFUSED: 'This must not be fitted',
+  NOT_ALLOWED: 'This person may not sign it',
+  INSTALLED_BEFORE_REMOVED: 'What is there must come off first',
+  MOVE_RECORDED: 'The move is on record already',
   WRONG_STATE: 'This package is no longer open',
 };
 
@@ -23,6 +27,15 @@ function text(body: unknown, key: string): string | null {
   if (typeof body !== 'object' || body === null || !(key in body)) return null;
   const value = (body as Readonly<Record<string, unknown>>)[key];
   return typeof value === 'string' ? value : null;
+}
+
+const isObjection = (value: unknown): value is ShownObjection =>
+  typeof value === 'object' && value !== null && 'code' in value && 'subject' in value && 'fix' in value;
+
+/** What is held against fitting it, where that is the refusal. */
+function objectionsOf(body: unknown): readonly ShownObjection[] {
+  if (typeof body !== 'object' || body === null || !('objections' in body)) return [];
+  return Array.isArray(body.objections) ? body.objections.filter(isObjection) : [];
 }
 
 interface SignConflictProps {
@@ -37,6 +50,7 @@ const AGAIN: ReadonlySet<string> = new Set([
   'NOT_AUTHORISED',
   'NOT_AUTHORISED_TODAY',
   'SAME_PERSON',
+  'NOT_ALLOWED',
 ]);
 
 /** The record moved on, or this person may not: what is on record now, that nothing was signed, what to do. */
@@ -71,6 +85,7 @@ export function SignConflict({ error, onAgain, onClose }: SignConflictProps) {
           </div>
         </div>
       )}
+      {objectionsOf(body).length > 0 && <ObjectionList objections={objectionsOf(body)} airframeId={null} />}
       <p>
         <strong>Nothing was signed.</strong>
       </p>

@@ -1,3 +1,4 @@
+import { ProblemError } from '@strutbook/api-client/problem-error.js';
 import { useOfflineSince } from '../../../server/connection.js';
 import { Button } from '../../../ui/actions/button.js';
 import { MomentField } from '../../../ui/fields/moment-field.js';
@@ -18,12 +19,16 @@ const WAITS = {
   reason: 'The words to sign stand here once the reason is entered.',
 } as const;
 
+const hasFields = (error: unknown): boolean => error instanceof ProblemError && error.fields.length > 0;
+
 /** The words the server built, as they will be signed. */
 function Words({ signing: { words } }: { readonly signing: Signing }) {
   const { statement, performedAt, waitsFor } = words;
   if (waitsFor !== null) return <p className="sign-words quiet">{WAITS[waitsFor]}</p>;
   if (performedAt === null)
     return <p className="sign-words quiet">The words to sign stand here once the moment can be read.</p>;
+  if (statement.data === undefined && hasFields(statement.error))
+    return <p className="sign-words quiet">The words to sign stand here once what is marked is mended.</p>;
   return (
     <Answered query={statement} doing="Reading the words to sign" lines={5}>
       {({ statement: told, digest }) => (

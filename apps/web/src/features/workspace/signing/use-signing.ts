@@ -1,5 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { type FormEvent, useId, useState } from 'react';
+import { counted } from '../../../format/counts.js';
 import { parseMoment } from '../../../format/utc-moment.js';
 import { typedMoment, wireMinute } from '../../../format/when.js';
 import { useAct } from '../../../server/act.js';
@@ -49,13 +50,28 @@ function useStatement({ step, meaning }: SigningOptions, draft: SignDraft) {
     /** Whether the words shown are those of what is typed now. */
     isRead: left.signInName === signInName && left.reason === reason,
     read: () => setLeft({ signInName, reason }),
+    forget: () => setLeft((before) => ({ ...before, signInName: '' })),
     waitsFor: named ? (reasoned ? null : ('reason' as const)) : ('name' as const),
   };
 }
 
+const heldWords = (count: number): string =>
+  count === 0 ? '' : ` ${counted(count, 'point')} held against what was fitted: see the release check.`;
+
+function useSignAct({ step, onClose }: SigningOptions) {
+  return useAct({
+    perform: signStep,
+    refresh: [WORK_KEY, ['packages']],
+    onDone: ({ person, objections }) => {
+      announce(`Step ${step.definition.number} is signed by ${person}.${heldWords(objections.length)}`);
+      onClose();
+    },
+  });
+}
+
 /** What is typed to sign a step, the server's words for it, and its refusal. */
 export function useSigning(options: SigningOptions) {
-  const { step, meaning, who, onClose } = options;
+  const { step, meaning, who } = options;
   const base = useId();
   const method = useFirstMethod();
   const [draft, setDraft] = useState<SignDraft>({
@@ -71,14 +87,7 @@ export function useSigning(options: SigningOptions) {
   const words = useStatement(options, draft);
   const { statement, performedAt } = words;
   const ids = signIds(base);
-  const act = useAct({
-    perform: signStep,
-    refresh: [WORK_KEY, ['packages']],
-    onDone: ({ person }) => {
-      announce(`Step ${step.definition.number} is signed by ${person}.`);
-      onClose();
-    },
-  });
+  const act = useSignAct(options);
   const change = (next: Partial<SignDraft>) => {
     if (next.method !== undefined) keepMethod(next.method);
     setDraft((before) => ({ ...before, ...next }));
@@ -105,9 +114,11 @@ export function useSigning(options: SigningOptions) {
     }
   };
   const again = () => {
+    const changed = isConflict(act.error) && act.error.code === 'CHECK_CHANGED';
     act.reset();
-    change({ secret: '' });
-    void statement.refetch();
+    change(changed ? { secret: '' } : { secret: '', who: 'another', signInName: '' });
+    if (!changed) words.forget();
+    if (changed) void statement.refetch();
   };
   const said = faults.length > 0 ? faults : isConflict(act.error) ? [] : summaryOf(act.error, ids);
   return {
@@ -118,7 +129,8 @@ export function useSigning(options: SigningOptions) {
     again,
     ids,
     errorOf: (fieldId: string): string | null =>
-      said.find((entry) => entry.fieldId === fieldId)?.message ?? null,
+      [...said, ...summaryOf(statement.error, ids)].find((entry) => entry.fieldId === fieldId)?.message ??
+      null,
     messages: said,
     attempt: attempt * 2 + (act.error === null ? 0 : 1),
     busy: act.isPending,

@@ -69,7 +69,7 @@ export interface Led {
 }
 
 const FOUND = {
-  reading: '.captures input:not([disabled]), .captures select, .captures button',
+  reading: '.capture-form :is(input, textarea, select, button):not([disabled])',
   signature: '.sign-area button',
 } as const;
 

@@ -5,7 +5,6 @@ import { useQuery } from '@tanstack/react-query';
 import { useId, useState } from 'react';
 import type { Judged } from '../../../ui/fields/reading-field.js';
 import { useTouch } from '../../../ui/keypad/use-touch.js';
-import { announce } from '../../../ui/messages/announcements.js';
 import type { FieldMessage } from '../../../ui/messages/error-summary.js';
 import { summaryOf } from '../../../ui/messages/field-messages.js';
 import { useEntryOff, useStepAct } from '../work/use-desk.js';
@@ -105,7 +104,6 @@ export function useTorque(step: Step, capture: TorqueCapture): TorqueDesk {
   const typed = typedTorque(draft, point, unit);
   const judgement = judgeDraft(step, capture, typed, tool === null ? null : toolFacts(tool), today);
   const act = useStepAct(recordEntry, () => {
-    announce(`${capture.label} ${point}: ${after === 'next' ? 'recorded' : 'kept as rejected'}.`);
     setDraft({ ...draft, indication: '', runOn: after === 'again' ? draft.runOn : '' });
     setLeft(false);
     setChosen(after === 'again' ? point : null);
