@@ -2399,7 +2399,7 @@ export interface components {
             /** @description The worst case stands for something unknown, under a recorded acceptance. */
             flagged: boolean;
             /** @enum {string} */
-            kind: "limited" | "not-authorised" | "not-limited" | "unsubstantiated";
+            kind: "not-authorised" | "limited" | "not-limited" | "unsubstantiated";
             minuteLimit: number | null;
             minutesUsed: number | null;
             ratingCode: string | null;
@@ -2413,7 +2413,7 @@ export interface components {
         };
         LifeLimitDto: {
             /** @enum {string} */
-            authorisation: "limited" | "not-authorised" | "not-limited";
+            authorisation: "not-authorised" | "limited" | "not-limited";
             cycles: number | null;
             document: string;
             effectiveOn: string;
