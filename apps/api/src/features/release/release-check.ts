@@ -1,6 +1,4 @@
-import { createHash } from 'node:crypto';
 import { Injectable } from '@nestjs/common';
-import type { Life } from '@strutbook/domain/life/life.js';
 import { checkRelease } from '@strutbook/domain/release/check-release.js';
 import type { Objection } from '@strutbook/domain/release/objection.js';
 import { type RuleSet, ruleSetOn } from '@strutbook/domain/release/rule-sets.js';
@@ -10,8 +8,6 @@ import type {
   ReleaseSnapshot,
 } from '@strutbook/domain/release/snapshot.js';
 import { dateOf } from '@strutbook/domain/units/calendar.js';
-import type { Fraction } from '@strutbook/domain/units/fraction.js';
-import { canonical, type Json } from '@strutbook/journal/canonical.js';
 import type { Actor } from '../../platform/access/actor.js';
 import type { Tx } from '../../platform/database/database.js';
 import { toInstant } from '../../platform/http/instants.js';
@@ -20,6 +16,7 @@ import { Clock } from '../../platform/time/clock.js';
 import { EngineSnapshots } from '../../records/lives/engine-snapshots.js';
 import { Requirements } from '../../records/requirements/requirements.js';
 import { type FilledSlot, type PositionSlot, Structure } from '../../records/stays/structure.js';
+import { digestOf } from './check-digest.js';
 import { loadReleaseFacts, type ReleaseFacts } from './release-facts.js';
 import { requirementSnapshots } from './requirements-of-check.js';
 import { type WorkToRelease, workOf } from './work.js';
@@ -138,70 +135,4 @@ function componentAlone(
   if (airframe !== null || component === null) return null;
   const as = orNotFound(snapshots.get(component.id), 'component');
   return { kind: component.kind as ComponentSnapshot['kind'], as };
-}
-
-/** What was looked at as plain JSON: exact fractions as text, all else as it is. Total. */
-export function plainContent(value: unknown): Json {
-  return JSON.parse(
-    JSON.stringify(value, (_, member: unknown) => (typeof member === 'bigint' ? member.toString() : member)),
-  ) as Json;
-}
-
-/**
- * SHA-256 of what the check looked at and what would be signed. The minute of looking is left out: the same records
- * looked at a minute later are the same; so is who looks, for it is the work that is seen, and its signer is signed.
- */
-function digestOf(snapshot: ReleaseSnapshot, work: WorkToRelease, ruleSet: RuleSet): string {
-  const { at: _at, releaser: _releaser, positions, component, ...looked } = snapshot;
-  const content: Json = {
-    looked: looked as unknown as Json,
-    engines: [
-      ...positions.map(({ positionId, number, engine }) => ({
-        positionId,
-        number,
-        engine: engineDigest(engine),
-      })),
-      ...(component === null ? [] : [{ kind: component.kind, engine: engineDigest(component.as) }]),
-    ],
-    work: { number: work.number, version: work.version, changes: work.changes as unknown as Json },
-    statement: ruleSet.releaseStatement,
-  };
-  return createHash('sha256').update(canonical(content)).digest('hex');
-}
-
-/** An engine with a line for each limited part: hundreds of lives would take long as objects. */
-function engineDigest(engine: EngineSnapshot | null): Json {
-  if (engine === null) return null;
-  const { limitedParts, ...own } = engine;
-  const lines = limitedParts.map(({ slotId, slotName, part }) =>
-    part === null
-      ? [slotId, slotName]
-      : [
-          slotId,
-          slotName,
-          part.componentId,
-          part.partNumber,
-          part.serial,
-          part.serviceable,
-          lifeDigest(part.life),
-        ],
-  );
-  return { ...own, limitedParts: JSON.stringify(lines) };
-}
-
-function lifeDigest(life: Life): readonly unknown[] {
-  if (life.kind === 'unsubstantiated') return [life.kind, life.reasons];
-  if (life.kind !== 'limited') return [life.kind];
-  const exact = (value: Fraction | null) => (value === null ? null : `${value.num}/${value.den}`);
-  return [
-    life.kind,
-    exact(life.used),
-    exact(life.cyclesUsed),
-    life.minutesUsed,
-    life.limit,
-    exact(life.remainingExact),
-    life.minutesLimit,
-    life.remainingMinutes,
-    life.flagged,
-  ];
 }

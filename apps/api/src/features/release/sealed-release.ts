@@ -6,7 +6,8 @@ import type { Actor } from '../../platform/access/actor.js';
 import { instantToWire } from '../../platform/http/instants.js';
 import { certificateWords } from './certificate.js';
 import { checkToWire } from './check.mapper.js';
-import { type MadeCheck, plainContent } from './release-check.js';
+import { plainContent } from './check-digest.js';
+import type { MadeCheck } from './release-check.js';
 import { printed, workSummary } from './work.js';
 
 /** A release as it is signed: the words, the frozen content, and the hashes that bind them. */
