@@ -4,14 +4,8 @@ import { parseReading, type ReadingRange, verdictOf } from '../../../format/read
 import type { FieldMessage } from '../../../ui/messages/error-summary.js';
 import { StatusMark } from '../../../ui/status/status-mark.js';
 import type { Step } from '../work/work-shapes.js';
+import { limitWords } from './limit-words.js';
 import { RecordForm } from './record-form.js';
-
-/** '88.0 to 92.5', 'at most 865' */
-export function limitWords({ low, high }: Pick<ReadingRow, 'low' | 'high'>): string {
-  if (low !== null && high !== null) return `${low} to ${high}`;
-  if (low !== null) return `at least ${low}`;
-  return high === null ? 'none set' : `at most ${high}`;
-}
 
 /** An open end is as far as anything can be read. */
 const rangeOf = ({ low, high }: ReadingRow): ReadingRange | null =>

@@ -3,30 +3,12 @@ import { useEffect, useState } from 'react';
 import { flushSync } from 'react-dom';
 import { momentText } from '../../../format/when.js';
 import { PrintSheet, SignatureBlank } from '../../../ui/print/print-sheet.js';
-import { isAccepted, lastEntry } from '../captures/capture-entries.js';
-import { limitWords } from '../captures/readings-form.js';
-import { typedWords } from '../captures/typed-words.js';
+import { typedWords } from '../attempts/typed-words.js';
 import { type Group, groupsOf, signedOf } from '../lanes/lane-parts.js';
 import { PodPicture } from '../picture/pod-picture.js';
 import type { Entry, Signature, Step, Work } from '../work/work-shapes.js';
+import { askedWords, blanksOf, orderWords } from './sheet-words.js';
 import './paper.css';
-
-/** What the data asks for, beside the blanks. */
-function askedWords(capture: Capture): string {
-  if (capture.kind === 'torque')
-    return `${capture.low} to ${capture.high} ${capture.unit}, ${capture.thread}; in the order ${capture.points.join(', ')}${capture.runOn.rule === 'none' ? '' : '; with run-on torque'}`;
-  if (capture.kind === 'leak-check') return `at least ${capture.minMinutes} minutes at ${capture.power}`;
-  if (capture.kind === 'readings')
-    return capture.rows.map((row) => `${row.label} ${limitWords(row)} ${row.unit}`).join('; ');
-  return capture.kind === 'count' ? `${capture.what} ${capture.direction}` : '';
-}
-
-/** A blank for each thing that is not accepted yet: for a torque, one for each bolt. */
-function blanksOf(step: Step, capture: Capture): string[] {
-  if (capture.kind !== 'torque') return isAccepted(lastEntry(step, capture)) ? [] : [''];
-  const open = capture.points.filter((point) => !isAccepted(lastEntry(step, capture, point)));
-  return capture.points.length < 2 ? open.map(() => '') : open.map((point) => `Bolt ${point}: `);
-}
 
 function EntryLine({ capture, entry }: { readonly capture: Capture; readonly entry: Entry }) {
   const { typed, judgement, tool, personName, enteredAt, voided, voidReason } = entry;
@@ -111,14 +93,6 @@ function StepLines({ step }: { readonly step: Step }) {
       )}
     </section>
   );
-}
-
-function orderWords({ order }: Work): string | null {
-  if (order === null) return null;
-  const off = order.outgoing === null ? '' : `off ${order.outgoing.serialNumber}`;
-  const on = order.incoming === null ? '' : `on ${order.incoming.serialNumber}`;
-  const where = order.positionNumber === null ? '' : `, position ${order.positionNumber}`;
-  return `Order: ${[off, on].filter(Boolean).join(', ')}${where}`;
 }
 
 function GroupSheet({

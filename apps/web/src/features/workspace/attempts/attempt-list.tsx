@@ -4,9 +4,9 @@ import { useState } from 'react';
 import { momentText } from '../../../format/when.js';
 import { Button } from '../../../ui/actions/button.js';
 import { StatusMark } from '../../../ui/status/status-mark.js';
+import { entriesOf } from '../captures/capture-entries.js';
 import { useEntryOff } from '../work/use-desk.js';
 import type { Entry, Step } from '../work/work-shapes.js';
-import { entriesOf } from './capture-entries.js';
 import { typedWords } from './typed-words.js';
 import { VoidDialog } from './void-dialog.js';
 

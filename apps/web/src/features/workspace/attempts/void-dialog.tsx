@@ -4,10 +4,10 @@ import { TextAreaField } from '../../../ui/fields/text-area-field.js';
 import { announce } from '../../../ui/messages/announcements.js';
 import { ErrorSummary } from '../../../ui/messages/error-summary.js';
 import { SheetDialog } from '../../../ui/overlay/sheet-dialog.js';
+import { holdsSignature } from '../captures/capture-entries.js';
 import { useStepAct } from '../work/use-desk.js';
 import { voidEntry } from '../work/work-queries.js';
 import type { Entry, Step } from '../work/work-shapes.js';
-import { holdsSignature } from './capture-entries.js';
 
 interface VoidDialogProps {
   readonly step: Step;

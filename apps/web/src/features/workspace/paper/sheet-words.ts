@@ -1,0 +1,30 @@
+import type { Capture } from '@strutbook/domain/work/capture.js';
+import { isAccepted, lastEntry } from '../captures/capture-entries.js';
+import { limitWords } from '../captures/limit-words.js';
+import type { Step, Work } from '../work/work-shapes.js';
+
+/** What the data asks for, beside the blanks. */
+export function askedWords(capture: Capture): string {
+  if (capture.kind === 'torque')
+    return `${capture.low} to ${capture.high} ${capture.unit}, ${capture.thread}; in the order ${capture.points.join(', ')}${capture.runOn.rule === 'none' ? '' : '; with run-on torque'}`;
+  if (capture.kind === 'leak-check') return `at least ${capture.minMinutes} minutes at ${capture.power}`;
+  if (capture.kind === 'readings')
+    return capture.rows.map((row) => `${row.label} ${limitWords(row)} ${row.unit}`).join('; ');
+  return capture.kind === 'count' ? `${capture.what} ${capture.direction}` : '';
+}
+
+/** A blank for each thing that is not accepted yet: for a torque, one for each bolt. */
+export function blanksOf(step: Step, capture: Capture): string[] {
+  if (capture.kind !== 'torque') return isAccepted(lastEntry(step, capture)) ? [] : [''];
+  const open = capture.points.filter((point) => !isAccepted(lastEntry(step, capture, point)));
+  return capture.points.length < 2 ? open.map(() => '') : open.map((point) => `Bolt ${point}: `);
+}
+
+/** 'Order: off KT-377, on KT-655, position 3'; null where nothing is ordered. */
+export function orderWords({ order }: Work): string | null {
+  if (order === null) return null;
+  const off = order.outgoing === null ? '' : `off ${order.outgoing.serialNumber}`;
+  const on = order.incoming === null ? '' : `on ${order.incoming.serialNumber}`;
+  const where = order.positionNumber === null ? '' : `, position ${order.positionNumber}`;
+  return `Order: ${[off, on].filter(Boolean).join(', ')}${where}`;
+}
