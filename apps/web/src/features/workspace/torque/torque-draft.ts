@@ -4,7 +4,7 @@ import type { TorqueCapture } from '@strutbook/domain/work/capture.js';
 import type { ExtensionTyped, Judgement, Typed } from '@strutbook/domain/work/entry.js';
 import { reasonText } from '@strutbook/domain/work/entry-words.js';
 import { parseReading, verdictOf, verdictWords } from '../../../format/reading.js';
-import type { Judged } from '../../../ui/fields/reading-field.js';
+import type { Judged } from '../../../ui/reading/reading-field.js';
 import { isAccepted, lastEntry } from '../captures/capture-entries.js';
 import type { Step } from '../work/work-shapes.js';
 

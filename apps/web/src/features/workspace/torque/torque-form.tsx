@@ -1,8 +1,8 @@
 import type { TorqueCapture } from '@strutbook/domain/work/capture.js';
 import { reasonText } from '@strutbook/domain/work/entry-words.js';
-import { ReadingField } from '../../../ui/fields/reading-field.js';
 import { TextField } from '../../../ui/fields/text-field.js';
 import { ErrorSummary } from '../../../ui/messages/error-summary.js';
+import { ReadingField } from '../../../ui/reading/reading-field.js';
 import { ChoiceField } from '../captures/choice-field.js';
 import type { Step } from '../work/work-shapes.js';
 import { ExtensionFields } from './extension-fields.js';

@@ -7,8 +7,8 @@ import {
   verdictOf,
   verdictWords,
 } from '../../format/reading.js';
+import { FieldFrame } from '../fields/field-frame.js';
 import { StatusMark } from '../status/status-mark.js';
-import { FieldFrame } from './field-frame.js';
 import { RangeScale } from './range-scale.js';
 import './reading-field.css';
 
