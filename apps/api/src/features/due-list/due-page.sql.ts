@@ -167,7 +167,7 @@ WITH past AS (
     ) AS here ON true
    WHERE p.operator_id = $1::int AND p.requirement_id IS NULL AND p.verdict IN ('not-verified', 'not-authorised')
      AND ($4::uuid IS NULL OR here.airframe_id = $4::uuid) AND coalesce($5::int, 0) < 2
-), ${DUTY_SQL}, page AS (
+), ${DUTY_SQL}, page AS MATERIALIZED (
   SELECT * FROM (
     SELECT id, kind, component_id, engine_id, airframe_id, position_id, NULL::uuid AS requirement_id, NULL::uuid AS subject_id,
            verdict, dimension, life_limit_id, flagged, reason, span, due_at, due_on, left_units, denominator, rank, urgency
@@ -178,7 +178,7 @@ WITH past AS (
   ) AS due
    WHERE $5::int IS NULL OR (due.rank, due.urgency, coalesce(due.due_at, 0), due.id) > ($5::int, $6::bigint, $7::bigint, $8::uuid)
    ORDER BY due.rank, due.urgency, coalesce(due.due_at, 0), due.id LIMIT $3::int
-)
+), ${DUTY_DUES_SQL}
 SELECT p.id, p.kind, p.component_id AS "componentId", k.description, k.part_number AS "partNumber", k.serial_number AS "serialNumber",
        p.engine_id AS "engineId", e.serial_number AS "engineSerial", a.id AS "airframeId", a.registration,
        o.number AS "positionNumber", p.verdict, p.dimension, p.flagged, p.reason, p.rank, p.urgency::float8 AS urgency,
@@ -187,13 +187,14 @@ SELECT p.id, p.kind, p.component_id AS "componentId", k.description, k.part_numb
        CASE WHEN p.requirement_id IS NOT NULL THEN p.span WHEN p.dimension = 'cycles' THEN l.cycles ELSE l.minutes END::float8 AS "limit",
        coalesce(q.document, l.document) AS document, coalesce(q.revision, l.revision) AS revision,
        q.id AS "requirementId", q.code AS "requirementCode", q.title AS "requirementTitle", q.kind AS "requirementKind", q.combine,
-       CASE WHEN p.requirement_id IS NOT NULL THEN ${DUTY_DUES_SQL} END AS dues
+       dd.dues
   FROM page p
   LEFT JOIN component k ON k.operator_id = $1::int AND k.id = p.component_id
   LEFT JOIN component e ON e.operator_id = $1::int AND e.id = p.engine_id
   LEFT JOIN airframe a ON a.operator_id = $1::int AND a.id = p.airframe_id
   LEFT JOIN position o ON o.operator_id = $1::int AND o.id = p.position_id
   LEFT JOIN life_limit l ON l.operator_id = $1::int AND l.id = p.life_limit_id
+  LEFT JOIN duty_dues dd ON dd.requirement_id = p.requirement_id AND dd.subject_id = p.subject_id
   LEFT JOIN requirement q ON q.operator_id = $1::int AND q.id = p.requirement_id
  ORDER BY p.rank, p.urgency, coalesce(p.due_at, 0), p.id`;
 

@@ -37,32 +37,41 @@ export const DUTY_SQL = `duty_part AS MATERIALIZED (
          floor(d.left_units / d.denominator::numeric)::bigint AS remaining
     FROM duty_part d
 ), duty_ordered AS (
-  SELECT d.*, bool_or(d.verdict = 'not-verified') OVER (PARTITION BY d.requirement_id, d.subject_id) AS is_unknown,
+  SELECT d.*, max(CASE WHEN d.dimension = 'none' THEN d.id::text END) OVER whole AS unknown_id,
+         max(CASE WHEN d.dimension = 'none' THEN d.reason END) OVER whole AS unknown_reason,
          row_number() OVER (PARTITION BY d.requirement_id, d.subject_id ORDER BY d.dimension = 'none',
            s.sign * CASE WHEN d.left_units < 0 THEN 0 WHEN d.days IS NULL THEN 2 ELSE 1 END,
            s.sign * coalesce(d.days, d.remaining), d.id) AS place
     FROM duty_timed d CROSS JOIN LATERAL (SELECT CASE d.combine WHEN 'last' THEN -1 ELSE 1 END AS sign) AS s
-), duty_unknown AS (
-  SELECT d.* FROM duty_timed d WHERE d.dimension = 'none'
+  WINDOW whole AS (PARTITION BY d.requirement_id, d.subject_id)
 ), duty AS (
   -- Something unknown is shown for the whole, unless whichever comes first is past already.
-  SELECT coalesce(u.id, d.id) AS id, d.component_id, d.engine_id, d.requirement_id, d.subject_id, d.airframe_id, d.position_id,
-         coalesce(u.verdict, d.verdict) AS verdict, coalesce(u.dimension, d.dimension) AS dimension, u.reason,
-         CASE WHEN u.id IS NULL THEN d.span END AS span, CASE WHEN u.id IS NULL THEN d.due_at END AS due_at,
-         CASE WHEN u.id IS NULL THEN d.due_on END AS due_on, CASE WHEN u.id IS NULL THEN d.left_units END AS left_units,
-         d.denominator,
-         CASE WHEN u.id IS NOT NULL THEN 1 WHEN d.left_units < 0 THEN 0 WHEN d.days IS NOT NULL THEN 2 ELSE 3 END AS rank,
-         CASE WHEN u.id IS NOT NULL THEN 0 ELSE coalesce(d.days, d.remaining) END::bigint AS urgency
+  SELECT CASE WHEN u.shown THEN d.unknown_id::uuid ELSE d.id END AS id, d.component_id, d.engine_id, d.requirement_id,
+         d.subject_id, d.airframe_id, d.position_id,
+         CASE WHEN u.shown THEN 'not-verified' ELSE d.verdict END AS verdict,
+         CASE WHEN u.shown THEN 'none' ELSE d.dimension END AS dimension,
+         CASE WHEN u.shown THEN d.unknown_reason END AS reason, CASE WHEN NOT u.shown THEN d.span END AS span,
+         CASE WHEN NOT u.shown THEN d.due_at END AS due_at, CASE WHEN NOT u.shown THEN d.due_on END AS due_on,
+         CASE WHEN NOT u.shown THEN d.left_units END AS left_units, d.denominator,
+         CASE WHEN u.shown THEN 1 WHEN d.left_units < 0 THEN 0 WHEN d.days IS NOT NULL THEN 2 ELSE 3 END AS rank,
+         CASE WHEN u.shown THEN 0 ELSE coalesce(d.days, d.remaining) END::bigint AS urgency
     FROM duty_ordered d
-    LEFT JOIN duty_unknown u ON d.is_unknown AND NOT (d.combine = 'first' AND coalesce(d.left_units < 0, false))
-     AND u.requirement_id = d.requirement_id AND u.subject_id = d.subject_id
+    CROSS JOIN LATERAL (
+      SELECT d.unknown_id IS NOT NULL AND NOT (d.combine = 'first' AND coalesce(d.left_units < 0, false)) AS shown
+    ) AS u
    WHERE d.place = 1
 )`;
 
-/** All dimensions of a page's requirement that can be told, as JSON, in the order of the table. */
-export const DUTY_DUES_SQL = `(SELECT jsonb_agg(jsonb_build_object('dimension', t.dimension, 'span', t.span, 'remaining', t.remaining,
-          'dueOn', t.due_on, 'days', t.days) ORDER BY t.dimension)
-         FROM duty_timed t WHERE t.requirement_id = p.requirement_id AND t.subject_id = p.subject_id AND t.dimension <> 'none')`;
+/** All dimensions that can be told of the requirements on the page, as JSON: one row for each and its subject. */
+export const DUTY_DUES_SQL = `duty_dues AS MATERIALIZED (
+  SELECT t.requirement_id, t.subject_id,
+         jsonb_agg(jsonb_build_object('dimension', t.dimension, 'span', t.span, 'remaining', t.remaining,
+           'dueOn', t.due_on)) AS dues
+    FROM duty_timed t
+   WHERE t.dimension <> 'none' AND EXISTS (
+     SELECT FROM page p WHERE p.requirement_id = t.requirement_id AND p.subject_id = t.subject_id)
+   GROUP BY t.requirement_id, t.subject_id
+)`;
 
 /** One dimension of a requirement as the statement gives it. */
 export interface DutyDue {
@@ -70,5 +79,4 @@ export interface DutyDue {
   span: number;
   remaining: number;
   dueOn: string | null;
-  days: number | null;
 }
