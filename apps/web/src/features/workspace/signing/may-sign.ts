@@ -2,7 +2,7 @@ import { ruleSetOn } from '@strutbook/domain/release/rule-sets.js';
 import { counted } from '../../../format/counts.js';
 import { holderWords, useMay } from '../../../server/authority.js';
 import { useOfflineSince } from '../../../server/connection.js';
-import { useSession } from '../../../server/session.js';
+import { type Session, useSession } from '../../../server/session.js';
 import { OFF_WHILE_OFFLINE } from '../../../ui/messages/offline-bar.js';
 import { utcToday } from '../torque/tools.js';
 import { isFrozen, useDesk } from '../work/use-desk.js';
@@ -16,6 +16,15 @@ export function nextMeaning(step: Step): Meaning | null {
   if (countingOf(step, 'done') === null) return 'done';
   const looked = step.definition.inspection === 'none' || countingOf(step, 'inspection') !== null;
   return looked ? null : 'inspection';
+}
+
+/** Why the named person cannot sign this inspection: it is the one signed in, who did the work. Null when they may. */
+export function ownWork(step: Step, meaning: Meaning, session: Session | null, named: string): string | null {
+  const { personId } = countingOf(step, 'done') ?? { personId: null };
+  const own = session !== null && session.person.id === personId && session.person.signInName === named;
+  return meaning === 'inspection' && own
+    ? `A different inspector must sign: ${session.person.fullName} did the work.`
+    : null;
 }
 
 export interface SignState {

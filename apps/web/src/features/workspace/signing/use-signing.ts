@@ -4,15 +4,19 @@ import { counted } from '../../../format/counts.js';
 import { parseMoment } from '../../../format/utc-moment.js';
 import { typedMoment, wireMinute } from '../../../format/when.js';
 import { useAct } from '../../../server/act.js';
+import { useSession } from '../../../server/session.js';
 import { announce } from '../../../ui/messages/announcements.js';
 import type { FieldMessage } from '../../../ui/messages/error-summary.js';
 import { summaryOf } from '../../../ui/messages/field-messages.js';
 import { WORK_KEY } from '../work/work-queries.js';
 import type { Meaning, Step } from '../work/work-shapes.js';
 import { keepMethod, useFirstMethod } from './last-method.js';
+import { ownWork } from './may-sign.js';
 import { isConflict } from './sign-conflict.js';
 import { faultsOf, type SignDraft, signIds, type Who } from './sign-draft.js';
 import { signStep, statementQuery } from './signing-queries.js';
+
+const NOTHING_TYPED = { signInName: '', reason: '', secret: '' } as const;
 
 const nowTyped = (): string => typedMoment(wireMinute(Math.floor(Date.now() / 60_000)));
 
@@ -47,6 +51,8 @@ function useStatement({ step, meaning }: SigningOptions, draft: SignDraft) {
     statement,
     performedAt,
     extra: { ...other, ...(alone ? { reinspectionReason: left.reason } : {}) },
+    /** Who is named to sign here; empty while nobody is. */
+    named: left.signInName,
     /** Whether the words shown are those of what is typed now. */
     isRead: left.signInName === signInName && left.reason === reason,
     read: () => setLeft({ signInName, reason }),
@@ -57,6 +63,8 @@ function useStatement({ step, meaning }: SigningOptions, draft: SignDraft) {
 
 const heldWords = (count: number): string =>
   count === 0 ? '' : ` ${counted(count, 'point')} held against what was fitted: see the release check.`;
+
+const conflictOf = (error: unknown) => (isConflict(error) ? error : null);
 
 function useSignAct({ step, onClose }: SigningOptions) {
   return useAct({
@@ -74,51 +82,42 @@ export function useSigning(options: SigningOptions) {
   const { step, meaning, who } = options;
   const base = useId();
   const method = useFirstMethod();
-  const [draft, setDraft] = useState<SignDraft>({
-    performedAt: nowTyped(),
-    who,
-    signInName: '',
-    reason: '',
-    method,
-    secret: '',
-  });
+  const [draft, setDraft] = useState<SignDraft>({ ...NOTHING_TYPED, performedAt: nowTyped(), who, method });
   const [faults, setFaults] = useState<readonly FieldMessage[]>([]);
   const [attempt, setAttempt] = useState(0);
   const words = useStatement(options, draft);
   const { statement, performedAt } = words;
   const ids = signIds(base);
+  const refused = ownWork(step, meaning, useSession(), words.named);
+  const own = refused === null ? [] : [{ fieldId: ids.signInName, message: refused }];
   const act = useSignAct(options);
+  const conflict =
+    conflictOf(act.error) ?? (statement.data === undefined ? conflictOf(statement.error) : null);
   const change = (next: Partial<SignDraft>) => {
     if (next.method !== undefined) keepMethod(next.method);
+    setFaults([]);
     setDraft((before) => ({ ...before, ...next }));
   };
   const submit = (event: FormEvent) => {
     event.preventDefault();
     words.read();
-    const found = faultsOf(draft, ids);
+    const found = [...faultsOf(draft, ids), ...own];
     setAttempt(attempt + 1);
     setFaults(found);
     const digest = statement.data?.digest;
     if (found.length > 0) act.reset();
     else if (words.isRead && digest !== undefined && performedAt !== null && !act.isPending) {
-      const { secret } = draft;
-      act.mutate({
-        stepId: step.id,
-        meaning,
-        performedAt,
-        digest,
-        method: draft.method,
-        secret,
-        ...words.extra,
-      });
+      const { method: by, secret } = draft;
+      const signed = { stepId: step.id, meaning, performedAt, digest };
+      act.mutate({ ...signed, method: by, secret, ...words.extra });
     }
   };
   const again = () => {
-    const changed = isConflict(act.error) && act.error.code === 'CHECK_CHANGED';
+    const changed = conflict?.code === 'CHECK_CHANGED';
     act.reset();
     change(changed ? { secret: '' } : { secret: '', who: 'another', signInName: '' });
-    if (!changed) words.forget();
     if (changed) void statement.refetch();
+    else words.forget();
   };
   const said = faults.length > 0 ? faults : isConflict(act.error) ? [] : summaryOf(act.error, ids);
   return {
@@ -129,12 +128,12 @@ export function useSigning(options: SigningOptions) {
     again,
     ids,
     errorOf: (fieldId: string): string | null =>
-      [...said, ...summaryOf(statement.error, ids)].find((entry) => entry.fieldId === fieldId)?.message ??
-      null,
+      [...said, ...own, ...summaryOf(statement.error, ids)].find((entry) => entry.fieldId === fieldId)
+        ?.message ?? null,
     messages: said,
     attempt: attempt * 2 + (act.error === null ? 0 : 1),
     busy: act.isPending,
-    conflict: isConflict(act.error) ? act.error : null,
+    conflict,
   };
 }
 
