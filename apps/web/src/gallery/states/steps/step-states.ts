@@ -18,6 +18,7 @@ const answers = (steps: StateAnswer, more: Readonly<Record<string, StateAnswer>>
   'GET /api/tools': ok(TOOLS),
   'GET /api/components': ok({ rows: [], next: null }),
   'GET /api/steps/torque-forward/statement': ok(STATEMENT),
+  'GET /api/steps/part-fuel/statement': ok(STATEMENT),
   'POST /api/steps/torque-forward/entries': ok(REJECTED.steps.find(({ id }) => id === 'torque-forward')),
   [STEPS]: steps,
   ...more,
