@@ -13,11 +13,13 @@ export function askedWords(capture: Capture): string {
   return capture.kind === 'count' ? `${capture.what} ${capture.direction}` : '';
 }
 
+const BLANK = 'value, tool, name, date and time UTC';
+
 /** A blank for each thing that is not accepted yet: for a torque, one for each bolt. */
 export function blanksOf(step: Step, capture: Capture): string[] {
-  if (capture.kind !== 'torque') return isAccepted(lastEntry(step, capture)) ? [] : [''];
+  if (capture.kind !== 'torque') return isAccepted(lastEntry(step, capture)) ? [] : [BLANK];
   const open = capture.points.filter((point) => !isAccepted(lastEntry(step, capture, point)));
-  return capture.points.length < 2 ? open.map(() => '') : open.map((point) => `Bolt ${point}: `);
+  return open.map((point) => (capture.points.length < 2 ? BLANK : `Bolt ${point}: ${BLANK}`));
 }
 
 /** 'Order: off KT-377, on KT-655, position 3'; null where nothing is ordered. */

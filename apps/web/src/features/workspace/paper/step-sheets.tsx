@@ -41,7 +41,7 @@ function CaptureLines({ step, capture }: { readonly step: Step; readonly capture
       )}
       {blanksOf(step, capture).map((blank) => (
         <p key={blank} className="sheet-blank">
-          {blank}value, tool, name, date and time UTC
+          {blank}
         </p>
       ))}
     </div>
@@ -106,11 +106,12 @@ function GroupSheet({
 }) {
   const { signed, total } = signedOf([group]);
   const { number, airframe, component } = work.package;
+  const subject = `${number} ${airframe?.registration ?? component?.serialNumber ?? ''}`;
   return (
     <div className="group-sheet">
       <PrintSheet
         title={`${group.letter} ${group.title}`}
-        subject={`${number} ${airframe?.registration ?? component?.serialNumber ?? ''}`}
+        subject={subject}
         madeAt={madeAt}
         basis={
           <p>
@@ -120,9 +121,25 @@ function GroupSheet({
         }
       >
         <PodPicture place={group.place} />
-        {group.steps.map((step) => (
-          <StepLines key={step.id} step={step} />
-        ))}
+        {/* A table for its head alone: it says on each further page whose sheet this is. */}
+        <table className="sheet-table" role="presentation">
+          <thead>
+            <tr>
+              <td>
+                {subject}, {group.letter} {group.title}
+              </td>
+            </tr>
+          </thead>
+          <tbody>
+            {group.steps.map((step) => (
+              <tr key={step.id}>
+                <td>
+                  <StepLines step={step} />
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
       </PrintSheet>
     </div>
   );
