@@ -46,6 +46,17 @@ export const DIALOGS: readonly Opening[] = [
     path: ({ toolId }) => `/tools/${toolId}`,
     open: press(/^Void calibration/),
   },
+  adding('a requirement', '/requirements'),
+  {
+    name: 'a requirement that was met',
+    path: ({ requirementId }) => `/requirements/${requirementId}`,
+    open: press(/^It was met: 05-20-12C, ZZ-101/),
+  },
+  {
+    name: 'voiding an accomplishment',
+    path: ({ requirementId }) => `/requirements/${requirementId}`,
+    open: press(/^Void what was met/),
+  },
   { name: 'a revision of a procedure', path: () => '/procedures', open: press('Record a revision') },
   adding('a person', '/people'),
   adding('an authorisation', '/people'),

@@ -3,6 +3,7 @@ import { atMinute, logFlights, type RecordedChange, recordChange } from '../scen
 import { DAY, daily, type InService, putInService } from '../scenario/in-service.js';
 import { dateAt, instantAt } from '../scenario/instants.js';
 import { done } from '../scenario/problem.js';
+import { accomplish, recordRequirement } from '../scenario/requirements.js';
 import { recordProcedure, registerWrench } from '../work/work-desk.js';
 
 /** The operator in service with something of every kind on its record. */
@@ -15,6 +16,8 @@ export interface FullRecord extends InService {
   readonly blockedPackage: RecordedChange;
   readonly importWithErrors: string;
   readonly toolId: string;
+  /** A requirement of the airframes, far from due, met once on the first. */
+  readonly requirementId: string;
   readonly procedureId: string;
 }
 
@@ -139,6 +142,15 @@ export async function makeFullRecord(
   return {
     ...{ ...fleet, engineId, openPackage, releasedPackage, blockedPackage, importWithErrors: begun.id },
     toolId: await registerWrench(client),
+    requirementId: await metOnce(client, fleet.airframe.id),
     procedureId: await recordProcedure(client),
   };
+}
+
+async function metOnce(client: HttpClient, airframeId: string): Promise<string> {
+  const { id } = done(
+    await recordRequirement(client, '05-20-12C', { anchor: 'airframe', repeat: { cycles: 90_000 } }),
+  );
+  done(await accomplish(client, { requirementId: id, airframeId, on: dateAt(1) }));
+  return id;
 }

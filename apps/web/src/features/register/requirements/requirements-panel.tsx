@@ -34,10 +34,8 @@ export function RequirementsPanel({ of }: RequirementsPanelProps) {
   // The page above says already that there is no such thing.
   if (query.error instanceof ProblemError && query.error.status === 404) return null;
   return (
-    <section className="stack" aria-labelledby="requirements-heading">
-      <h2 className="section-heading" id="requirements-heading">
-        Requirements
-      </h2>
+    <div className="stack">
+      <h2 className="section-heading">Requirements</h2>
       <Answered query={query} doing="Reading the requirements" lines={4}>
         {(rows) => (
           <StatusTable
@@ -51,6 +49,6 @@ export function RequirementsPanel({ of }: RequirementsPanelProps) {
         )}
       </Answered>
       {met !== null && <MetForm key={statusKey(met)} row={met} onClose={() => setMet(null)} />}
-    </section>
+    </div>
   );
 }
