@@ -35,6 +35,8 @@ export interface ReadingFieldProps {
   readonly onTyped: (typed: string) => void;
   /** Called on leaving the field or Enter, with the verdict; null when there is none to give. */
   readonly onVerdict?: ((verdict: Verdict | null) => void) | undefined;
+  /** Whether the reading is finished, where a keypad beside it can finish it too; else leaving it does. */
+  readonly finished?: boolean | undefined;
   readonly onFocus?: (() => void) | undefined;
   readonly error?: string | null | undefined;
   readonly hint?: string | undefined;
@@ -80,13 +82,14 @@ function markOf({ judged, unit }: ReadingFieldProps, shown: Shown | null) {
 export function ReadingField(props: ReadingFieldProps) {
   const { id, label, unit, range, judged, value, onTyped, onVerdict, onFocus } = props;
   const { error, hint, blockedBecause, ownKeypad } = props;
-  const [done, setDone] = useState(value !== '');
+  const [left, setLeft] = useState(value !== '');
+  const done = props.finished ?? left;
   const typed = value.trim() !== '';
   const parsed = parseReading(value);
   const shown = shownOf(props);
   const mark = markOf(props, shown);
   const finish = () => {
-    setDone(typed);
+    setLeft(typed);
     if (typed) onVerdict?.(shown?.verdict ?? null);
   };
   const unreadable = done && typed && !parsed.ok ? enterWhat(unit, judged?.range ?? range) : null;
@@ -105,7 +108,7 @@ export function ReadingField(props: ReadingFieldProps) {
             value={value}
             disabled={blocked}
             onChange={(event) => {
-              setDone(false);
+              setLeft(false);
               onTyped(event.target.value);
             }}
             onFocus={onFocus}

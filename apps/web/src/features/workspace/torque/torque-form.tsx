@@ -90,6 +90,7 @@ export function TorqueForm({ step, capture }: { readonly step: Step; readonly ca
             blockedBecause={desk.blocked === null ? null : 'First choose a wrench that is in date'}
             onFocus={() => desk.setActive('indication')}
             onTyped={(indication) => change({ indication })}
+            finished={desk.left}
             onVerdict={() => desk.setLeft(true)}
           />
           <Reasons desk={desk} />
