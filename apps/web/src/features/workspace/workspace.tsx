@@ -36,15 +36,18 @@ function Bench({ packageId, work, step: named }: BenchProps) {
   const navigate = useNavigate();
   const [led, setLed] = useState<Led | null>(null);
   const [signing, setSigning] = useState<Signing | null>(null);
+  const [held, setHeld] = useState<string | null>(null);
   const open = stepNamed(work.steps, named);
   const signed = work.steps.find(({ id }) => id === signing?.id) ?? null;
   const desk = useMemo<Desk>(
     () => ({
       work,
       onSign: ({ id }, meaning, who) => setSigning({ id, meaning, who }),
+      held,
+      onHold: setHeld,
       hrefOf: (stepId) => `/packages/${packageId}?step=${encodeURIComponent(stepId)}`,
     }),
-    [work, packageId],
+    [work, packageId, held],
   );
   const show = (stepId: string | null) =>
     void navigate({

@@ -1,12 +1,14 @@
 import type { Capture } from '@strutbook/domain/work/capture.js';
 import { type ReactNode, useState } from 'react';
 import { momentText } from '../../../format/when.js';
+import { useMay } from '../../../server/authority.js';
 import { Button } from '../../../ui/actions/button.js';
 import { StatusMark } from '../../../ui/status/status-mark.js';
 import { AttemptList } from '../attempts/attempt-list.js';
 import { TorqueForm } from '../torque/torque-form.js';
 import { isFrozen, useDesk, useEntryOff } from '../work/use-desk.js';
 import type { Step } from '../work/work-shapes.js';
+import { askedWords } from './asked-words.js';
 import { captureStanding, holdsSignature } from './capture-entries.js';
 import { ComponentForm } from './component-form.js';
 import { LeakForm } from './leak-form.js';
@@ -76,14 +78,22 @@ function Mark({ step, capture }: PartProps) {
   );
 }
 
+/** For those who may not enter anything: what is asked for. */
+function Asked({ capture }: { readonly capture: Capture }) {
+  const words = askedWords(capture);
+  return words === '' ? null : <p className="quiet">Asked for: {words}.</p>;
+}
+
 /** Whether the form stands open: not while a signature counts, nor, unless asked, once it is captured. */
 function useFormOpen({ step, capture }: PartProps): {
   readonly open: boolean;
   readonly instead: ReactNode;
 } {
   const { work } = useDesk();
+  const may = useMay('sign-steps');
   const off = useEntryOff();
   const [anew, setAnew] = useState(false);
+  if (!may && !isFrozen(work)) return { open: false, instead: <Asked capture={capture} /> };
   if (isFrozen(work)) return { open: false, instead: null };
   if (anew) return { open: true, instead: null };
   if (holdsSignature(step))

@@ -1,17 +1,6 @@
 import type { Capture } from '@strutbook/domain/work/capture.js';
 import { isAccepted, lastEntry } from '../captures/capture-entries.js';
-import { limitWords } from '../captures/limit-words.js';
 import type { Step, Work } from '../work/work-shapes.js';
-
-/** What the data asks for, beside the blanks. */
-export function askedWords(capture: Capture): string {
-  if (capture.kind === 'torque')
-    return `${capture.low} to ${capture.high} ${capture.unit}, ${capture.thread}; in the order ${capture.points.join(', ')}${capture.runOn.rule === 'none' ? '' : '; with run-on torque'}`;
-  if (capture.kind === 'leak-check') return `at least ${capture.minMinutes} minutes at ${capture.power}`;
-  if (capture.kind === 'readings')
-    return capture.rows.map((row) => `${row.label} ${limitWords(row)} ${row.unit}`).join('; ');
-  return capture.kind === 'count' ? `${capture.what} ${capture.direction}` : '';
-}
 
 const BLANK = 'value, tool, name, date and time UTC';
 

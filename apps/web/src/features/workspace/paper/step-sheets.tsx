@@ -4,10 +4,11 @@ import { flushSync } from 'react-dom';
 import { momentText } from '../../../format/when.js';
 import { PrintSheet, SignatureBlank } from '../../../ui/print/print-sheet.js';
 import { typedWords } from '../attempts/typed-words.js';
+import { askedWords } from '../captures/asked-words.js';
 import { type Group, groupsOf, signedOf } from '../lanes/lane-parts.js';
 import { PodPicture } from '../picture/pod-picture.js';
 import type { Entry, Signature, Step, Work } from '../work/work-shapes.js';
-import { askedWords, blanksOf, orderWords } from './sheet-words.js';
+import { blanksOf, orderWords } from './sheet-words.js';
 import './paper.css';
 
 function EntryLine({ capture, entry }: { readonly capture: Capture; readonly entry: Entry }) {

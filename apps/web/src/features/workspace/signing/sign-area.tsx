@@ -9,11 +9,17 @@ const WORDS = { done: 'Sign', inspection: 'Sign the inspection' } as const;
 
 /** The way to the signature, or why there is none: at the right, where no other button of a step stands. */
 export function SignArea({ step }: { readonly step: Step }) {
-  const { onSign } = useDesk();
+  const { onSign, held } = useDesk();
   const readOnly = useReadOnly();
   const { meaning, hidden, off, notMine, alone } = useSignState(step);
   if (meaning === null) return null;
   if (readOnly) return <p className="quiet">You read only.</p>;
+  if (held === step.id)
+    return (
+      <p className="sign-area">
+        <StatusMark status="rejected" word="First record the reading that is out of range, or clear it" />
+      </p>
+    );
   if (hidden)
     return (
       <p className="sign-area">

@@ -2,12 +2,12 @@ import type { TorqueUnit } from '@strutbook/domain/torque/torque.js';
 import type { TorqueCapture } from '@strutbook/domain/work/capture.js';
 import type { Judgement } from '@strutbook/domain/work/entry.js';
 import { useQuery } from '@tanstack/react-query';
-import { useId, useState } from 'react';
+import { useEffect, useId, useState } from 'react';
 import { useTouch } from '../../../ui/keypad/use-touch.js';
 import type { FieldMessage } from '../../../ui/messages/error-summary.js';
 import { summaryOf } from '../../../ui/messages/field-messages.js';
 import type { Judged } from '../../../ui/reading/reading-field.js';
-import { useEntryOff, useStepAct } from '../work/use-desk.js';
+import { useDesk, useEntryOff, useStepAct } from '../work/use-desk.js';
 import { recordEntry } from '../work/work-queries.js';
 import type { Step } from '../work/work-shapes.js';
 import { type ToolRow, toolFacts, toolOff, toolsQuery, unitOf, utcToday } from './tools.js';
@@ -83,6 +83,15 @@ function useTool(): Pick<TorqueDesk, 'tools' | 'tool' | 'chooseTool'> {
   return { tools, tool: tools.find(({ id }) => id === toolId) ?? null, chooseTool };
 }
 
+/** While a rejected reading stands typed, its step is not signed past it. */
+function useHold(stepId: string, rejected: boolean): void {
+  const { onHold } = useDesk();
+  useEffect(() => {
+    onHold(rejected ? stepId : null);
+    return () => onHold(null);
+  }, [onHold, stepId, rejected]);
+}
+
 /** What is typed for one bolt after the other, judged as it is typed. */
 export function useTorque(step: Step, capture: TorqueCapture): TorqueDesk {
   const base = useId();
@@ -109,6 +118,7 @@ export function useTorque(step: Step, capture: TorqueCapture): TorqueDesk {
     setChosen(after === 'again' ? point : null);
     if (after === 'again') document.getElementById(ids.indication)?.focus();
   });
+  useHold(step.id, left && draft.indication.trim() !== '' && judgement.verdict === 'rejected');
   const record = (afterwards: Afterwards) => {
     const missing = faultsOf(tool, draft, `${capture.low} ${unit}`, ids);
     setAttempt(attempt + 1);

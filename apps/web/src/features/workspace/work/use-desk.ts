@@ -12,6 +12,9 @@ export interface Desk {
   readonly work: Work;
   /** Opens the sheet to sign a step. */
   readonly onSign: (step: Step, meaning: Meaning, who: Who) => void;
+  /** The step in which a reading stands rejected that is not recorded yet. */
+  readonly held: string | null;
+  readonly onHold: (stepId: string | null) => void;
   /** The address of a step. */
   readonly hrefOf: (stepId: string) => string;
 }

@@ -6,6 +6,8 @@ import type { ActHeaders } from '../../../server/act.js';
 import { api } from '../../../server/api.js';
 import type { Step, Work } from './work-shapes.js';
 
+const ASK_EVERY_MS = 20_000;
+
 export const WORK_KEY = ['packages', 'steps'] as const;
 
 /** The steps of a package as they stand; several people work in them at once. */
@@ -13,11 +15,11 @@ export const workQuery = (packageId: string) =>
   queryOptions({
     queryKey: [...WORK_KEY, packageId],
     staleTime: 0,
-    refetchInterval: 20_000,
     queryFn: async ({ signal }): Promise<Work> =>
       dataOrThrow(
         await api.GET('/api/packages/{id}/steps', { params: { path: { id: packageId } }, signal }),
       ) as Work,
+    refetchInterval: ({ state }) => (state.data?.package.status === 'open' ? ASK_EVERY_MS : false),
   });
 
 /** Puts the server's answer about one step where it is shown; what hangs on it is read again. */
