@@ -69,10 +69,14 @@ function hrefOf(
   return kind === 'flight' ? `/flights?airframe=${airframeId}` : null;
 }
 
+/** What was counted is told by steps at the foot of the package. */
+const placeIn = (code: string): string => (code === 'COUNTS_DIFFER' ? '#accounts' : '');
+
 function Line({ objection, ...places }: Places & { readonly objection: ShownObjection }) {
   const { code, severity, subject, reason, fix } = objection;
   const [status, word] = MARKS[code] ?? (['blocked', 'Blocks'] as const);
-  const href = hrefOf(subject, places);
+  const page = hrefOf(subject, places);
+  const href = page === null ? null : `${page}${placeIn(code)}`;
   return (
     <li className={severity === 'blocking' ? 'objection objection-blocking' : 'objection'}>
       {severity === 'blocking' ? (

@@ -1,8 +1,9 @@
 import type { AccountableItem } from '@strutbook/domain/work/step.js';
+import { useEffect, useRef } from 'react';
 import { RouteLink } from '../../../ui/actions/route-link.js';
 import { StatusMark } from '../../../ui/status/status-mark.js';
 import { useDesk } from '../work/use-desk.js';
-import type { CountLine, OpenItem } from '../work/work-shapes.js';
+import type { CountLine, OpenItem, Step } from '../work/work-shapes.js';
 import './accounts.css';
 
 const KINDS: Readonly<Record<AccountableItem['kind'], string>> = {
@@ -13,6 +14,31 @@ const KINDS: Readonly<Record<AccountableItem['kind'], string>> = {
 };
 
 const COUNTED = { tags: 'Tags', blanks: 'Blanks', tools: 'Tools' } as const;
+
+/** Steps by their numbers, each a link to it. */
+function StepLinks({ steps }: { readonly steps: readonly Step[] }) {
+  const { hrefOf } = useDesk();
+  return steps.map(({ id, definition }, place) => (
+    <span key={id}>
+      {place > 0 && ', '}
+      <RouteLink href={hrefOf(id)}>{definition.number}</RouteLink>
+    </span>
+  ));
+}
+
+/** By which step a thing is to be closed again; nothing where none says so. */
+function ClosedBy({ itemKey, after }: { readonly itemKey: string; readonly after: number }) {
+  const { work } = useDesk();
+  const steps = work.steps.filter(
+    ({ definition }) => definition.number > after && definition.closes.includes(itemKey),
+  );
+  if (steps.length === 0) return null;
+  return (
+    <>
+      , closed by step <StepLinks steps={steps} />
+    </>
+  );
+}
 
 function Items({
   kind,
@@ -35,6 +61,7 @@ function Items({
             <span className="quiet">
               {' '}
               by step <RouteLink href={hrefOf(openedBy.stepId)}>{openedBy.number}</RouteLink>
+              <ClosedBy itemKey={item.key} after={openedBy.number} />
             </span>
           </li>
         ))}
@@ -56,7 +83,13 @@ function mark({ out, in: back }: CountLine) {
 
 const told = (count: number | null): string => (count === null ? '\u2013' : String(count));
 
+const counting = (steps: readonly Step[], what: CountLine['what']): readonly Step[] =>
+  steps.filter(({ definition }) =>
+    definition.captures.some((capture) => capture.kind === 'count' && capture.what === what),
+  );
+
 function Counts({ counts }: { readonly counts: readonly CountLine[] }) {
+  const { work } = useDesk();
   return (
     <table className="account-table">
       <caption>Counted</caption>
@@ -65,6 +98,7 @@ function Counts({ counts }: { readonly counts: readonly CountLine[] }) {
           <th scope="col">What</th>
           <th scope="col">Out</th>
           <th scope="col">In</th>
+          <th scope="col">Steps</th>
           <th scope="col">Standing</th>
         </tr>
       </thead>
@@ -74,6 +108,9 @@ function Counts({ counts }: { readonly counts: readonly CountLine[] }) {
             <th scope="row">{COUNTED[line.what]}</th>
             <td>{told(line.out)}</td>
             <td>{told(line.in)}</td>
+            <td>
+              <StepLinks steps={counting(work.steps, line.what)} />
+            </td>
             <td>{mark(line)}</td>
           </tr>
         ))}
@@ -87,12 +124,17 @@ export function Accounting() {
   const {
     work: { items, openItems, counts },
   } = useDesk();
+  const section = useRef<HTMLElement>(null);
+  // The release check leads here, where each count names its steps.
+  useEffect(() => {
+    if (window.location.hash === '#accounts') section.current?.scrollIntoView();
+  }, []);
   if (items.length === 0 && counts.every((line) => line.out === null && line.in === null)) return null;
   const kinds = (Object.keys(KINDS) as AccountableItem['kind'][]).filter((kind) =>
     openItems.some(({ item }) => item.kind === kind),
   );
   return (
-    <section className="accounts" aria-labelledby="accounts">
+    <section className="accounts" aria-labelledby="accounts" ref={section}>
       <h2 id="accounts" className="section-heading">
         Accounted for
       </h2>
