@@ -72,11 +72,13 @@ function Detail({ line: { detail, work } }: LineProps) {
   return (
     <>
       {first}
+      {parts.length > 0 && ';'}
       {parts.map((part, place) => (
         // Two readings may be alike; the parts of a line never change places.
         // biome-ignore lint/suspicious/noArrayIndexKey: place is their identity
         <span key={place} className="line-part">
           {part}
+          {place < parts.length - 1 && ';'}
         </span>
       ))}
     </>
