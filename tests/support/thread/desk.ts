@@ -9,6 +9,8 @@ export interface DeskOptions {
   readonly theme?: 'light' | 'dark';
   /** Device pixels for one of the page's: 2 with half the width is a zoom of 200 %. */
   readonly scale?: number;
+  /** A tablet: fingers, no mouse. */
+  readonly touch?: boolean;
 }
 
 export type Credentials = Pick<Founded, 'signInName' | 'password' | 'operatorCode'>;
@@ -41,11 +43,12 @@ export class Desk {
   }
 
   static async take(browser: Browser, baseUrl: string, options: DeskOptions = {}): Promise<Desk> {
-    const { width = 1280, height = 900, theme = 'light', scale = 1 } = options;
+    const { width = 1280, height = 900, theme = 'light', scale = 1, touch = false } = options;
     const context = await browser.newContext({
       baseURL: baseUrl,
       viewport: { width, height },
       deviceScaleFactor: scale,
+      hasTouch: touch,
       colorScheme: theme,
       reducedMotion: 'reduce',
       acceptDownloads: true,

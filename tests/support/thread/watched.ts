@@ -39,3 +39,14 @@ export function watched(work: () => Promise<void>): () => Promise<void> {
     }
   };
 }
+
+/** Parts of one story, each resting on those before it: after the first that fails, the rest say so at once. */
+export function story(): (work: () => Promise<void>) => () => Promise<void> {
+  let broken = false;
+  return (work) => async () => {
+    if (broken) throw new Error('an earlier part of this story failed');
+    broken = true;
+    await watched(work)();
+    broken = false;
+  };
+}
