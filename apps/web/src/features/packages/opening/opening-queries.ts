@@ -3,7 +3,6 @@ import type { components } from '@strutbook/api-client/schema.gen.js';
 import { queryOptions } from '@tanstack/react-query';
 import type { ActHeaders } from '../../../server/act.js';
 import { api } from '../../../server/api.js';
-import { readLoose } from '../../../server/loose.js';
 import type { PackageKind } from '../../../server/work.js';
 import type { OrderOn } from '../order/order-draft.js';
 import type { OpeningRequest } from './opening-draft.js';
@@ -22,21 +21,7 @@ export const proceduresQuery = (kind: PackageKind | '') =>
   });
 
 /** How a requirement stands on one subject. */
-export interface Duty {
-  readonly requirementId: string;
-  readonly code: string;
-  readonly title: string;
-  readonly document: string;
-  readonly revision: string;
-  /** On what, in words. */
-  readonly subject: string;
-  readonly airframeId: string | null;
-  readonly positionId: string | null;
-  readonly componentId: string | null;
-  readonly status: string;
-  readonly reason: string | null;
-  readonly projectedOn: string | null;
-}
+export type Duty = components['schemas']['RequirementStatusDto'];
 
 /** The requirements of an airframe and what is on it, or of a component. */
 export const dutiesQuery = ({ kind, id }: OrderOn) =>
@@ -44,11 +29,12 @@ export const dutiesQuery = ({ kind, id }: OrderOn) =>
     queryKey: ['requirements', 'of', kind, id],
     enabled: id !== '',
     queryFn: async ({ signal }) => {
-      const told = await readLoose<readonly Duty[] | { readonly rows: readonly Duty[] }>(
-        `/api/${kind}s/{id}/requirements`,
-        { params: { path: { id } }, signal },
+      const params = { path: { id } };
+      return dataOrThrow(
+        kind === 'airframe'
+          ? await api.GET('/api/airframes/{id}/requirements', { params, signal })
+          : await api.GET('/api/components/{id}/requirements', { params, signal }),
       );
-      return 'rows' in told ? told.rows : told;
     },
   });
 
