@@ -48,7 +48,7 @@ export const PACKAGE_COLUMNS: readonly Column<WorkRow>[] = [
     header: 'Work',
     cell: ({ title, kind, place }) => (
       <>
-        {title}
+        <span className="work-title">{title}</span>
         <span className="small quiet work-kind">
           {packageKind(kind)}
           {place !== null && `, ${packagePlace(place)}`}
@@ -56,7 +56,11 @@ export const PACKAGE_COLUMNS: readonly Column<WorkRow>[] = [
       </>
     ),
   },
-  { id: 'opened', header: 'When', cell: ({ openedAt }) => dayText(openedAt) },
+  {
+    id: 'opened',
+    header: 'When',
+    cell: ({ openedAt }) => <span className="work-day">{dayText(openedAt)}</span>,
+  },
   { id: 'subject', header: 'On', cell: (row) => <Subject row={row} /> },
   { id: 'steps', header: 'Steps signed', cell: (row) => stepsText(row) },
   { id: 'status', header: 'Release', cell: (row) => <Standing row={row} /> },

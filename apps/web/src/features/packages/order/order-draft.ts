@@ -30,6 +30,8 @@ export const EMPTY_ORDER: OrderDraft = {
 export interface Standing {
   readonly id: string;
   readonly serialNumber: string;
+  /** Null where it was not read. */
+  readonly partNumber: string | null;
   /** 'K84 engine, part number K84-0001' */
   readonly description: string;
 }

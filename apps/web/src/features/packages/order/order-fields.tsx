@@ -138,6 +138,7 @@ export function OrderFields(props: OrderFieldsProps) {
               key={kind}
               kind={kind}
               serial={draft.incomingSerial}
+              likePart={chosen?.there?.partNumber ?? null}
               onSerial={(incomingSerial) => set({ incomingSerial })}
               error={said('order.incomingSerial')}
             />

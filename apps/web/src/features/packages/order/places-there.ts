@@ -19,10 +19,10 @@ const inOrder = (all: readonly PositionView[]): readonly PositionView[] => [
 ];
 
 function thereAt({ engine, pod }: PositionView, slot: ChangeSlot): Standing | null {
-  if (slot === 'pod') return pod === null ? null : { ...pod, description: 'Pod' };
+  if (slot === 'pod') return pod === null ? null : { ...pod, partNumber: null, description: 'Pod' };
   if (engine === null) return null;
   const { id, serialNumber, partNumber, model } = engine;
-  return { id, serialNumber, description: `${model ?? 'Engine'}, part number ${partNumber}` };
+  return { id, serialNumber, partNumber, description: `${model ?? 'Engine'}, part number ${partNumber}` };
 }
 
 const fits = (position: PositionView, slot: ChangeSlot): boolean =>
@@ -52,6 +52,7 @@ function slotPlaces(slots: readonly Slot[]): OrderPlace[] {
           : {
               id: component.id,
               serialNumber: component.serialNumber,
+              partNumber: component.partNumber,
               description: `${component.description}, part number ${component.partNumber}`,
             },
     },
