@@ -23,6 +23,7 @@ const HOLDERS = {
   'withdraw-a-package': ['planner', 'records', 'administrator'],
   'add-a-step': ['planner', 'certifying-staff'],
   'sign-steps': ['technician', 'inspector', 'certifying-staff'],
+  'inspect-steps': ['inspector', 'certifying-staff'],
   release: ['certifying-staff'],
   'keep-records': ['records', 'administrator'],
   'keep-tools': ['planner', 'records', 'administrator'],
