@@ -60,7 +60,7 @@ export function judgeComponent(
 function serialReasons(typed: string, ordered: string | null, register: RegisterFacts | null): EntryReason[] {
   if (isBlank(typed)) return [{ code: 'EMPTY', detail: { what: 'The serial number' } }];
   return [
-    ...(ordered === null || isSame(typed, ordered) ? [] : [serialDiffers(typed, ordered)]),
+    ...(ordered === null || isSameNumber(typed, ordered) ? [] : [serialDiffers(typed, ordered)]),
     ...(register === null ? [{ code: 'NOT_IN_REGISTER' as const, detail: { typed } }] : []),
   ];
 }
@@ -80,8 +80,8 @@ function partNumberReasons(
     code: 'PART_NUMBER_DIFFERS',
     detail: { typed, expected, by },
   });
-  if (ordered !== null && !isSame(typed, ordered)) return [differs(ordered, 'order')];
-  if (register !== null && !isSame(typed, register.partNumber))
+  if (ordered !== null && !isSameNumber(typed, ordered)) return [differs(ordered, 'order')];
+  if (register !== null && !isSameNumber(typed, register.partNumber))
     return [differs(register.partNumber, 'register')];
   return [];
 }
@@ -108,10 +108,10 @@ export function judgePapers(typed: PapersTyped, ordered: OrderedFacts | null): J
     ...missingPaper('serial on the plate', plateSerial),
     ...missingPaper('serial on the document', documentSerial),
     ...missingPaper('number of the document', typed.documentNumber),
-    ...(both && !isSame(plateSerial, documentSerial)
+    ...(both && !isSameNumber(plateSerial, documentSerial)
       ? [{ code: 'PAPERS_DIFFER' as const, detail: { plate: plateSerial, document: documentSerial } }]
       : []),
-    ...(incoming === null || isBlank(plateSerial) || isSame(plateSerial, incoming)
+    ...(incoming === null || isBlank(plateSerial) || isSameNumber(plateSerial, incoming)
       ? []
       : [serialDiffers(plateSerial, incoming)]),
     ...(typed.tag === 'unserviceable' ? [unserviceable(plateSerial, 'its tag')] : []),
@@ -130,8 +130,8 @@ const unserviceable = (serial: string, by: string): EntryReason => ({
 
 const isBlank = (text: string) => text.trim() === '';
 
-/** Serials and part numbers are the same whatever their case and the spaces around and doubled in them. */
-function isSame(a: string, b: string): boolean {
+/** Serials and part numbers are the same whatever their case and the spaces around and doubled in them. Total. */
+export function isSameNumber(a: string, b: string): boolean {
   const plain = (text: string) => text.trim().replace(/\s+/g, ' ').toUpperCase();
   return plain(a) === plain(b);
 }

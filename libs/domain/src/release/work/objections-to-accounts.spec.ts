@@ -78,6 +78,8 @@ describe('what is held against the order', () => {
       });
     const orders = [order()];
     expect(codes({ orders, steps: [plate('E-2')] })).toEqual([]);
+    // As it was judged when it was read: capitals and spaces make no other serial.
+    expect(codes({ orders, steps: [plate(' e-2 ')] })).toEqual([]);
     expect(codes({ orders, steps: [plate('E-2', ['POSITION_DIFFERS'])] })).toEqual([
       ['ORDER_DIFFERS', 'blocking'],
     ]);

@@ -1,5 +1,7 @@
+import { governingCalibration } from '../../tools/calibration.js';
 import type { EntryReason, EntryReasonCode, StepEntry } from '../../work/entry.js';
 import { reasonText } from '../../work/entry-words.js';
+import { isSameNumber } from '../../work/judge-identity.js';
 import type { StepFacts } from '../../work/step-standing.js';
 import type { Objection, WorkObjectionCode } from '../objection.js';
 import type { ToolUse, WorkSnapshot } from '../work-snapshot.js';
@@ -17,7 +19,7 @@ export function objectionsToEntries(
     const use = toolUses.find((each) => each.entryId === entry.id);
     return [
       ...rejections(step, entry, use),
-      ...(entry.kind === 'torque' && use !== undefined ? objectionsToTool(step, entry, use) : []),
+      ...(isMeasured(entry) && use !== undefined ? objectionsToTool(step, entry, use) : []),
       ...objectionsToSerial(step, entry, orders),
     ];
   });
@@ -61,11 +63,16 @@ function codeOf(kind: StepEntry['kind'], reason: EntryReasonCode): WorkObjection
   return reason === 'LEAK_FOUND' ? 'LEAK_FOUND' : 'LEAK_CHECK_INCOMPLETE';
 }
 
-/** A calibration may have been voided since it was used: then what it measured no longer stands. */
+/** What is captured by a tool: the torque of a wrench, the readings of a gauge. */
+function isMeasured({ kind }: StepEntry): boolean {
+  return kind === 'torque' || kind === 'readings';
+}
+
+/** A calibration may have been voided or recorded since the tool was used: then what it measured no longer stands. */
 function objectionsToTool(step: StepFacts, entry: StepEntry, use: ToolUse): readonly Objection[] {
   const told = entry.judgement.reasons.some(({ code }) => code.startsWith('TOOL_'));
-  const good = use.calibrations.some(({ calibratedOn, dueOn }) => calibratedOn <= use.on && use.on <= dueOn);
-  if (told || good) return [];
+  const governing = governingCalibration(use.calibrations, use.on);
+  if (told || (governing !== null && use.on <= governing.dueOn)) return [];
   return [
     heldAgainstStep(step, 'TOOL_NOT_USABLE', {
       record: { kind: 'tool', id: use.toolId },
@@ -90,7 +97,7 @@ function objectionsToSerial(
   const ordered = orders.flatMap(
     (order) => (typed.kind === 'component-off' ? order.outgoing : order.incoming)?.serial ?? [],
   );
-  if (ordered.includes(typed.serialNumber.trim())) return [];
+  if (ordered.some((serial) => isSameNumber(serial, typed.serialNumber))) return [];
   return [
     heldAgainstStep(step, 'ORDER_DIFFERS', {
       detail: {

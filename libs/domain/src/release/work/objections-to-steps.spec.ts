@@ -100,6 +100,20 @@ describe('what is held against what was captured', () => {
       { code: 'TOOL_NOT_USABLE', record: { kind: 'tool', id: 't' }, detail: { tool: 'TW-1' } },
     ]);
     expect(with_({ calibrations: [] })).toMatchObject([{ code: 'TOOL_NOT_USABLE' }]);
+    // The newest made by then governs, as when the torque was judged, though an older one were good for longer.
+    const shorter = { calibratedOn: '2026-01-10', dueOn: '2026-01-20' };
+    expect(with_({ calibrations: [...good, shorter] })).toMatchObject([{ code: 'TOOL_NOT_USABLE' }]);
+  });
+
+  it('is readings of a gauge whose calibration no longer stands', () => {
+    const read = entry({ kind: 'readings', values: {} }, [], { tool: 'G-1' });
+    const run = step({ of: { captures: [capture({ kind: 'readings', rows: [] })] }, entries: [read] });
+    const use = { entryId: read.id, toolId: 'g', serial: 'G-1', on: '2026-06-30' };
+    const calibrations = [{ calibratedOn: '2026-01-01', dueOn: '2026-06-30' }];
+    expect(held({ steps: [run], toolUses: [{ ...use, calibrations }] })).toEqual([]);
+    expect(held({ steps: [run], toolUses: [{ ...use, calibrations: [] }] })).toMatchObject([
+      { code: 'TOOL_NOT_USABLE', record: { kind: 'tool', id: 'g' } },
+    ]);
   });
 
   it('is a look for leaks without duration or power, too short, or that found one', () => {
