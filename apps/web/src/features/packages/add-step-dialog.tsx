@@ -8,7 +8,8 @@ import { ErrorSummary } from '../../ui/messages/error-summary.js';
 import { fieldMessage, summaryOf } from '../../ui/messages/field-messages.js';
 import { OFF_WHILE_OFFLINE } from '../../ui/messages/offline-bar.js';
 import { SheetDialog } from '../../ui/overlay/sheet-dialog.js';
-import { EMPTY_STEP, NO_TITLE, OwnStepFields, ownStep } from './own-step-fields.js';
+import { EMPTY_STEP, NO_TITLE, ownStep } from './own-step.js';
+import { OwnStepFields } from './own-step-fields.js';
 import { addStep } from './package-acts.js';
 
 interface AddStepDialogProps {

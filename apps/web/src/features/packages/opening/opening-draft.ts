@@ -8,7 +8,7 @@ import {
   orderRequest,
   type Standing,
 } from '../order/order-draft.js';
-import { NO_TITLE, ownStep, type TypedStep } from '../own-step-fields.js';
+import { NO_TITLE, ownStep, type TypedStep } from '../own-step.js';
 
 export type Section = 'work' | 'order' | 'steps' | 'requirements' | 'look-over';
 
