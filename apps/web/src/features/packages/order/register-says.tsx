@@ -33,12 +33,12 @@ export function RegisterSays({ componentId }: { readonly componentId: string }) 
     <Answered query={query} doing="Reading the register" lines={4}>
       {(found) => (
         <section className="register-says" aria-label={`What the register says of ${found.serialNumber}`}>
-          <h4>
+          <h3>
             The register says of{' '}
             <RouteLink href={`/components/${found.id}`} target="_blank">
               <SerialText>{found.serialNumber}</SerialText>
             </RouteLink>
-          </h4>
+          </h3>
           <dl className="package-facts">
             <Fact term="What">
               {found.description}, <SerialText>{found.partNumber}</SerialText>
