@@ -1,7 +1,10 @@
 import { describe, expect, it } from '@jest/globals';
+import { mayBeReleased } from '@strutbook/domain/release/check-release.js';
+import { fraction } from '@strutbook/domain/units/fraction.js';
 import type { Judgement } from '@strutbook/domain/work/entry.js';
 import { reasonText } from '@strutbook/domain/work/entry-words.js';
 import { judgeEntry, type OrderedFacts } from '@strutbook/domain/work/judge-entry.js';
+import { heldAgainst } from './release-with.js';
 
 const ordered: OrderedFacts = {
   outgoingSerial: 'E-22',
@@ -71,5 +74,39 @@ describe('a tag that says unserviceable (Reg. (EU) 1321/2014, older M.A.504)', (
     expect(told(papers('E-40', 'E-40', 'unserviceable')).map(([code]) => code)).toEqual([
       'TAGGED_UNSERVICEABLE',
     ]);
+  });
+});
+
+/**
+ * Source: M.A.503 and M.A.504 of Reg. (EU) 1321/2014: a part whose life is used up is unserviceable and is not fitted.
+ * Its numbers are invented.
+ */
+describe('a disk whose life is used up (Reg. (EU) 1321/2014, M.A.503 and older M.A.504)', () => {
+  const held = (remaining: number) => {
+    const life = {
+      ...{ kind: 'limited', used: fraction(1), cyclesUsed: fraction(20_000 - remaining), minutesUsed: null },
+      ...{ limit: 20_000, remaining, remainingExact: fraction(remaining), flagged: false },
+      ...{ minutesLimit: null, remainingMinutes: null },
+    } as const;
+    const part = { componentId: 'd', partNumber: 'D-7', serial: 'D-70', serviceable: true, life };
+    const as = {
+      ...{
+        componentId: 'e',
+        serial: 'E-40',
+        modelId: 'm',
+        modelName: 'M',
+        authorised: true,
+        serviceable: true,
+      },
+      ...{ ratingId: 'r', ratingName: 'R', totals: { minutes: 0, cycles: 0 } },
+      limitedParts: [{ slotId: 's', slotName: 'Disk', part }],
+    };
+    return heldAgainst({ positions: [{ positionId: 'p', number: 2, engine: as }] });
+  };
+
+  it('is rejected in the engine it is in, and one with a cycle left is not', () => {
+    expect(held(0).map(({ code }) => code)).toEqual(['AT_LIMIT']);
+    expect(held(-1).map(({ code }) => code)).toEqual(['OVER_LIMIT']);
+    expect([mayBeReleased(held(0)), mayBeReleased(held(1))]).toEqual([false, true]);
   });
 });

@@ -1,5 +1,9 @@
 import { describe, expect, it } from '@jest/globals';
+import { mayBeReleased } from '@strutbook/domain/release/check-release.js';
+import { NO_WORK } from '@strutbook/domain/release/work-snapshot.js';
 import { countsOf, openItems } from '@strutbook/domain/work/accounts.js';
+import type { StepFacts } from '@strutbook/domain/work/step-standing.js';
+import { heldAgainst } from './release-with.js';
 import { signedBy, stepWith } from './signed-steps.js';
 
 /**
@@ -14,6 +18,14 @@ describe('a cowl opened in the work (AAIB AAR 1/2015; EASA SIB 2015-15)', () => 
   it('is open until the step that closes it is signed', () => {
     expect(openItems([cowl], [opened, close]).map(({ item }) => item.key)).toEqual(['cowl']);
     expect(openItems([cowl], [opened, { ...close, signatures: [signedBy('bob')] }])).toEqual([]);
+  });
+
+  it('blocks the release until then', () => {
+    const check = (steps: readonly StepFacts[]) =>
+      heldAgainst({ work: { ...NO_WORK, items: [cowl], steps } });
+    expect(check([opened]).map(({ code }) => code)).toEqual(['ITEM_OPEN']);
+    expect(mayBeReleased(check([opened]))).toBe(false);
+    expect(check([opened, { ...close, signatures: [signedBy('bob')] }])).toEqual([]);
   });
 });
 
@@ -43,5 +55,21 @@ describe('blanks put on and taken off (145.A.48; AAIB AAR 3/96)', () => {
     expect(countsOf([counted('out', '14'), counted('in', '13')])).toEqual([
       { what: 'blanks', out: 14, in: 13 },
     ]);
+  });
+
+  it('block the release until they agree', () => {
+    const check = (back: string) => {
+      const steps = [counted('out', '14'), counted('in', back)].map((step, index) => ({
+        ...step,
+        id: `step ${index}`,
+        signatures: [signedBy('ann')],
+      }));
+      return heldAgainst({ work: { ...NO_WORK, steps } });
+    };
+    expect(check('13').map(({ code, detail }) => [code, detail['out'], detail['in']])).toEqual([
+      ['COUNTS_DIFFER', 14, 13],
+    ]);
+    expect(mayBeReleased(check('13'))).toBe(false);
+    expect(check('14')).toEqual([]);
   });
 });
