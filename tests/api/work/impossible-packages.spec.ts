@@ -59,6 +59,19 @@ describe('an order that cannot be', () => {
     });
   });
 
+  it('is refused when what goes on is of a model that no rule counts on this type of airframe', async () => {
+    const { register } = shop.fleet;
+    const typeId = await register.airframeType('Another type', 2);
+    const engineModelId = await register.engineModel('K-other', {
+      ratings: ['1'],
+      rules: [{ perFlight: 1, airframeTypeId: typeId }],
+    });
+    await register.component({ kind: 'engine', serialNumber: 'ZZ-OTHER', engineModelId });
+    expect(
+      await faults(change({ incomingSerial: 'ZZ-OTHER' }), 422, 'REFUSED_BY_FACTS', 'order.incomingSerial'),
+    ).toEqual([]);
+  });
+
   it('is refused when what goes on is installed elsewhere, of another kind, or in no register', async () => {
     expect(
       await faults(change({ incomingSerial: 'ZZ-E2' }), 409, 'ALREADY_INSTALLED', 'order.incomingSerial'),

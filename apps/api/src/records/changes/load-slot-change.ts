@@ -6,6 +6,7 @@ import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
 import { loadBoundaryFacts } from '../stays/boundary-facts.js';
 import { airframesOfSlots, loadComponentFacts, loadSlotStays, lockForStays } from '../stays/stay-facts.js';
 import { beneathDuring, withAllAbove } from '../usage/kinship.js';
+import { modelsOfPosition } from './models-of-position.js';
 
 /** A change at one slot, of a position or of a component: something comes off, something goes on, or both. */
 export interface SlotChange {
@@ -117,7 +118,10 @@ export async function loadSlotChange(
         id: row.id,
         kind: row.kind,
         positionNumber: row.position?.number ?? null,
-        authorisedModelIds: null,
+        authorisedModelIds:
+          row.position === null || row.kind === 'pod'
+            ? null
+            : await modelsOfPosition(tx, operatorId, row.position.id),
         stays,
       },
       components: new Map(

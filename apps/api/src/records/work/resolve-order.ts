@@ -1,6 +1,7 @@
 import type { Instant } from '@strutbook/domain/units/minutes.js';
 import type { Tx } from '../../platform/database/database.js';
 import { refuse } from '../../platform/problems/refusal.error.js';
+import { modelsOfPosition } from '../changes/models-of-position.js';
 import type { PackageKind } from './package-head.js';
 import { slotOfOrder } from './slot-of-order.js';
 import type { NewOrderDto } from './wire/order.dto.js';
@@ -61,6 +62,8 @@ export async function resolveOrder(
     incomingSerial === null
       ? null
       : await findIncoming(tx, operatorId, { incomingSerial, slot, at: work.now });
+  if (incoming !== null && slot.positionId !== null && slot.kind !== 'pod')
+    await refuseOtherModel(tx, operatorId, incoming, slot.positionId);
   return {
     slotId: slot.id,
     slotKind: slot.kind,
@@ -152,6 +155,22 @@ async function findIncoming(
       fix: 'Check the serial number; a scrapped component is never placed again.',
     });
   return only;
+}
+
+async function refuseOtherModel(
+  tx: Tx,
+  operatorId: number,
+  { engineModelId, serialNumber }: Incoming,
+  positionId: string,
+): Promise<void> {
+  const models = await modelsOfPosition(tx, operatorId, positionId);
+  if (engineModelId !== null && models.includes(engineModelId)) return;
+  refuse({
+    code: 'REFUSED_BY_FACTS',
+    field: 'order.incomingSerial',
+    reason: `No rule counts the cycles of the model of ${serialNumber} on this type of airframe: it is not recorded as one that fits.`,
+    fix: 'Order an engine of a model of this airframe, or record its cycle rule for this type from the approved data.',
+  });
 }
 
 async function findRating(

@@ -58,7 +58,7 @@ export const RECORD_PHRASES = {
   ENGINE_NOT_AUTHORISED: (d) => ({
     record: component(d),
     reason: 'Its model is not authorised at this position.',
-    fix: 'Fit an authorised model, or record the approval that authorises it.',
+    fix: 'Fit an engine of a model recorded for this type, or record its cycle rule for the type from approved data.',
   }),
   LIMITED_PART_MISSING: (d) => ({
     record: `${d['slot']} of engine ${d['engine']}`,
