@@ -19,6 +19,17 @@ function Below({ step: { standing, blockers, signatures } }: { readonly step: St
   );
 }
 
+/** Where the top of a step must stand so that its cautions are in sight, of the height of the window. */
+const UPPER_PART = 0.6;
+
+/** Brings a step into sight by its top, unless that stands in the upper part of the window already. */
+function showFromTop(row: HTMLElement | null): void {
+  if (row === null) return;
+  const { top } = row.getBoundingClientRect();
+  const covered = Number.parseFloat(getComputedStyle(document.documentElement).scrollPaddingTop) || 0;
+  if (top < covered || top > window.innerHeight * UPPER_PART) row.scrollIntoView({ block: 'start' });
+}
+
 interface StepRowProps {
   readonly step: Step;
   readonly open: boolean;
@@ -30,9 +41,9 @@ interface StepRowProps {
 export function StepRow({ step, open, onToggle, children }: StepRowProps) {
   const { id, definition, standing } = step;
   const row = useRef<HTMLLIElement>(null);
-  // Opened from a link or an address, it comes into sight; pressed, it is there already.
+  // A long panel is read from its top, where the cautions are, also when one above it has just closed.
   useEffect(() => {
-    if (open) row.current?.scrollIntoView({ block: 'nearest' });
+    if (open) showFromTop(row.current);
   }, [open]);
   return (
     <li className={open ? 'step step-open' : 'step'} ref={row} id={`step-${id}`}>

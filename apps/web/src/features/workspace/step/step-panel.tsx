@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'react';
+import { type RefObject, useEffect, useRef } from 'react';
 import { RouteLink } from '../../../ui/actions/route-link.js';
 import { Notice } from '../../../ui/messages/notice.js';
 import { CapturePart } from '../captures/capture-part.js';
@@ -73,6 +73,19 @@ const FOUND = {
   signature: '.sign-area button',
 } as const;
 
+/** Once the last thing asked for is captured, its form is gone: the signature comes into sight, and has the focus. */
+function useSignatureNext(step: Step, body: RefObject<HTMLDivElement | null>): void {
+  const asked = step.missing.length;
+  const before = useRef(asked);
+  useEffect(() => {
+    const last = before.current > 0 && asked === 0;
+    before.current = asked;
+    const button = last ? body.current?.querySelector<HTMLElement>(FOUND.signature) : null;
+    button?.focus({ preventScroll: true });
+    button?.scrollIntoView({ block: 'center' });
+  }, [asked, body]);
+}
+
 interface StepPanelProps {
   readonly step: Step;
   readonly led: Led | null;
@@ -85,6 +98,7 @@ export function StepPanel({ step, led }: StepPanelProps) {
   useEffect(() => {
     if (led !== null) body.current?.querySelector<HTMLElement>(FOUND[led.to])?.focus();
   }, [led]);
+  useSignatureNext(step, body);
   return (
     <div className="stack" ref={body}>
       <Cautions cautions={cautions} />

@@ -1,7 +1,6 @@
 import { dataOrThrow } from '@strutbook/api-client/index.js';
 import { calibrationReasons, type ToolFacts } from '@strutbook/domain/torque/tool-fitness.js';
 import { TORQUE_UNITS, type TorqueUnit } from '@strutbook/domain/torque/torque.js';
-import { reasonText } from '@strutbook/domain/work/entry-words.js';
 import { queryOptions } from '@tanstack/react-query';
 import { calendarDate, isoOf } from '../../../format/utc-date.js';
 import { api } from '../../../server/api.js';
@@ -42,10 +41,12 @@ export const toolFacts = (tool: ToolRow): ToolFacts => ({
       : [{ calibratedOn: tool.calibratedOn, dueOn: tool.dueOn }],
 });
 
-/** Why a tool may not be used today; null when it may. */
+/** Why a tool may not be used today, in words that come before its use; null when it may. */
 export function toolOff(tool: ToolRow, on: string): string | null {
-  const [first] = calibrationReasons(toolFacts(tool), on);
-  return first === undefined ? null : reasonText(first);
+  if (calibrationReasons(toolFacts(tool), on).length === 0) return null;
+  return tool.dueOn === null
+    ? `${tool.serialNumber} has no calibration on record. Choose a tool in date.`
+    : `The calibration of ${tool.serialNumber} was due on ${calendarDate(tool.dueOn)}. Choose a tool in date.`;
 }
 
 /** The unit a wrench shows; that of the data where the tool has none of torque. */

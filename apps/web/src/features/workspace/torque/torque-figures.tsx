@@ -39,7 +39,7 @@ export function TorqueFigures({ capture, judgement }: TorqueFiguresProps) {
       <Figure term="At the fastener" figure={computed['atFastener']} unknown="Not known yet" />
       {(computed['window'] ?? null) !== null && (
         <Figure
-          term={capture.binds === 'window' ? 'Window of the tool, binding' : 'Window of the tool'}
+          term={`Allowing for the tool’s deviation, ${capture.binds === 'window' ? 'binding' : 'advice only'}`}
           figure={computed['window']}
         />
       )}

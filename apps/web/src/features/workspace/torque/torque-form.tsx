@@ -20,12 +20,13 @@ const METHODS = [
   { value: 'reading', label: 'The value it showed' },
 ] as const;
 
-/** Everything held against the reading, once the field is left. */
-function Reasons({ desk: { judgement, left } }: { readonly desk: TorqueDesk }) {
-  if (!left || judgement === null || judgement.reasons.length === 0) return null;
+/** What is held against the reading beyond the verdict at the field, once the field is left. */
+function Reasons({ desk: { judgement, judged, left } }: { readonly desk: TorqueDesk }) {
+  const further = judgement?.reasons.filter((reason) => reasonText(reason) !== judged.words) ?? [];
+  if (!left || further.length === 0) return null;
   return (
     <ul className="plain-list reasons">
-      {judgement.reasons.map((reason) => (
+      {further.map((reason) => (
         <li key={reason.code}>{reasonText(reason)}</li>
       ))}
     </ul>
