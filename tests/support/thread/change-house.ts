@@ -25,8 +25,8 @@ export interface ChangeHouse {
   readonly crew: Crew;
 }
 
-/** Every 500 flights of an airframe. */
-export const REQUIREMENT = 'K1-72-500';
+/** Every 6,000 flights of an airframe: due later. */
+export const REQUIREMENT = 'K1-72-6000';
 
 async function hireCrew(house: House): Promise<Crew> {
   const hire = (signInName: string, fullName: string, role: string, licence?: string) =>
@@ -48,7 +48,11 @@ export async function openChangeHouse(): Promise<ChangeHouse> {
     const { administrator } = house;
     const fleet = await putInService(administrator, { days: 3 });
     done(
-      await recordRequirement(administrator, REQUIREMENT, { title: 'Mounts looked at', anchor: 'airframe' }),
+      await recordRequirement(administrator, REQUIREMENT, {
+        title: 'Mounts looked at',
+        anchor: 'airframe',
+        repeat: { cycles: 6_000 },
+      }),
     );
     const procedureId = await recordProcedure(administrator, { content: tabletChange() });
     const toolId = await registerWrench(administrator);
