@@ -123,7 +123,9 @@ export class StepTablet {
     await sheet.locator('blockquote').waitFor();
     await sheet.locator('.choice-option', { hasText: proof.method === 'PIN' ? 'PIN' : 'Password' }).tap();
     await sheet
-      .getByLabel(`${signInName === undefined ? 'Your' : 'Their'} ${proof.method}, again`, { exact: true })
+      .getByLabel(signInName === undefined ? `Your ${proof.method}, again` : `Their ${proof.method}`, {
+        exact: true,
+      })
       .fill(proof.secret);
     return sheet;
   }

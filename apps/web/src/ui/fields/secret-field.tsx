@@ -1,5 +1,5 @@
+import { ChoiceField } from './choice-field.js';
 import { TextField } from './text-field.js';
-import './secret-field.css';
 
 /** How a person proves again who they are. */
 export interface Secret {
@@ -11,7 +11,7 @@ export const NO_SECRET: Secret = { method: 'password', secret: '' };
 
 interface SecretFieldProps {
   readonly id: string;
-  /** Whose: 'Your', 'Their'. */
+  /** Whose: that of the person signed in, or of another one at this device. */
   readonly whose: 'Your' | 'Their';
   readonly value: Secret;
   readonly onChange: (next: Secret) => void;
@@ -20,33 +20,25 @@ interface SecretFieldProps {
 }
 
 const METHODS = [
-  { method: 'password', word: 'Password' },
-  { method: 'pin', word: 'PIN' },
+  { value: 'pin', label: 'PIN' },
+  { value: 'password', label: 'Password' },
 ] as const;
 
 /** The words of what is asked: 'Your password, again', 'Their PIN'. */
-export const secretLabel = (whose: 'Your' | 'Their', method: Secret['method']): string =>
+const secretLabel = (whose: 'Your' | 'Their', method: Secret['method']): string =>
   `${whose} ${method === 'pin' ? 'PIN' : 'password'}${whose === 'Your' ? ', again' : ''}`;
 
-/** Password or PIN, for a signature. Pasting and password managers work. */
+/** Password or PIN, typed anew for each signature. Pasting and password managers work. */
 export function SecretField({ id, whose, value, onChange, hint, error }: SecretFieldProps) {
   const { method, secret } = value;
   return (
-    <div className="secret-field">
-      <fieldset className="secret-methods">
-        <legend className="visually-hidden">{whose === 'Your' ? 'Sign' : 'They sign'} with</legend>
-        {METHODS.map((entry) => (
-          <label key={entry.method}>
-            <input
-              type="radio"
-              name={`${id}-method`}
-              checked={method === entry.method}
-              onChange={() => onChange({ method: entry.method, secret: '' })}
-            />
-            {entry.word}
-          </label>
-        ))}
-      </fieldset>
+    <>
+      <ChoiceField
+        legend="Signed with"
+        options={METHODS}
+        value={method}
+        onChoose={(next) => onChange({ method: next, secret: '' })}
+      />
       <TextField
         // Another method is another field: a password manager must not fill a PIN.
         key={method}
@@ -61,6 +53,6 @@ export function SecretField({ id, whose, value, onChange, hint, error }: SecretF
         onChange={({ target }) => onChange({ method, secret: target.value })}
         error={error}
       />
-    </div>
+    </>
   );
 }

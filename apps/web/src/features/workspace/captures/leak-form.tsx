@@ -1,8 +1,8 @@
 import type { LeakCheckCapture } from '@strutbook/domain/work/capture.js';
 import { useId, useState } from 'react';
+import { ChoiceField } from '../../../ui/fields/choice-field.js';
 import { TextField } from '../../../ui/fields/text-field.js';
 import type { Step } from '../work/work-shapes.js';
-import { ChoiceField } from './choice-field.js';
 import { RecordForm } from './record-form.js';
 
 const FOUND = [

@@ -1,9 +1,9 @@
 import type { PapersCapture } from '@strutbook/domain/work/capture.js';
 import { useId, useState } from 'react';
+import { ChoiceField } from '../../../ui/fields/choice-field.js';
 import { TextField } from '../../../ui/fields/text-field.js';
 import { StatusMark } from '../../../ui/status/status-mark.js';
 import type { Step } from '../work/work-shapes.js';
-import { ChoiceField } from './choice-field.js';
 import { RecordForm } from './record-form.js';
 
 const TAGS = [

@@ -2,12 +2,12 @@ import { ProblemError } from '@strutbook/api-client/problem-error.js';
 import { useOfflineSince } from '../../../server/connection.js';
 import { Button } from '../../../ui/actions/button.js';
 import { MomentField } from '../../../ui/fields/moment-field.js';
+import { SecretField } from '../../../ui/fields/secret-field.js';
 import { Answered } from '../../../ui/messages/answered.js';
 import { ErrorSummary } from '../../../ui/messages/error-summary.js';
 import { OFF_WHILE_OFFLINE } from '../../../ui/messages/offline-bar.js';
 import { SheetDialog } from '../../../ui/overlay/sheet-dialog.js';
 import type { Meaning, Step } from '../work/work-shapes.js';
-import { SecretFields } from './secret-fields.js';
 import { SignConflict } from './sign-conflict.js';
 import type { Who } from './sign-draft.js';
 import { type Signing, useSigning } from './use-signing.js';
@@ -62,14 +62,12 @@ function SignForm({ signing, choices }: { readonly signing: Signing; readonly ch
         onTyped={(performedAt) => change({ performedAt })}
       />
       {!whoFirst && who}
-      <SecretFields
+      <SecretField
         id={ids.secret}
         whose={draft.who === 'another' ? 'Their' : 'Your'}
-        method={draft.method}
-        secret={draft.secret}
+        value={{ method: draft.method, secret: draft.secret }}
+        onChange={change}
         error={errorOf(ids.secret)}
-        onMethod={(method) => change({ method })}
-        onSecret={(secret) => change({ secret })}
       />
       <div>
         <Button

@@ -1,6 +1,7 @@
 import { useAct } from '../../../server/act.js';
 import { Button } from '../../../ui/actions/button.js';
 import { useActForm } from '../../../ui/fields/act-form.js';
+import { SecretField } from '../../../ui/fields/secret-field.js';
 import { TextAreaField } from '../../../ui/fields/text-area-field.js';
 import { announce } from '../../../ui/messages/announcements.js';
 import { ErrorSummary } from '../../../ui/messages/error-summary.js';
@@ -8,7 +9,6 @@ import { SheetDialog } from '../../../ui/overlay/sheet-dialog.js';
 import { WORK_KEY } from '../work/work-queries.js';
 import type { Signature } from '../work/work-shapes.js';
 import { keepMethod, useFirstMethod } from './last-method.js';
-import { SecretFields } from './secret-fields.js';
 import { type Method, undoSignature } from './signing-queries.js';
 
 interface UndoDialogProps {
@@ -52,17 +52,15 @@ export function UndoDialog({ signature, onClose }: UndoDialogProps) {
           value={form.typed.reason}
           onChange={({ target }) => form.change({ reason: target.value })}
         />
-        <SecretFields
+        <SecretField
           id={secret.id}
           error={secret.error}
           whose="Your"
-          method={form.typed.method}
-          secret={form.typed.secret}
-          onMethod={(next) => {
-            keepMethod(next);
-            form.change({ method: next });
+          value={{ method: form.typed.method, secret: form.typed.secret }}
+          onChange={(next) => {
+            if (next.method !== form.typed.method) keepMethod(next.method);
+            form.change(next);
           }}
-          onSecret={(typed) => form.change({ secret: typed })}
         />
         <div className="row">
           <Button type="submit" busy={form.busy}>

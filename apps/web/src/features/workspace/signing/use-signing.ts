@@ -94,7 +94,7 @@ export function useSigning(options: SigningOptions) {
   const conflict =
     conflictOf(act.error) ?? (statement.data === undefined ? conflictOf(statement.error) : null);
   const change = (next: Partial<SignDraft>) => {
-    if (next.method !== undefined) keepMethod(next.method);
+    if (next.method !== undefined && next.method !== draft.method) keepMethod(next.method);
     setFaults([]);
     setDraft((before) => ({ ...before, ...next }));
   };

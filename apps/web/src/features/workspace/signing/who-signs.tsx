@@ -1,7 +1,7 @@
 import { useSession } from '../../../server/session.js';
+import { ChoiceField } from '../../../ui/fields/choice-field.js';
 import { TextAreaField } from '../../../ui/fields/text-area-field.js';
 import { TextField } from '../../../ui/fields/text-field.js';
-import { ChoiceField } from '../captures/choice-field.js';
 import type { Who } from './sign-draft.js';
 import type { Signing } from './use-signing.js';
 

@@ -1,9 +1,9 @@
 import type { TorqueCapture } from '@strutbook/domain/work/capture.js';
 import { reasonText } from '@strutbook/domain/work/entry-words.js';
+import { ChoiceField } from '../../../ui/fields/choice-field.js';
 import { TextField } from '../../../ui/fields/text-field.js';
 import { ErrorSummary } from '../../../ui/messages/error-summary.js';
 import { ReadingField } from '../../../ui/reading/reading-field.js';
-import { ChoiceField } from '../captures/choice-field.js';
 import type { Step } from '../work/work-shapes.js';
 import { ExtensionFields } from './extension-fields.js';
 import { PointChoice } from './point-choice.js';

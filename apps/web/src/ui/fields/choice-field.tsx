@@ -1,4 +1,5 @@
 import { useId } from 'react';
+import './choice-field.css';
 
 interface ChoiceFieldProps<Value extends string> {
   /** The id of the first choice. */
