@@ -4,6 +4,7 @@ import { withClient } from '../../support/database.js';
 import type { Answer } from '../../support/http-client.js';
 import { logFlights } from '../../support/scenario/acts.js';
 import { DAY, daily } from '../../support/scenario/in-service.js';
+import { employ } from '../../support/scenario/office.js';
 import { done, problemOf } from '../../support/scenario/problem.js';
 import { type Hangar, openHangar, openOneStep } from '../../support/signing/hangar.js';
 import { checkOf, release } from '../../support/signing/release-desk.js';
@@ -105,4 +106,81 @@ describe('a release beside other acts at once', () => {
       expect([['done', 'CHECK_CHANGED'].includes(outcome(released)), under]).toEqual([true, 0]);
     }
   });
+
+  it('is never given by whose authorisation was taken away before it', async () => {
+    const { office, password } = hangar;
+    for (let round = 0; round < ROUNDS; round += 1) {
+      const { id } = await ready();
+      const person = { signInName: `c${round}`, fullName: `Taken ${round}`, licence: `L c${round}` };
+      const releaser = await employ(
+        office,
+        { ...person, roles: ['certifying-staff'] },
+        { authorised: false },
+      );
+      const { person: of } = done(await releaser.get<{ person: { id: string } }>('/api/session'));
+      const held = done(
+        await office.administrator.post<{ id: string }>('/api/authorisations', {
+          ...{ personId: of.id, scope: 'release', fromOn: '2020-01-01', reference: 'List 1' },
+        }),
+      );
+      const seen = await checkOf(releaser, id);
+      const [released, taken] = await Promise.all([
+        release(releaser, id, password, seen),
+        sleep(20 + round * 20).then(() =>
+          office.administrator.post(`/api/authorisations/${held.id}/void`, { reason: 'Left' }),
+        ),
+      ]);
+      done(taken);
+      expect(['done', 'RELEASE_BLOCKED']).toContain(outcome(released));
+    }
+    const late = await count(
+      `SELECT count(*) FROM signature s JOIN authorisation a ON a.person_id = s.person_id AND a.scope = 'release'
+        WHERE s.meaning = 'release' AND a.voided_seq IS NOT NULL AND s.recorded_seq > a.voided_seq`,
+      [],
+    );
+    expect(late).toBe(0);
+  }, 60_000);
+
+  it('is never given over a calibration that was voided before it', async () => {
+    const { office, technician, certifier, password } = hangar;
+    for (let round = 0; round < ROUNDS; round += 1) {
+      const tool = done(
+        await office.administrator.post<{ id: string }>('/api/tools', {
+          ...{ serialNumber: `G-${round}`, description: 'Pressure gauge', kind: 'gauge' },
+        }),
+      );
+      const { calibrations } = done(
+        await office.administrator.post<{ calibrations: readonly { id: string }[] }>(
+          `/api/tools/${tool.id}/calibrations`,
+          { calibratedOn: '2025-01-01', dueOn: '2099-01-01', certificate: `K-${round}` },
+        ),
+      );
+      const rows = [{ key: 'p', label: 'Oil pressure', unit: 'psi', low: '40', high: null }];
+      const { id, step } = await openOneStep(hangar, {
+        inspection: 'none',
+        captures: [{ kind: 'readings', key: 'run', label: 'Idle', rows }],
+      });
+      const typed = { kind: 'readings', values: { p: '45' } };
+      const read = { capture: 'run', typed, toolId: tool.id };
+      done(await capture(technician, step.id, read));
+      done(await sign(technician, step.id, { at: 3 * DAY, secret: password }));
+      const seen = await checkOf(certifier, id);
+      const [released, voided] = await Promise.all([
+        release(certifier, id, password, seen),
+        sleep(20 + round * 20).then(() =>
+          office.administrator.post(`/api/tool-calibrations/${calibrations[0]?.id}/void`, {
+            reason: 'Wrong gauge',
+          }),
+        ),
+      ]);
+      done(voided);
+      expect(['done', 'RELEASE_BLOCKED']).toContain(outcome(released));
+    }
+    const late = await count(
+      `SELECT count(*) FROM release r JOIN step_entry e ON e.package_id = r.package_id
+         JOIN tool_calibration k ON k.tool_id = e.tool_id WHERE k.voided_seq < r.recorded_seq`,
+      [],
+    );
+    expect(late).toBe(0);
+  }, 60_000);
 });

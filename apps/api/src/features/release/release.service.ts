@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { mayBeReleased } from '@strutbook/domain/release/check-release.js';
 import type { Actor } from '../../platform/access/actor.js';
+import { requireRole } from '../../platform/access/require-role.js';
 import { type Proof, Signers } from '../../platform/access/signers.js';
 import { Database, type Tx } from '../../platform/database/database.js';
 import { newId } from '../../platform/database/uuid.js';
@@ -9,12 +10,13 @@ import { Acts } from '../../platform/http/acts.js';
 import { fromInstant, toWire } from '../../platform/http/instants.js';
 import { Jobs } from '../../platform/jobs/jobs.js';
 import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
+import { Authorisations } from '../../records/authorisations/authorisations.js';
 import { Journal } from '../../records/journal/journal.js';
 import { RELEASE_CERTIFICATE } from '../../records/releases/frozen-release.js';
 import { Requirements } from '../../records/requirements/requirements.js';
 import { airframeCounters } from '../../records/usage/airframe-counters.js';
 import { checkToWire, frozenCheck, noteToWire } from './check.mapper.js';
-import { lockForRelease } from './lock-for-release.js';
+import { holdTools, lockForRelease, signersOf } from './lock-for-release.js';
 import type { CertificateDto, ReleaseCheckDto, ReleaseNoteDto } from './release.dto.js';
 import { type MadeCheck, ReleaseCheck } from './release-check.js';
 import { type SealedRelease, sealRelease } from './sealed-release.js';
@@ -49,6 +51,7 @@ export class ReleaseService {
     private readonly journal: Journal,
     private readonly releaseCheck: ReleaseCheck,
     private readonly requirements: Requirements,
+    private readonly authorisations: Authorisations,
     private readonly jobs: Jobs,
   ) {}
 
@@ -80,19 +83,24 @@ export class ReleaseService {
    * Signs the release of a package: certifying staff with a certificate number, by their password or PIN.
    *
    * What it is on is locked first, so that nothing is logged under the check, then the package, so that nothing is
-   * entered or undone in its steps; then all is read and judged again. In the same transaction the requirements it names
+   * entered or undone in its steps, then who may sign and the tools, so that nothing is taken away meanwhile; then all
+   * is read and judged again. In the same transaction the requirements it names
    * are accomplished, and its certificate is put in hand.
-   * Refuses: LICENCE_MISSING, WRONG_PASSWORD, WRONG_PIN, TOO_MANY_ATTEMPTS, NOT_FOUND, ALREADY_RELEASED, STALE, RELEASE_BLOCKED,
+   * Refuses: LICENCE_MISSING, WRONG_PASSWORD, WRONG_PIN, TOO_MANY_ATTEMPTS, NOT_ALLOWED, NOT_FOUND, ALREADY_RELEASED, STALE, RELEASE_BLOCKED,
    * CHECK_CHANGED.
    */
   async sign(actor: Actor, act: ActRequest, signing: SignRelease): Promise<ReleaseNoteDto> {
     const { licence } = actor;
     if (licence === null || licence.trim() === '') refuse({ code: 'LICENCE_MISSING' });
     const { method } = signing.proof;
-    await this.signers.prove(actor, signing.proof, method);
+    const signer = await this.signers.prove(actor, signing.proof, method);
     return this.acts.perform(actor, act, async (tx) => {
       const { operatorId } = actor;
       await lockForRelease(tx, operatorId, signing);
+      await requireRole(tx, signer, ['certifying-staff']);
+      const signed = await signersOf(tx, operatorId, signing.packageId);
+      await this.authorisations.hold(tx, operatorId, [...signed, actor.personId]);
+      await holdTools(tx, operatorId, signing.packageId);
       const made = await this.releaseCheck.make(tx, actor, signing.packageId);
       refuseUnlessClear(made, signing.digest);
       const airframeId = made.work.airframe?.id ?? null;

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { Injectable } from '@nestjs/common';
 import type { Actor } from '../../platform/access/actor.js';
+import { requireRole } from '../../platform/access/require-role.js';
 import type { Role } from '../../platform/access/roles.js';
 import { type Signer, Signers } from '../../platform/access/signers.js';
 import type { Tx } from '../../platform/database/database.js';
@@ -21,7 +22,6 @@ import type { NewOrderDto } from '../../records/work/wire/order.dto.js';
 import type { AmendedOrderDto, AmendOrderDto, EntryToRenewDto } from './amend-order.dto.js';
 import { stepsToRenew, voidEntries } from './entries-of-order.js';
 import { sealSignature } from './sealed-signature.js';
-import { requireRole } from './signer-authority.js';
 
 /** An amendment as it is sent. */
 export interface AmendOrder extends AmendOrderDto {

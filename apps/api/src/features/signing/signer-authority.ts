@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { dateOf } from '@strutbook/domain/units/calendar.js';
+import { requireRole } from '../../platform/access/require-role.js';
 import type { Role } from '../../platform/access/roles.js';
-import { isRole } from '../../platform/access/roles.js';
 import type { Signer } from '../../platform/access/signers.js';
 import type { Tx } from '../../platform/database/database.js';
 import { toInstant } from '../../platform/http/instants.js';
@@ -35,8 +35,7 @@ export class SignerAuthority {
   async check(tx: Tx, signer: Signer, meaning: Meaning, head: PackageHead): Promise<void> {
     await requireRole(tx, signer, SIGNERS[meaning]);
     const { operatorId, personId } = signer;
-    await tx.$queryRaw`SELECT id FROM authorisation
-      WHERE operator_id = ${operatorId}::int AND person_id = ${personId}::uuid AND voided_seq IS NULL ORDER BY id FOR SHARE`;
+    await this.authorisations.hold(tx, operatorId, [personId]);
     const typeId = await typeOf(tx, operatorId, head);
     const on = dateOf(toInstant(this.clock.now()));
     const scope = SCOPE[meaning];
@@ -53,17 +52,6 @@ export class SignerAuthority {
       on,
     });
   }
-}
-
-/** Makes sure that the person still holds one of the roles. Refuses: SIGNER_NOT_PROVEN, NOT_ALLOWED. */
-export async function requireRole(tx: Tx, signer: Signer, roles: readonly Role[]): Promise<void> {
-  const [person] = await tx.$queryRaw<{ roles: string[]; disabled: boolean }[]>`
-    SELECT roles, disabled_at IS NOT NULL AS disabled FROM person
-     WHERE operator_id = ${signer.operatorId}::int AND id = ${signer.personId}::uuid FOR SHARE`;
-  if (person === undefined || person.disabled)
-    refuse({ code: 'SIGNER_NOT_PROVEN', field: 'secret', method: signer.method });
-  const held = person.roles.filter(isRole);
-  if (!roles.some((role) => held.includes(role))) refuse({ code: 'NOT_ALLOWED', holders: roles });
 }
 
 /** The type of the airframe the work is on, or on which its component hangs now; null when it hangs on none. */

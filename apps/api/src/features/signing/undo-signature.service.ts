@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { Actor } from '../../platform/access/actor.js';
+import { requireRole } from '../../platform/access/require-role.js';
 import { type Proof, Signers } from '../../platform/access/signers.js';
 import type { Tx } from '../../platform/database/database.js';
 import type { ActRequest } from '../../platform/http/act-key.js';
@@ -12,7 +13,7 @@ import { plainJson } from '../../records/journal/plain-json.js';
 import { packageHead } from '../../records/work/package-head.js';
 import { loadStepForUpdate, touchStep } from '../../records/work/step-records.js';
 import { sealSignature } from './sealed-signature.js';
-import { requireRole, SIGNERS } from './signer-authority.js';
+import { SIGNERS } from './signer-authority.js';
 import type { UndoneSignatureDto } from './signing.dto.js';
 
 /** What is undone, why and by whom. */

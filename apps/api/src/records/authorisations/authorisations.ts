@@ -41,6 +41,16 @@ export class Authorisations {
     return inForce.some((held) => covers(held, scope, airframeTypeId));
   }
 
+  /**
+   * Keeps what these people may sign as it is until the act is done: what is taken away at the same moment is taken
+   * away before it or after it.
+   */
+  async hold(tx: Tx, operatorId: number, personIds: readonly string[]): Promise<void> {
+    await tx.$queryRaw`SELECT id FROM authorisation
+      WHERE operator_id = ${operatorId}::int AND person_id = ANY (${[...personIds]}::uuid[]) AND voided_seq IS NULL
+      ORDER BY id FOR SHARE`;
+  }
+
   /** What these people may sign on that day, by person, scope and start. */
   async inForce(
     tx: Tx,
