@@ -159,6 +159,29 @@ describe('a package that is opened', () => {
     expect(problemOf(other).fields?.[0]?.field).toBe('requirements[0].requirementId');
   });
 
+  it('meets requirements of what it works on alone: what hangs there, and what its order moves', async () => {
+    const { id: requirementId } = done(await recordRequirement(shop.office.administrator, 'R-72'));
+    const [first, , , fourth] = shop.fleet.engines;
+    const look = (componentId: string | undefined) =>
+      open({
+        ...{ kind: 'inspection', title: 'R', airframeId, steps: [own] },
+        requirements: [{ requirementId, componentId }],
+      });
+    expect(done(await look(first?.id)).requirements).toMatchObject([{ componentId: first?.id }]);
+    // The fourth stands in the store: what is done on this airframe meets nothing there.
+    expect(problemOf(await look(fourth?.id))).toMatchObject({
+      code: 'REFUSED_BY_FACTS',
+      fields: [{ field: 'requirements[0].requirementId' }],
+    });
+    const order = { positionNumber: 2, slot: 'engine', outgoingSerial: 'ZZ-E2', incomingSerial: 'ZZ-E4' };
+    const change = await open({
+      ...{ kind: 'engine-change', title: 'R', airframeId, procedureId: shop.procedureId },
+      order: { ...order, removedToLocation: 'Store', reason: 'Planned' },
+      requirements: [{ requirementId, componentId: fourth?.id }],
+    });
+    expect(done(change).requirements).toMatchObject([{ componentId: fourth?.id }]);
+  });
+
   it('has a step added to it while it is open', async () => {
     const made = await engineChange(shop, { positionNumber: 2, incoming: 'ZZ-E4' });
     const step = done(

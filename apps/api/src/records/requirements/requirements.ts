@@ -21,6 +21,12 @@ export interface NamedRequirement {
   readonly componentId?: string | null;
 }
 
+interface WorkPackage {
+  readonly id: string;
+  readonly airframeId: string | null;
+  readonly componentId: string | null;
+}
+
 /** What requirements are asked of: an airframe with all that hangs on it, or a component with all beneath it. */
 export type Holder = { readonly airframeId: string } | { readonly componentId: string };
 
@@ -74,14 +80,16 @@ export class Requirements {
     const workPackage = orNotFound(
       await tx.workPackage.findUnique({
         where: { operatorId_id: { operatorId, id: packageId } },
-        select: { airframeId: true },
+        select: { id: true, airframeId: true, componentId: true },
       }),
       'package',
     );
     const { airframeId } = workPackage;
+    const asked = requirements.flatMap((named) => named.componentId ?? []);
+    const worked = asked.length === 0 ? [] : await this.workedOn(tx, operatorId, workPackage);
     const found = await this.standings.of(tx, operatorId, {
       airframeIds: airframeId === null ? [] : [airframeId],
-      componentIds: requirements.flatMap((named) => named.componentId ?? []),
+      componentIds: asked.filter((id) => worked.includes(id)),
     });
     const rows = requirements.map((named, index) => {
       const subject = subjectOf(named, `requirements[${index}]`);
@@ -161,6 +169,25 @@ export class Requirements {
       named.flatMap((row) => row.componentId ?? []),
       onAirframe && workPackage?.airframeId != null ? [workPackage.airframeId] : [],
     );
+  }
+
+  /** The components a package works on: what hangs on its airframe or beneath its component, and what its order moves. */
+  private async workedOn(
+    tx: Tx,
+    operatorId: number,
+    { id: packageId, airframeId, componentId }: WorkPackage,
+  ): Promise<string[]> {
+    const of = airframeId !== null ? { airframeId } : componentId !== null ? { componentId } : null;
+    const own = of === null ? [] : (await this.scopeOf(tx, operatorId, of, null)).componentIds;
+    const orders = await tx.orderedChange.findMany({
+      where: { operatorId, packageId, voidedSeq: null },
+      select: { outgoingId: true, incomingId: true },
+    });
+    const moved = orders
+      .flatMap(({ outgoingId, incomingId }) => [outgoingId, incomingId])
+      .filter((id) => id !== null);
+    const within = moved.length === 0 ? [] : await this.structure.beneath(tx, operatorId, moved, null);
+    return [...own, ...moved, ...within.flatMap((slot) => slot.componentId ?? [])];
   }
 
   private async scopeOf(tx: Tx, operatorId: number, of: Holder, at: Date | null): Promise<Scope> {
