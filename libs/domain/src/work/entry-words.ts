@@ -8,7 +8,9 @@ const asked = (d: Detail) => (d['expected'] === null ? 'none' : String(d['expect
 
 const TORQUE_REASONS = {
   NOT_A_NUMBER: (d) =>
-    `${d['what']} ‘${d['typed']}’ is no number. Type digits with at most one decimal point${d['within'] === undefined ? '' : `, ${d['within']}`}.`,
+    d['within'] === 'a whole number'
+      ? `${d['what']}: ‘${d['typed']}’ is no whole number. Type it in digits, such as 6.`
+      : `${d['what']} ‘${d['typed']}’ is no number. Type digits with at most one decimal point${d['within'] === undefined ? '' : `, ${d['within']}`}.`,
   BELOW_RANGE: (d) =>
     `${d['what']} ${d['value']} is below ${d['low']}. Check number and unit; else put it right, and enter the new one.`,
   ABOVE_RANGE: (d) =>

@@ -27,11 +27,11 @@ function dismiss(id: number): void {
   replace(current.filter((entry) => entry.id !== id));
 }
 
-/** Says what was done, aloud and on screen for 8 s. Never the only place where it can be read. */
+/** Says what was done, aloud and on screen for 8 s or until the next. Never the only place where it can be read. */
 export function announce(words: string): void {
   last += 1;
   const id = last;
-  replace([...current.slice(-2), { id, words }]);
+  replace([{ id, words }]);
   setTimeout(() => dismiss(id), SHOWN_FOR_MS);
 }
 

@@ -3,8 +3,9 @@ import { useId, useState } from 'react';
 import { CheckField } from '../../../ui/fields/check-field.js';
 import { TextAreaField } from '../../../ui/fields/text-area-field.js';
 import { TextField } from '../../../ui/fields/text-field.js';
+import { StatusMark } from '../../../ui/status/status-mark.js';
 import { useDesk } from '../work/use-desk.js';
-import type { Step } from '../work/work-shapes.js';
+import type { CountLine, Step } from '../work/work-shapes.js';
 import { RecordForm } from './record-form.js';
 
 interface FormProps<C> {
@@ -57,12 +58,19 @@ export function CheckForm({ step, capture }: FormProps<CheckCapture>) {
 
 const told = (count: number | null): string => (count === null ? 'not counted' : String(count));
 
+/** How many more would have come back than went out; 0 where that can't be told, or is not so. */
+function tooMany({ direction }: CountCapture, line: CountLine | undefined, typed: string): number {
+  if (direction === 'out' || !/^\s*\d+\s*$/.test(typed)) return 0;
+  return Math.max(0, (line?.in ?? 0) + Number(typed) - (line?.out ?? 0));
+}
+
 /** How many went out or came back, with what was counted so far. */
 export function CountForm({ step, capture }: FormProps<CountCapture>) {
   const id = useId();
   const { work } = useDesk();
   const [number, setNumber] = useState('');
   const line = work.counts.find(({ what }) => what === capture.what);
+  const more = tooMany(capture, line, number);
   const direction = capture.direction === 'out' ? 'went out' : 'came back';
   return (
     <RecordForm
@@ -89,6 +97,14 @@ export function CountForm({ step, capture }: FormProps<CountCapture>) {
         value={number}
         onChange={({ target }) => setNumber(target.value)}
       />
+      {more > 0 && (
+        <p role="status">
+          <StatusMark
+            status="rejected"
+            word={`${more} more back than went out. Count again; look at what was counted out.`}
+          />
+        </p>
+      )}
     </RecordForm>
   );
 }
