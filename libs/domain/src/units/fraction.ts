@@ -13,6 +13,7 @@ function greatestCommonDivisor(a: bigint, b: bigint): bigint {
 /** `num / den` in lowest terms; whole numbers may be given as numbers. Throws on a zero denominator. */
 export function fraction(num: bigint | number, den: bigint | number = 1n): Fraction {
   const [n, d] = [BigInt(num), BigInt(den)];
+  if (d === 1n) return { num: n, den: d };
   if (d === 0n) throw new RangeError('a fraction over zero');
   const divisor = greatestCommonDivisor(n, d) * (d < 0n ? -1n : 1n);
   return { num: n / divisor, den: d / divisor };
@@ -26,11 +27,13 @@ export const ONE: Fraction = { num: 1n, den: 1n };
 
 /** Exact sum. Total. */
 export function add(a: Fraction, b: Fraction): Fraction {
+  if (a.den === b.den) return fraction(a.num + b.num, a.den);
   return fraction(a.num * b.den + b.num * a.den, a.den * b.den);
 }
 
 /** Exact difference `a − b`. Total. */
 export function subtract(a: Fraction, b: Fraction): Fraction {
+  if (a.den === b.den) return fraction(a.num - b.num, a.den);
   return fraction(a.num * b.den - b.num * a.den, a.den * b.den);
 }
 

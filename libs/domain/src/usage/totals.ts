@@ -64,7 +64,10 @@ export function totals({ openings, exposures, cycleRules }: TotalsFacts): Totals
       before === undefined ? part : { ratingId: part.ratingId, ...sum([before, part]) },
     );
   }
-  return { ...sum(parts), byRating: [...byRating.values()] };
+  const [first, ...others] = byRating.values();
+  // Most components ran at one rating only.
+  const whole = first !== undefined && others.length === 0 ? first : sum(parts);
+  return { minutes: whole.minutes, cycles: whole.cycles, byRating: [...byRating.values()] };
 }
 
 function cyclesOf(counts: Counts, rule: CycleRule | undefined): Fraction | null {

@@ -5,6 +5,7 @@ import { type RuleSet, ruleSetOn } from '@strutbook/domain/release/rule-sets.js'
 import type {
   ComponentSnapshot,
   EngineSnapshot,
+  PositionSnapshot,
   ReleaseSnapshot,
 } from '@strutbook/domain/release/snapshot.js';
 import { dateOf } from '@strutbook/domain/units/calendar.js';
@@ -14,8 +15,8 @@ import { toInstant } from '../../platform/http/instants.js';
 import { orNotFound } from '../../platform/problems/refusal.error.js';
 import { Clock } from '../../platform/time/clock.js';
 import { EngineSnapshots } from '../../records/lives/engine-snapshots.js';
+import { type HangingAsk, type HangingFacts, loadHangingFacts } from '../../records/lives/hanging-facts.js';
 import { Requirements } from '../../records/requirements/requirements.js';
-import { type FilledSlot, type PositionSlot, Structure } from '../../records/stays/structure.js';
 import { digestOf } from './check-digest.js';
 import { loadReleaseFacts, type ReleaseFacts } from './release-facts.js';
 import { requirementSnapshots } from './requirements-of-check.js';
@@ -37,7 +38,6 @@ export interface MadeCheck {
 @Injectable()
 export class ReleaseCheck {
   constructor(
-    private readonly structure: Structure,
     private readonly engines: EngineSnapshots,
     private readonly requirements: Requirements,
     private readonly clock: Clock,
@@ -51,9 +51,11 @@ export class ReleaseCheck {
     const at = toInstant(this.clock.now());
     const code = work.airframe?.ruleSet ?? facts.ruleSet ?? '';
     const ruleSet = orNotFound(ruleSetOn(code, dateOf(at)), `rule set ${code}`);
-    const tree = await this.tree(tx, operatorId, facts);
-    const engines = await this.engines.of(tx, operatorId, tree.tops, null, undefined, tree.beneath);
-    const positions = tree.engineSlots.map(({ positionId, number, componentId }) => ({
+    const hanging = await loadHangingFacts(tx, operatorId, { of: holderOf(facts), at: null });
+    const held = hanging.positions.filter(({ slotKind }) => slotKind === 'engine');
+    const tops = work.airframe === null ? hanging.tops : held.flatMap(({ componentId }) => componentId ?? []);
+    const engines = await this.engines.ofHanging(tx, operatorId, tops, hanging);
+    const positions = held.map(({ positionId, number, componentId }) => ({
       ...{ positionId, number },
       engine: componentId === null ? null : (engines.get(componentId) ?? null),
     }));
@@ -70,7 +72,7 @@ export class ReleaseCheck {
       component: componentAlone(facts, engines),
       flights: facts.flights,
       work: workSnapshot(facts),
-      requirements: await this.requirementsOf(tx, operatorId, facts, { tree, positions }),
+      requirements: await this.requirementsOf(tx, operatorId, facts, { hanging, positions }),
       releaser: releaserSnapshot(actor, facts, at),
       plannedStayCycles: null,
     };
@@ -84,26 +86,14 @@ export class ReleaseCheck {
     };
   }
 
-  /** What hangs on the airframe, or beneath the component of a package on none. */
-  private async tree(tx: Tx, operatorId: number, { airframe, component }: ReleaseFacts): Promise<Tree> {
-    const slots =
-      airframe === null ? [] : await this.structure.onAirframes(tx, operatorId, [airframe.id], null);
-    const hanging = slots.flatMap((slot) => slot.componentId ?? []);
-    const all = airframe === null && component !== null ? [component.id] : hanging;
-    const engineSlots = slots.filter((slot) => slot.slotKind === 'engine');
-    return {
-      engineSlots,
-      tops: airframe === null ? all : engineSlots.flatMap((slot) => slot.componentId ?? []),
-      all,
-      beneath: await this.structure.beneath(tx, operatorId, all, null),
-    };
-  }
-
   private async requirementsOf(
     tx: Tx,
     operatorId: number,
     { id, airframe, component }: ReleaseFacts,
-    { tree, positions }: { readonly tree: Tree; readonly positions: ReleaseSnapshot['positions'] },
+    {
+      hanging,
+      positions,
+    }: { readonly hanging: HangingFacts; readonly positions: readonly PositionSnapshot[] },
   ): Promise<ReleaseSnapshot['requirements']> {
     const of =
       airframe !== null
@@ -112,19 +102,18 @@ export class ReleaseCheck {
           ? null
           : { componentId: component.id };
     if (of === null) return [];
-    const held = [...tree.all, ...tree.beneath.flatMap((slot) => slot.componentId ?? [])];
+    const held = [...hanging.tops, ...hanging.slots.flatMap((slot) => slot.componentId ?? [])];
     const statuses = await this.requirements.statusesOn(tx, operatorId, of, null, held);
+    if (statuses.length === 0) return [];
     const named = await this.requirements.ofPackage(tx, operatorId, id);
     return requirementSnapshots(statuses, { named, positions });
   }
 }
 
-/** What hangs where: the engine slots, the components the lives are read of, all that hangs there, and all beneath. */
-interface Tree {
-  readonly engineSlots: readonly PositionSlot[];
-  readonly tops: readonly string[];
-  readonly all: readonly string[];
-  readonly beneath: readonly FilledSlot[];
+/** What is released: all that hangs on the airframe, or the component of a package on none. */
+function holderOf({ airframe, component }: ReleaseFacts): HangingAsk['of'] {
+  if (airframe !== null) return { airframeId: airframe.id };
+  return { componentIds: component === null ? [] : [component.id] };
 }
 
 /** The component of a package on no airframe: it is released by itself. */

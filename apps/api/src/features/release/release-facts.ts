@@ -1,6 +1,7 @@
 import type { LoggedLeg } from '@strutbook/domain/release/snapshot.js';
 import type { AccountableItem } from '@strutbook/domain/work/step.js';
 import type { Tx } from '../../platform/database/database.js';
+import { Prisma } from '../../platform/database/generated/client.js';
 import { orNotFound } from '../../platform/problems/refusal.error.js';
 import type { StepRow } from '../../records/work/kept-step.js';
 
@@ -92,8 +93,9 @@ export interface ReleaseFacts {
   readonly flights: readonly LoggedLeg[];
 }
 
-// The last flights of the log, in which a page or a station may be missing.
-const FLIGHTS_LOOKED_AT = 100;
+// The last flights of the log, in which a page or a station may be missing. Part of the text: the planner guesses what a
+// limit it is not told might be, and would plan the statement anew each time.
+const FLIGHTS_LOOKED_AT = Prisma.raw('100');
 
 /**
  * Reads the package, its steps, entries, signatures, orders and changes, the calibrations of the tools used, what its

@@ -1,6 +1,8 @@
 import type { LifeLimit } from '@strutbook/domain/life/limits-in-force.js';
 import { instant } from '@strutbook/domain/units/minutes.js';
+import { type Columns, rowsOf } from '../../platform/database/columns.js';
 import type { Tx } from '../../platform/database/database.js';
+import { Prisma } from '../../platform/database/generated/client.js';
 
 /** A recorded limit with the document it comes from. */
 export type RecordedLimit = LifeLimit & {
@@ -22,20 +24,22 @@ interface LimitRow {
   readonly effectiveOn: number;
 }
 
-/** All limits recorded for these part numbers, as the core reads them; the minute of effect is the day's first in UTC. */
-export async function loadLifeLimits(
-  tx: Tx,
-  operatorId: number,
-  partNumbers: readonly string[],
-): Promise<RecordedLimit[]> {
-  const [found] = await tx.$queryRaw<{ limits: string }[]>`/* planned once */
-    SELECT coalesce(json_agg(json_build_object('id', id, 'partNumber', part_number, 'modelId', engine_model_id,
-             'ratingId', rating_id, 'authorisation', authorisation, 'cycles', cycles, 'minutes', minutes,
-             'document', document, 'revision', revision, 'effectiveOn', extract(epoch FROM effective_on)::bigint / 60)), '[]')::text AS limits
-      FROM life_limit
-     WHERE operator_id = ${operatorId}::int AND voided_seq IS NULL
-       AND part_number = ANY (${[...new Set(partNumbers)]}::text[])`;
-  return (JSON.parse(found?.limits ?? '[]') as LimitRow[]).map((row): RecordedLimit => {
+/** The limits recorded for part numbers (a text[]), as JSON. */
+export function limitsFor(operatorId: number, partNumbers: Prisma.Sql): Prisma.Sql {
+  return Prisma.sql`(SELECT json_build_object('id', array_agg(id), 'partNumber', array_agg(part_number),
+      'modelId', array_agg(engine_model_id), 'ratingId', array_agg(rating_id), 'authorisation', array_agg(authorisation),
+      'cycles', array_agg(cycles), 'minutes', array_agg(minutes), 'document', array_agg(document),
+      'revision', array_agg(revision), 'effectiveOn', array_agg(extract(epoch FROM effective_on)::bigint / 60))
+    FROM life_limit
+   WHERE operator_id = ${operatorId}::int AND voided_seq IS NULL AND part_number = ANY (${partNumbers}))`;
+}
+
+/** The JSON of `limitsFor`. */
+export type LimitColumns = Columns<LimitRow>;
+
+/** The limits of such JSON, as the core reads them; the minute of effect is the day's first in UTC. Total. */
+export function recordedLimits(columns: LimitColumns): RecordedLimit[] {
+  return rowsOf(columns).map((row): RecordedLimit => {
     const base = {
       id: row.id,
       partNumber: row.partNumber,
@@ -48,11 +52,18 @@ export async function loadLifeLimits(
     };
     if (row.authorisation === 'not-authorised') return { ...base, kind: 'not-authorised' as const };
     if (row.authorisation === 'not-limited') return { ...base, kind: 'not-limited' as const };
-    return {
-      ...base,
-      kind: 'limited' as const,
-      cycles: row.cycles,
-      minutes: row.minutes,
-    };
+    return { ...base, kind: 'limited' as const, cycles: row.cycles, minutes: row.minutes };
   });
+}
+
+/** All limits recorded for these part numbers. */
+export async function loadLifeLimits(
+  tx: Tx,
+  operatorId: number,
+  partNumbers: readonly string[],
+): Promise<RecordedLimit[]> {
+  const named = Prisma.sql`${[...new Set(partNumbers)]}::text[]`;
+  const [found] = await tx.$queryRaw<{ limits: string }[]>`/* planned once */
+    SELECT ${limitsFor(operatorId, named)}::text AS limits`;
+  return found === undefined ? [] : recordedLimits(JSON.parse(found.limits) as LimitColumns);
 }

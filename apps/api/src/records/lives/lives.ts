@@ -7,9 +7,11 @@ import type { Tx } from '../../platform/database/database.js';
 import { toInstant } from '../../platform/http/instants.js';
 import { Clock } from '../../platform/time/clock.js';
 import { Structure } from '../stays/structure.js';
+import type { FilledSlot } from '../stays/structure.sql.js';
 import { groupRows } from '../usage/group-rows.js';
 import { Use, type Uses } from '../usage/use.js';
 import type { RecordedAcceptance } from '../usage/use-facts.js';
+import type { HangingFacts } from './hanging-facts.js';
 import { loadLifeLimits, type RecordedLimit } from './life-limits.js';
 import { ratingsAt } from './ratings.js';
 
@@ -22,22 +24,6 @@ export interface PartInLife {
   readonly life: Life;
   /** The row of the limit that counts now; null when none is recorded. */
   readonly limit: RecordedLimit | null;
-}
-
-/** Limited parts that were read already, each with the engine it is in at that instant, and their use. */
-export interface KnownParts {
-  readonly parts: readonly LimitedPart[];
-  readonly engineOf: ReadonlyMap<string, string>;
-  readonly engines: readonly KnownEngine[];
-  readonly uses: Uses;
-}
-
-/** What the lives in an engine are judged by. */
-export interface KnownEngine {
-  readonly id: string;
-  readonly engineModelId: string | null;
-  readonly lifeMethod: string | null;
-  readonly ratingId: string | null;
 }
 
 interface LimitedPart {
@@ -101,8 +87,10 @@ export class Lives {
       operatorId,
       ids.map((componentId) => ({ componentId, at })),
     );
-    return this.judged(tx, operatorId, parts, {
+    const partNumbers = parts.map((part) => part.partNumber);
+    return this.judged(parts, {
       at,
+      limits: await loadLifeLimits(tx, operatorId, partNumbers),
       uses,
       engineOf,
       modelOf: new Map(engines.map((engine) => [engine.id, engine.engineModelId])),
@@ -111,38 +99,33 @@ export class Lives {
     });
   }
 
-  /** The same of parts of which all but the limits was read already. */
-  ofKnown(
-    tx: Tx,
-    operatorId: number,
-    { parts, engineOf, engines, uses }: KnownParts,
-    at: Date | null,
-  ): Promise<ReadonlyMap<string, PartInLife>> {
-    return this.judged(tx, operatorId, parts, {
-      ...{ at, uses, engineOf },
+  /** The same of the limited parts beneath components of which all was read already. Total. */
+  ofHanging({
+    at,
+    slots,
+    heads,
+    uses,
+    limits,
+    methods,
+    ...facts
+  }: HangingFacts): ReadonlyMap<string, PartInLife> {
+    const engineOf = enginesBeneath(slots, facts.engineOf);
+    const parts = slots.flatMap(({ componentId, part }) =>
+      componentId === null || part?.lifeLimited !== true ? [] : [{ id: componentId, ...part }],
+    );
+    const engines = [...heads.values()];
+    return this.judged(parts, {
+      ...{ at, uses, engineOf, limits },
       modelOf: new Map(engines.map(({ id, engineModelId }) => [id, engineModelId])),
-      methodOf: new Map(
-        engines.flatMap(({ engineModelId, lifeMethod }) =>
-          engineModelId === null ? [] : [[engineModelId, methodOf(lifeMethod)] as const],
-        ),
-      ),
-      ratingOf: new Map(
-        engines.flatMap(({ id, ratingId }) => (ratingId === null ? [] : [[id, ratingId] as const])),
-      ),
+      methodOf: new Map([...methods].map(([id, method]) => [id, methodOf(method)])),
+      ratingOf: new Map(engines.flatMap(({ id, ratingId }) => (ratingId === null ? [] : [[id, ratingId]]))),
     });
   }
 
-  private async judged(
-    tx: Tx,
-    operatorId: number,
+  private judged(
     parts: readonly LimitedPart[],
-    rest: Omit<Context, 'today' | 'limits'>,
-  ): Promise<ReadonlyMap<string, PartInLife>> {
-    const limits = await loadLifeLimits(
-      tx,
-      operatorId,
-      parts.map((part) => part.partNumber),
-    );
+    { limits, ...rest }: Omit<Context, 'today' | 'limits'> & { readonly limits: readonly RecordedLimit[] },
+  ): ReadonlyMap<string, PartInLife> {
     const context: Context = {
       ...rest,
       today: this.clock.now(),
@@ -150,6 +133,20 @@ export class Lives {
     };
     return new Map(parts.map((part) => [part.id, judge(part, context)]));
   }
+}
+
+/** The engine each component beneath is in: the nearest above it, itself when it is one. */
+function enginesBeneath(
+  slots: readonly FilledSlot[],
+  engineOf: ReadonlyMap<string, string>,
+): ReadonlyMap<string, string> {
+  const found = new Map(engineOf);
+  for (const { parentId, componentId, part } of slots) {
+    if (componentId === null) continue;
+    const engine = part?.kind === 'engine' ? componentId : found.get(parentId);
+    if (engine !== undefined) found.set(componentId, engine);
+  }
+  return found;
 }
 
 function methodOf(text: string | null): LifeMethod {

@@ -1,24 +1,14 @@
 import { Injectable } from '@nestjs/common';
 import type { Tx } from '../../platform/database/database.js';
-
-/** A slot beneath a component, and what was in it at the instant asked. */
-export interface FilledSlot {
-  readonly slotId: string;
-  readonly name: string;
-  readonly kind: string;
-  readonly lifeLimited: boolean;
-  readonly parentId: string;
-  readonly componentId: string | null;
-  /** What is in it, as the register has it; null for an empty slot. */
-  readonly part: {
-    readonly kind: string;
-    readonly partNumber: string;
-    readonly serialNumber: string;
-    readonly lifeLimited: boolean;
-    readonly engineModelId: string | null;
-  } | null;
-  readonly depth: number;
-}
+import {
+  FILLED_SLOTS,
+  type FilledSlot,
+  filledBeneath,
+  filledSlots,
+  inEngine,
+  namedComponents,
+  type SlotColumns,
+} from './structure.sql.js';
 
 /** A slot of a position, and what was in it at the instant asked. */
 export interface PositionSlot {
@@ -61,41 +51,10 @@ export class Structure {
     componentIds: readonly string[],
     at: Date | null,
   ): Promise<FilledSlot[]> {
-    // As one text: hundreds of slots as rows would take longer to take in than to find. Nobody can guess how much hangs
-    // beneath: LATERAL with a limit keeps the planner from reading the whole fleet's tables for one engine.
+    // As one text: hundreds of slots as rows would take longer to take in than to find.
     const [row] = await tx.$queryRaw<{ slots: string }[]>`/* planned once */
-      WITH RECURSIVE tree AS (
-        SELECT s.id, s.name, s.kind, s.life_limited, s.sort, s.component_id AS parent_id, st.component_id AS filled_by, 1 AS depth
-          FROM slot s
-          LEFT JOIN LATERAL (
-            SELECT component_id FROM stay
-             WHERE operator_id = ${operatorId}::int AND slot_id = s.id AND voided_seq IS NULL
-               AND CASE WHEN ${at}::timestamptz IS NULL THEN to_at IS NULL
-                        ELSE from_at <= ${at}::timestamptz AND (to_at IS NULL OR to_at > ${at}::timestamptz) END
-             ORDER BY from_at DESC LIMIT 1) st ON true
-         WHERE s.operator_id = ${operatorId}::int AND s.component_id = ANY (${[...componentIds]}::uuid[])
-        UNION ALL
-        SELECT s.id, s.name, s.kind, s.life_limited, s.sort, s.component_id, st.component_id, t.depth + 1
-          FROM tree t
-          CROSS JOIN LATERAL (
-            SELECT * FROM slot WHERE operator_id = ${operatorId}::int AND component_id = t.filled_by OFFSET 0) s
-          LEFT JOIN LATERAL (
-            SELECT component_id FROM stay
-             WHERE operator_id = ${operatorId}::int AND slot_id = s.id AND voided_seq IS NULL
-               AND CASE WHEN ${at}::timestamptz IS NULL THEN to_at IS NULL
-                        ELSE from_at <= ${at}::timestamptz AND (to_at IS NULL OR to_at > ${at}::timestamptz) END
-             ORDER BY from_at DESC LIMIT 1) st ON true
-         WHERE t.depth < 8
-      )
-      SELECT coalesce(json_agg(json_build_object('slotId', t.id, 'name', t.name, 'kind', t.kind, 'lifeLimited', t.life_limited,
-               'parentId', t.parent_id, 'componentId', t.filled_by, 'depth', t.depth,
-               'part', CASE WHEN c.id IS NULL THEN NULL ELSE json_build_object('kind', c.kind, 'partNumber', c.part_number,
-                 'serialNumber', c.serial_number, 'lifeLimited', c.life_limited, 'engineModelId', c.engine_model_id) END)
-               ORDER BY t.depth, t.sort, t.name), '[]')::text AS slots
-        FROM tree t
-        LEFT JOIN LATERAL (
-          SELECT * FROM component WHERE operator_id = ${operatorId}::int AND id = t.filled_by LIMIT 1) c ON true`;
-    return JSON.parse(row?.slots ?? '[]') as FilledSlot[];
+      WITH RECURSIVE ${filledBeneath({ operatorId, componentIds: namedComponents(componentIds), at })} SELECT ${FILLED_SLOTS}::text AS slots`;
+    return row === undefined ? [] : filledSlots(JSON.parse(row.slots) as SlotColumns);
   }
 
   /** The slots of these airframes' positions (null: of all airframes) with what is in them. */
@@ -151,18 +110,7 @@ export class Structure {
     at: Date | null,
   ): Promise<ReadonlyMap<string, string>> {
     const rows = await tx.$queryRaw<{ id: string; engineId: string }[]>`
-      WITH RECURSIVE up AS (
-        SELECT c.id, c.id AS holder, c.kind FROM component c
-         WHERE c.operator_id = ${operatorId}::int AND c.id = ANY (${[...componentIds]}::uuid[])
-        UNION ALL
-        SELECT u.id, c.id, c.kind FROM up u
-          JOIN stay st ON st.operator_id = ${operatorId}::int AND st.component_id = u.holder AND st.voided_seq IS NULL
-           AND CASE WHEN ${at}::timestamptz IS NULL THEN st.to_at IS NULL
-                    ELSE st.from_at <= ${at}::timestamptz AND (st.to_at IS NULL OR st.to_at > ${at}::timestamptz) END
-          JOIN slot s ON s.operator_id = st.operator_id AND s.id = st.slot_id
-          JOIN component c ON c.operator_id = s.operator_id AND c.id = s.component_id
-         WHERE u.kind <> 'engine'
-      ) SELECT id, holder AS "engineId" FROM up WHERE kind = 'engine'`;
+      WITH RECURSIVE ${inEngine({ operatorId, componentIds: namedComponents(componentIds), at })} SELECT id, engine_id AS "engineId" FROM in_engine`;
     return new Map(rows.map((row) => [row.id, row.engineId]));
   }
 }

@@ -1,6 +1,7 @@
 import type { Counts } from '@strutbook/domain/usage/counts.js';
 import { zeroCounts } from '@strutbook/domain/usage/counts.js';
 import type { Tx } from '../../platform/database/database.js';
+import { Prisma } from '../../platform/database/generated/client.js';
 
 /** A carrier's clock asked for at an instant; null asks for its present reading. */
 export interface ClockAsk {
@@ -49,6 +50,41 @@ export async function readClocks(
         FROM clock_now WHERE operator_id = ${operatorId}::int AND carrier_id = ANY (${present}::uuid[])`;
     for (const row of rows) found.set(keyOf({ carrierId: row.carrier_id, at: null }), countsOf(row));
   }
+  return (ask) => found.get(keyOf(ask)) ?? zeroCounts;
+}
+
+/**
+ * The readings that the use of components at an instant (null: now) rests on, as JSON, from `seen`: each clock they ran by
+ * then, and, of exposures that have ended since, at their beginning too.
+ */
+export function clocksOfSeen(operatorId: number, at: Date | null): Prisma.Sql {
+  const readings =
+    at === null
+      ? Prisma.sql`SELECT *, NULL::timestamptz AS at FROM clock_now WHERE operator_id = ${operatorId}::int
+          AND carrier_id = ANY (ARRAY(SELECT DISTINCT carrier_id FROM seen WHERE to_at IS NULL))`
+      : Prisma.sql`SELECT * FROM (
+            SELECT carrier_id, ${at}::timestamptz AS at FROM seen
+             WHERE from_at < ${at}::timestamptz AND (to_at IS NULL OR to_at > ${at}::timestamptz)
+            UNION
+            SELECT carrier_id, from_at FROM seen WHERE from_at < ${at}::timestamptz AND to_at > ${at}::timestamptz) wanted
+          CROSS JOIN LATERAL clock_at(${operatorId}::int, carrier_id, at)`;
+  return Prisma.sql`(SELECT coalesce(json_agg(json_build_object('carrierId', carrier_id,
+      'at', (extract(epoch FROM at) * 1000)::bigint, 'minutes', minutes, 'flights', flights, 'landings', landings,
+      'touchAndGoes', touch_and_goes, 'starts', starts, 'abortedTakeOffs', aborted_take_offs)), '[]')
+    FROM (${readings}) readings)`;
+}
+
+/** The JSON of `clocksOfSeen`. */
+export type ReadingsJson = readonly (Counts & { readonly carrierId: string; readonly at: number | null })[];
+
+/** The readings of such JSON; a clock that is not in it reads zero. Total. */
+export function readingsOf(rows: ReadingsJson): ClockReadings {
+  const found = new Map(
+    rows.map(({ carrierId, at, ...counts }) => [
+      keyOf({ carrierId, at: at === null ? null : new Date(at) }),
+      counts,
+    ]),
+  );
   return (ask) => found.get(keyOf(ask)) ?? zeroCounts;
 }
 

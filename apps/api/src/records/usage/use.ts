@@ -2,9 +2,10 @@ import { Injectable } from '@nestjs/common';
 import { type Totals, totals } from '@strutbook/domain/usage/totals.js';
 import type { Tx } from '../../platform/database/database.js';
 import { toInstant } from '../../platform/http/instants.js';
-import { type ClockAsk, readClocks } from './clock-readings.js';
+import { type ClockAsk, type ClockReadings, readClocks } from './clock-readings.js';
 import { groupRows } from './group-rows.js';
-import { loadUseFacts, type StoredExposure, seenBy, type UseFacts } from './use-facts.js';
+import { loadUseFacts } from './load-use-facts.js';
+import { type StoredExposure, seenBy, type UseFacts } from './use-facts.js';
 
 /** Asks for the use of a component at an instant; null asks for now. */
 export interface UseAsk {
@@ -30,30 +31,35 @@ export class Use {
   async of(tx: Tx, operatorId: number, asks: readonly UseAsk[]): Promise<Uses> {
     const facts = await loadUseFacts(tx, operatorId, [...new Set(asks.map((ask) => ask.componentId))]);
     const byComponent = groupRows(facts.exposures, (row) => row.componentId);
-    const openings = groupRows(facts.openings, (row) => row.componentId);
     const clockAsks = asks.flatMap((ask) =>
       (byComponent.get(ask.componentId) ?? []).flatMap((row) => clockAsksOf(row, ask.at)),
     );
-    const reading = await readClocks(tx, operatorId, clockAsks);
-    return {
-      facts,
-      exposuresOf: (componentId) => byComponent.get(componentId) ?? [],
-      running: (componentId) => (byComponent.get(componentId) ?? []).find((row) => row.toAt === null) ?? null,
-      totalsAt: ({ componentId, at }) =>
-        totals({
-          // Before its instant an opening says nothing, and nothing is known.
-          openings: (openings.get(componentId) ?? []).filter(
-            (row) => row.basis === 'new' && (at === null || row.at <= toInstant(at)),
-          ),
-          exposures: (byComponent.get(componentId) ?? []).map((row) => ({
-            ratingId: row.ratingId,
-            cycleRuleId: row.cycleRuleId,
-            counts: seenBy(row, at, reading),
-          })),
-          cycleRules: facts.cycleRules,
-        }),
-    };
+    return usesOf(facts, await readClocks(tx, operatorId, clockAsks));
   }
+}
+
+/** The use that facts and the readings of the clocks they ask for add up to. Total. */
+export function usesOf(facts: UseFacts, reading: ClockReadings): Uses {
+  const byComponent = groupRows(facts.exposures, (row) => row.componentId);
+  const openings = groupRows(facts.openings, (row) => row.componentId);
+  return {
+    facts,
+    exposuresOf: (componentId) => byComponent.get(componentId) ?? [],
+    running: (componentId) => (byComponent.get(componentId) ?? []).find((row) => row.toAt === null) ?? null,
+    totalsAt: ({ componentId, at }) =>
+      totals({
+        // Before its instant an opening says nothing, and nothing is known.
+        openings: (openings.get(componentId) ?? []).filter(
+          (row) => row.basis === 'new' && (at === null || row.at <= toInstant(at)),
+        ),
+        exposures: (byComponent.get(componentId) ?? []).map((row) => ({
+          ratingId: row.ratingId,
+          cycleRuleId: row.cycleRuleId,
+          counts: seenBy(row, at, reading),
+        })),
+        cycleRules: facts.cycleRules,
+      }),
+  };
 }
 
 function clockAsksOf({ carrierId, fromAt, toAt }: StoredExposure, at: Date | null): ClockAsk[] {
