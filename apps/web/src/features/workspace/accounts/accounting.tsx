@@ -4,6 +4,7 @@ import { RouteLink } from '../../../ui/actions/route-link.js';
 import { StatusMark } from '../../../ui/status/status-mark.js';
 import { useDesk } from '../work/use-desk.js';
 import type { CountLine, OpenItem, Step } from '../work/work-shapes.js';
+import { type CountedSoFar, countedSoFar, soFarWords } from './counted-so-far.js';
 import './accounts.css';
 
 const KINDS: Readonly<Record<AccountableItem['kind'], string>> = {
@@ -70,18 +71,19 @@ function Items({
   );
 }
 
-function mark({ out, in: back }: CountLine) {
-  if (out === null && back === null) return <span className="quiet">Not counted</span>;
-  if (out === back) return <StatusMark status="signed" word="All back" />;
-  const away = (out ?? 0) - (back ?? 0);
-  return away > 0 ? (
-    <StatusMark status="open" word={`${away} still out`} />
+/** How a count stands by what was counted so far: what is still to be counted is not taken for back. */
+function CountStanding({ out, back }: { readonly out: CountedSoFar; readonly back: CountedSoFar }) {
+  const toCome = out.toCome + back.toCome;
+  if (toCome === out.asked + back.asked) return <span className="quiet">Not counted</span>;
+  const away = out.number - back.number;
+  if (away < 0) return <StatusMark status="rejected" word={`${-away} too many`} />;
+  if (away > 0) return <StatusMark status="open" word={`${away} still out`} />;
+  return toCome === 0 ? (
+    <StatusMark status="signed" word="All back" />
   ) : (
-    <StatusMark status="rejected" word={`${-away} too many`} />
+    <StatusMark status="open" word="Not all counted" />
   );
 }
-
-const told = (count: number | null): string => (count === null ? '\u2013' : String(count));
 
 const counting = (steps: readonly Step[], what: CountLine['what']): readonly Step[] =>
   steps.filter(({ definition }) =>
@@ -103,17 +105,23 @@ function Counts({ counts }: { readonly counts: readonly CountLine[] }) {
         </tr>
       </thead>
       <tbody>
-        {counts.map((line) => (
-          <tr key={line.what}>
-            <th scope="row">{COUNTED[line.what]}</th>
-            <td>{told(line.out)}</td>
-            <td>{told(line.in)}</td>
-            <td>
-              <StepLinks steps={counting(work.steps, line.what)} />
-            </td>
-            <td>{mark(line)}</td>
-          </tr>
-        ))}
+        {counts.map(({ what }) => {
+          const out = countedSoFar(work.steps, what, 'out');
+          const back = countedSoFar(work.steps, what, 'in');
+          return (
+            <tr key={what}>
+              <th scope="row">{COUNTED[what]}</th>
+              <td>{soFarWords(out)}</td>
+              <td>{soFarWords(back)}</td>
+              <td>
+                <StepLinks steps={counting(work.steps, what)} />
+              </td>
+              <td>
+                <CountStanding out={out} back={back} />
+              </td>
+            </tr>
+          );
+        })}
       </tbody>
     </table>
   );

@@ -4,8 +4,9 @@ import { CheckField } from '../../../ui/fields/check-field.js';
 import { TextAreaField } from '../../../ui/fields/text-area-field.js';
 import { TextField } from '../../../ui/fields/text-field.js';
 import { StatusMark } from '../../../ui/status/status-mark.js';
+import { countedSoFar, soFarWords } from '../accounts/counted-so-far.js';
 import { useDesk } from '../work/use-desk.js';
-import type { CountLine, Step } from '../work/work-shapes.js';
+import type { Step } from '../work/work-shapes.js';
 import { RecordForm } from './record-form.js';
 
 interface FormProps<C> {
@@ -56,12 +57,10 @@ export function CheckForm({ step, capture }: FormProps<CheckCapture>) {
   );
 }
 
-const told = (count: number | null): string => (count === null ? 'not counted' : String(count));
-
 /** How many more would have come back than went out; 0 where that can't be told, or is not so. */
-function tooMany({ direction }: CountCapture, line: CountLine | undefined, typed: string): number {
+function tooMany(direction: CountCapture['direction'], out: number, back: number, typed: string): number {
   if (direction === 'out' || !/^\s*\d+\s*$/.test(typed)) return 0;
-  return Math.max(0, (line?.in ?? 0) + Number(typed) - (line?.out ?? 0));
+  return Math.max(0, back + Number(typed) - out);
 }
 
 /** How many went out or came back, with what was counted so far. */
@@ -69,8 +68,9 @@ export function CountForm({ step, capture }: FormProps<CountCapture>) {
   const id = useId();
   const { work } = useDesk();
   const [number, setNumber] = useState('');
-  const line = work.counts.find(({ what }) => what === capture.what);
-  const more = tooMany(capture, line, number);
+  const out = countedSoFar(work.steps, capture.what, 'out');
+  const back = countedSoFar(work.steps, capture.what, 'in');
+  const more = tooMany(capture.direction, out.number, back.number, number);
   const direction = capture.direction === 'out' ? 'went out' : 'came back';
   return (
     <RecordForm
@@ -85,8 +85,8 @@ export function CountForm({ step, capture }: FormProps<CountCapture>) {
       onRecorded={() => setNumber('')}
     >
       <p>
-        In this package so far: <strong>{told(line?.out ?? null)}</strong> out,{' '}
-        <strong>{told(line?.in ?? null)}</strong> in.
+        In this package so far: out <strong>{soFarWords(out)}</strong>; in <strong>{soFarWords(back)}</strong>
+        .
       </p>
       <TextField
         id={id}
