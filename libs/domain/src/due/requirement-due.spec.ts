@@ -110,4 +110,16 @@ describe('the day of the month that a chain keeps', () => {
     expect(anchorDayOf([], 6)).toBeNull();
     expect(anchorDayOf([mark(1, 1, null)], 6)).toBeNull();
   });
+
+  it('begins with the day the threshold counts from, where it counts months', () => {
+    const base = mark(0, 0, '2026-08-31');
+    const due = (rule: Partial<RequirementFacts['rule']>, done: readonly Mark[]) =>
+      open({ base, done }, { threshold: null, repeat: grants({ months: 6 }), ...rule }).dues[0]?.dueOn;
+    expect(due({}, [])).toBe('2027-02-28');
+    expect(due({}, on('2027-02-28'))).toBe('2027-08-31');
+    expect(due({}, on('2027-02-27'))).toBe('2027-08-27');
+    expect(due({ threshold: grants({ months: 3 }) }, on('2026-11-30'))).toBe('2027-05-31');
+    expect(due({ threshold: grants({ months: 3 }) }, on('2027-02-28'))).toBe('2027-08-28');
+    expect(due({ threshold: grants({ cycles: 80 }) }, on('2027-02-28'))).toBe('2027-08-28');
+  });
 });

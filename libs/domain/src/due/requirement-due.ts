@@ -56,12 +56,15 @@ export function requirementDue(facts: RequirementFacts): RequirementDue {
 }
 
 function dimensionsOf(
-  { rule: { monthRule }, base, done, now, use }: RequirementFacts,
+  { rule, base, done, now, use }: RequirementFacts,
   interval: Interval,
 ): { readonly dues: readonly DimensionDue[]; readonly unknown: readonly Dimension[] } {
+  const { monthRule } = rule;
   const from = done.at(-1) ?? base;
   const keepsDay = interval.months !== null && monthRule === 'same-day';
-  const anchorDay = keepsDay ? anchorDayOf(done, interval.months) : null;
+  const months = (rule.threshold ?? rule.repeat)?.months ?? null;
+  const first = base === null || base.on === null || months === null ? null : { on: base.on, months };
+  const anchorDay = keepsDay ? anchorDayOf(done, interval.months, first) : null;
   const dues: DimensionDue[] = [];
   const unknown: Dimension[] = [];
   for (const dimension of DIMENSIONS) {
@@ -81,18 +84,24 @@ const NOTHING: Interval = { minutes: null, cycles: null, days: null, months: nul
 
 /**
  * The day of the month that a chain of repeats keeps: that of the first, as long as each was met on the very day it was
- * due (31 Aug, 28 Feb, 31 Aug). Null when nothing was met yet. Total for dates.
+ * due (31 Aug, 28 Feb, 31 Aug). The chain begins at `first`, the day the threshold counts from and its months, where
+ * it counts months. Null when there is neither. Total for dates.
  */
-export function anchorDayOf(done: readonly Mark[], months: number): number | null {
-  let kept: { readonly on: CalendarDate; readonly day: number } | null = null;
+export function anchorDayOf(
+  done: readonly Mark[],
+  months: number,
+  first: { readonly on: CalendarDate; readonly months: number } | null = null,
+): number | null {
+  let kept = first === null ? null : { ...first, day: dayOfMonth(first.on) };
   for (const { on } of done) {
     if (on === null) continue;
-    const due: CalendarDate | null =
-      kept === null ? null : addMonths(kept.on, months, { anchorDay: kept.day });
-    kept = { on, day: kept !== null && due === on ? kept.day : Number(on.slice(8, 10)) };
+    const due = kept === null ? null : addMonths(kept.on, kept.months, { anchorDay: kept.day });
+    kept = { on, months, day: kept !== null && due === on ? kept.day : dayOfMonth(on) };
   }
   return kept?.day ?? null;
 }
+
+const dayOfMonth = (on: CalendarDate) => Number(on.slice(8, 10));
 
 /** From the most pressing to the least. */
 const PRESSING: readonly Status[] = ['over', 'soon', 'planned', 'later'];
