@@ -8,9 +8,9 @@ import { EmptyState } from '../../../ui/messages/empty-state.js';
 import { SerialText } from '../../../ui/status/serial-text.js';
 import type { Column } from '../../../ui/table/column.js';
 import { DataTable } from '../../../ui/table/data-table.js';
+import { VoidDialog } from '../void-dialog.js';
 import { voidAccomplishment } from './requirement-acts.js';
-import type { Accomplishment } from './requirement-queries.js';
-import { VoidDialog } from './void-dialog.js';
+import { type Accomplishment, WHAT_IS_DUE } from './requirement-queries.js';
 
 const COLUMNS: readonly Column<Accomplishment>[] = [
   {
@@ -104,6 +104,8 @@ export function AccomplishmentTable({ rows, may }: AccomplishmentTableProps) {
           what={`accomplishment on ${voiding.subject}`}
           consequence="It stays in sight, struck through, and counts no more from now on: what is due is computed as if it had not been met then."
           perform={voidAccomplishment}
+          refresh={WHAT_IS_DUE}
+          said="What is due was computed again."
           onClose={() => setVoiding(null)}
         />
       )}

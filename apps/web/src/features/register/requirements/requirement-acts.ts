@@ -2,16 +2,11 @@ import { dataOrThrow } from '@strutbook/api-client/index.js';
 import type { components } from '@strutbook/api-client/schema.gen.js';
 import type { ActHeaders } from '../../../server/act.js';
 import { api } from '../../../server/api.js';
+import type { Voiding } from '../void-dialog.js';
 
 type Shapes = components['schemas'];
 export type NewRequirement = Shapes['NewRequirementDto'];
 export type NewAccomplishment = Shapes['NewAccomplishmentDto'];
-
-/** Names a fact to void, and why. */
-export interface Voiding {
-  readonly id: string;
-  readonly reason: string;
-}
 
 // Each sends one act. Throws: ProblemError.
 

@@ -8,6 +8,7 @@ import { Button } from '../../../ui/actions/button.js';
 import { Answered } from '../../../ui/messages/answered.js';
 import { EmptyState } from '../../../ui/messages/empty-state.js';
 import { RegisterFrame } from '../register-frame.js';
+import { VoidDialog } from '../void-dialog.js';
 import { AccomplishmentTable } from './accomplishment-table.js';
 import { MetForm } from './met-form.js';
 import { voidRequirement } from './requirement-acts.js';
@@ -16,11 +17,11 @@ import {
   type RequirementStatus,
   type RequirementView,
   requirementQuery,
+  WHAT_IS_DUE,
 } from './requirement-queries.js';
 import { kindWord, ruleText, scopeText, statusKey } from './requirement-words.js';
 import { REQUIREMENTS_KEPT } from './requirements-page.js';
 import { StatusTable } from './status-table.js';
-import { VoidDialog } from './void-dialog.js';
 
 function Identity({ requirement }: { readonly requirement: Requirement }) {
   const { title, kind, document, revision, effectiveOn } = requirement;
@@ -91,6 +92,8 @@ function Sections({ view }: { readonly view: RequirementView }) {
           what={`requirement ${requirement.code}`}
           consequence="It stays in sight, struck through, and nothing is due by it from now on. An earlier revision counts again, if there is one."
           perform={voidRequirement}
+          refresh={WHAT_IS_DUE}
+          said="What is due was computed again."
           onClose={() => setVoiding(false)}
         />
       )}

@@ -11,6 +11,8 @@ export type DimensionStatus = Shapes['DimensionStatusDto'];
 export type Accomplishment = Shapes['AccomplishmentDto'];
 
 export const REQUIREMENTS_KEY = ['requirements'] as const;
+/** What is read again once a requirement or an accomplishment is voided. */
+export const WHAT_IS_DUE = [REQUIREMENTS_KEY, ['due']] as const;
 
 /** Every requirement, voided ones too. */
 export const requirementsQuery = queryOptions({

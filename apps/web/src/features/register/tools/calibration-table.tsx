@@ -1,11 +1,12 @@
 import { useState } from 'react';
 import { calendarDate } from '../../../format/utc-date.js';
-import type { Calibration } from '../../../server/tools.js';
+import { type Calibration, TOOLS_KEY } from '../../../server/tools.js';
 import { Button } from '../../../ui/actions/button.js';
 import { EmptyState } from '../../../ui/messages/empty-state.js';
 import type { Column } from '../../../ui/table/column.js';
 import { DataTable } from '../../../ui/table/data-table.js';
-import { VoidCalibrationDialog } from './void-calibration-dialog.js';
+import { VoidDialog } from '../void-dialog.js';
+import { voidCalibration } from './tool-acts.js';
 
 const FACTS: readonly Column<Calibration>[] = [
   {
@@ -75,7 +76,16 @@ export function CalibrationTable({ calibrations, may }: CalibrationTableProps) {
           </EmptyState>
         }
       />
-      {voiding !== null && <VoidCalibrationDialog calibration={voiding} onClose={() => setVoiding(null)} />}
+      {voiding !== null && (
+        <VoidDialog
+          id={voiding.id}
+          what={`calibration ${voiding.certificate}`}
+          consequence="It stays in sight, struck through, and counts no more from now on. What was measured with the tool in open packages holds up their release, unless another calibration covers that day or it is measured again."
+          perform={voidCalibration}
+          refresh={[TOOLS_KEY]}
+          onClose={() => setVoiding(null)}
+        />
+      )}
     </>
   );
 }

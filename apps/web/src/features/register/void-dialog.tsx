@@ -1,15 +1,20 @@
-import { type ActHeaders, useAct } from '../../../server/act.js';
-import { useOfflineSince } from '../../../server/connection.js';
-import { Button } from '../../../ui/actions/button.js';
-import { useActForm } from '../../../ui/fields/act-form.js';
-import { TextAreaField } from '../../../ui/fields/text-area-field.js';
-import { announce } from '../../../ui/messages/announcements.js';
-import { ErrorSummary } from '../../../ui/messages/error-summary.js';
-import { OFF_WHILE_OFFLINE } from '../../../ui/messages/offline-bar.js';
-import { SheetDialog } from '../../../ui/overlay/sheet-dialog.js';
-import { missing } from '../plain-checks.js';
-import type { Voiding } from './requirement-acts.js';
-import { REQUIREMENTS_KEY } from './requirement-queries.js';
+import type { QueryKey } from '@tanstack/react-query';
+import { type ActHeaders, useAct } from '../../server/act.js';
+import { useOfflineSince } from '../../server/connection.js';
+import { Button } from '../../ui/actions/button.js';
+import { useActForm } from '../../ui/fields/act-form.js';
+import { TextAreaField } from '../../ui/fields/text-area-field.js';
+import { announce } from '../../ui/messages/announcements.js';
+import { ErrorSummary } from '../../ui/messages/error-summary.js';
+import { OFF_WHILE_OFFLINE } from '../../ui/messages/offline-bar.js';
+import { SheetDialog } from '../../ui/overlay/sheet-dialog.js';
+import { missing } from './plain-checks.js';
+
+/** Names a fact to void, and why. */
+export interface Voiding {
+  readonly id: string;
+  readonly reason: string;
+}
 
 interface VoidDialogProps {
   readonly id: string;
@@ -17,17 +22,21 @@ interface VoidDialogProps {
   readonly what: string;
   readonly consequence: string;
   readonly perform: (voiding: Voiding, headers: ActHeaders) => Promise<unknown>;
+  /** What is read again after it. */
+  readonly refresh: readonly QueryKey[];
+  /** What is announced besides that it is voided. */
+  readonly said?: string;
   readonly onClose: () => void;
 }
 
-/** Asks why before a requirement or an accomplishment is voided. */
-export function VoidDialog({ id, what, consequence, perform, onClose }: VoidDialogProps) {
+/** Asks why before a fact of the register is voided. */
+export function VoidDialog({ id, what, consequence, perform, refresh, said, onClose }: VoidDialogProps) {
   const offline = useOfflineSince() !== null;
   const act = useAct({
     perform,
-    refresh: [REQUIREMENTS_KEY, ['due']],
+    refresh,
     onDone: () => {
-      announce(`The ${what} is voided. What is due was computed again.`);
+      announce([`The ${what} is voided.`, ...(said === undefined ? [] : [said])].join(' '));
       onClose();
     },
   });
