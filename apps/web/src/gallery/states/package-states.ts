@@ -3,15 +3,14 @@ import { AIRFRAMES, FOUR_ENGINES } from './fleet-data.js';
 import {
   DUTIES,
   MY_WORK,
-  NOTE,
   OPEN_PACKAGE,
   ORDERED_PACKAGE,
   PACKAGES,
   PROCEDURES,
-  RELEASED_PACKAGE,
   WITHDRAWN_PACKAGE,
 } from './package-data.js';
 import { COMPONENT_ROWS, LOCATIONS, MODELS, PLACE } from './register-data.js';
+import { NOTE, RELEASED_PACKAGE } from './release-data.js';
 import { FAILED, MISSING, type ScreenState, type StateAnswer } from './screen-state.js';
 
 type Answers = ScreenState['answers'];

@@ -1,4 +1,5 @@
-import { BLOCKED_CHECK, CLEAR_CHECK, OPEN_PACKAGE, RELEASED_PACKAGE, STEPS_CHECK } from './package-data.js';
+import { OPEN_PACKAGE } from './package-data.js';
+import { BLOCKED_CHECK, CLEAR_CHECK, RELEASED_PACKAGE, STEPS_CHECK } from './release-data.js';
 import { FAILED, type ScreenState, type StateAnswer } from './screen-state.js';
 
 const ok = (body: unknown): StateAnswer => ({ body });

@@ -1,4 +1,4 @@
-import { NOTE, RELEASED_PACKAGE } from '../package-data.js';
+import { NOTE, RELEASED_PACKAGE } from '../release-data.js';
 import { FAILED, type ScreenState, type StateAnswer } from '../screen-state.js';
 import { FROZEN, HALF, PLAIN, READY, REJECTED, SHELL, STATEMENT, TOOLS } from './works.js';
 
