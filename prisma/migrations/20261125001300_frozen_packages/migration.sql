@@ -31,7 +31,8 @@ DECLARE
   v_package uuid;
 BEGIN
   SELECT package_id INTO v_package FROM work_step WHERE operator_id = NEW.operator_id AND id = NEW.step_id;
-  IF v_package IS DISTINCT FROM NEW.package_id THEN
+  -- No such step is refused by its key, and one of another operator by the wall.
+  IF v_package <> NEW.package_id THEN
     RAISE EXCEPTION 'the step is of another package' USING ERRCODE = 'SB011';
   END IF;
   RETURN NEW;

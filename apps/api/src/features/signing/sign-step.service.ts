@@ -116,8 +116,8 @@ export class SignStepService {
   }
 
   /**
-   * Locks heads and components where the step moves them, the package against its release, then the step, and reads.
-   * Who comes second is told before waiting for any lock.
+   * Locks heads and components where the step moves them, the package against its release, then the step, and reads
+   * again: what is locked first is known from a look before any lock, which an amended order outdates.
    */
   private async lock(tx: Tx, { operatorId }: Signer, signing: SignStep): Promise<Ready> {
     const { stepId, meaning } = signing;
