@@ -14,7 +14,7 @@ const TORQUE_REASONS = {
   BELOW_RANGE: (d) =>
     `${d['what']} ${d['value']} is below ${d['low']}. Check number and unit; else put it right, and enter the new one.`,
   ABOVE_RANGE: (d) =>
-    `${d['what']} ${d['value']} is above ${d['high']}. Check number and unit; else do what the data says for too much, and enter the new one.`,
+    `${d['what']} ${d['value']} is above ${d['high']}. Check number and unit; if both are right, do what the data says for exceeding it, and enter the new value.`,
   OUTSIDE_WINDOW: (d) =>
     d['window'] === null
       ? `Tool ${d['tool']} is not accurate enough for this range. Use one that deviates less.`

@@ -56,12 +56,13 @@ export const PACKAGE_COLUMNS: readonly Column<WorkRow>[] = [
       </>
     ),
   },
+  // Before the day and the airframe: what a narrow screen cuts at the right is not the release.
+  { id: 'status', header: 'Release', cell: (row) => <Standing row={row} /> },
+  { id: 'steps', header: 'Steps signed', cell: (row) => stepsText(row) },
   {
     id: 'opened',
     header: 'When',
     cell: ({ openedAt }) => <span className="work-day">{dayText(openedAt)}</span>,
   },
   { id: 'subject', header: 'On', cell: (row) => <Subject row={row} /> },
-  { id: 'steps', header: 'Steps signed', cell: (row) => stepsText(row) },
-  { id: 'status', header: 'Release', cell: (row) => <Standing row={row} /> },
 ];

@@ -12,6 +12,8 @@ export interface ComboFieldProps extends ComboChoice {
   readonly error?: string | null | undefined;
   readonly mono?: boolean | undefined;
   readonly searching?: boolean | undefined;
+  /** What is said when nothing fits, where not all that is on record is offered: 'No spare'. */
+  readonly nothing?: string | undefined;
 }
 
 interface ListProps {
@@ -20,14 +22,15 @@ interface ListProps {
   readonly state: ComboState;
   readonly mono: boolean;
   readonly searching: boolean;
+  readonly nothing: string;
 }
 
 /** Pressing here does not take the focus from the field; a pick happens on release. */
-function OptionList({ id, label, state, mono, searching }: ListProps) {
+function OptionList({ id, label, state, mono, searching, nothing }: ListProps) {
   if (state.shown.length === 0) {
     return (
       <p className="combo-list combo-empty" role="status">
-        {searching ? 'Searching' : `Nothing on record matches “${state.typed}”.`}
+        {searching ? 'Searching' : `${nothing} matches “${state.typed}”.`}
       </p>
     );
   }
@@ -62,7 +65,7 @@ function OptionList({ id, label, state, mono, searching }: ListProps) {
 
 /** One of a long list, found by typing. Only what is on record can be chosen. */
 export function ComboField(props: ComboFieldProps) {
-  const { id, label, hint, error, mono = false, searching = false } = props;
+  const { id, label, hint, error, mono = false, searching = false, nothing = 'Nothing on record' } = props;
   const listId = useId();
   const state = useCombo(props);
   const listed = state.open && state.shown.length > 0;
@@ -99,7 +102,7 @@ export function ComboField(props: ComboFieldProps) {
               <path d="M1 1l5 5 5-5" fill="none" stroke="currentColor" strokeWidth="2" />
             </svg>
           </button>
-          {state.open && <OptionList id={listId} {...{ label, state, mono, searching }} />}
+          {state.open && <OptionList id={listId} {...{ label, state, mono, searching, nothing }} />}
         </div>
       )}
     </FieldFrame>

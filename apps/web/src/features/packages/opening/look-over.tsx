@@ -20,17 +20,13 @@ function useSubject({ draft: { subject, airframeId, componentId } }: Opening): s
   return airframes.find(({ id }) => id === airframeId)?.registration ?? '';
 }
 
-/** 'Engine, position 3 of ZZ-417: KT-377 off, KT-655 on' */
+/** 'Engine change, position 3 of ZZ-417'. No serial: the title stays as it is when the order is amended. */
 export function useSuggestedTitle(opening: Opening): string {
   const { draft, place } = opening;
   const subject = useSubject(opening);
   if (!isOrdered(draft)) return `${packageKind(draft.kind)} of ${subject}`;
   const [where] = (place?.label ?? '').split(':');
-  const moves = [
-    ...(place?.there == null ? [] : [`${place.there.serialNumber} off`]),
-    ...(draft.order.putsOn && draft.order.incomingSerial !== '' ? [`${draft.order.incomingSerial} on`] : []),
-  ];
-  return `${packageKind(draft.kind)}, ${(where ?? '').toLowerCase().replace('apu', 'APU')} of ${subject}: ${moves.join(', ')}`;
+  return `${packageKind(draft.kind)}, ${(where ?? '').toLowerCase().replace('apu', 'APU')} of ${subject}`;
 }
 
 interface PartProps {
@@ -123,7 +119,7 @@ export function LookOver({ opening }: { readonly opening: Opening }) {
       <TextField
         id={openingId('title')}
         label="Title"
-        hint="As it stands in lists and on the certificate"
+        hint="As it stands in lists, in what is signed and on the certificate. It stays when the order is amended: serials stand in the order."
         maxLength={200}
         value={draft.title ?? suggested}
         onChange={({ target }) => set({ title: target.value })}

@@ -4,8 +4,9 @@ import { Answered } from '../../../ui/messages/answered.js';
 import { EmptyState } from '../../../ui/messages/empty-state.js';
 import { markOf } from '../../../ui/status/near.js';
 import { StatusMark } from '../../../ui/status/status-mark.js';
-import { type NamedDuty, orderOn } from './opening-draft.js';
+import { isOrdered, type NamedDuty, orderOn } from './opening-draft.js';
 import { type Duty, dutiesQuery } from './opening-queries.js';
+import type { Opening } from './use-opening.js';
 import type { SectionProps } from './work-section.js';
 
 /** The requirement on the narrowest thing it is due on. */
@@ -49,9 +50,49 @@ function Row({ duty, chosen, onChoose }: RowProps) {
   );
 }
 
-/** The requirements that this work will close when it is released. */
-export function RequirementsSection({ opening: { draft, set } }: SectionProps) {
+interface PartProps {
+  readonly legend: string;
+  readonly words: string;
+  readonly duties: readonly Duty[];
+  readonly opening: Opening;
+}
+
+function Part({ legend, words, duties, opening: { draft, set } }: PartProps) {
+  if (duties.length === 0) return null;
+  return (
+    <fieldset className="package-part">
+      <legend>{legend}</legend>
+      <p className="quiet">{words}</p>
+      <ul className="plain-list duties">
+        {duties.map((duty) => {
+          const name = named(duty);
+          const key = dutyKey(name);
+          const without = draft.duties.filter((entry) => dutyKey(entry) !== key);
+          return (
+            <Row
+              key={key}
+              duty={duty}
+              chosen={without.length < draft.duties.length}
+              onChoose={(chosen) => set({ duties: chosen ? [...without, name] : without })}
+            />
+          );
+        })}
+      </ul>
+    </fieldset>
+  );
+}
+
+const RECORDED = 'The release records them as done at the counters of that instant.';
+
+/** The requirements that this work will close when it is released: those of what the order is about first. */
+export function RequirementsSection({ opening }: SectionProps) {
+  const { draft, place } = opening;
   const query = useQuery(dutiesQuery(orderOn(draft)));
+  const ordered = isOrdered(draft) && place !== null;
+  // A position is known here by its number alone: 'ZZ-417 position 3'.
+  const isHere = ({ componentId, positionId, subject }: Duty): boolean =>
+    (place?.there != null && componentId === place.there.id) ||
+    (positionId !== null && place !== null && subject.endsWith(` position ${place.value}`));
   return (
     <Answered query={query} doing="Reading the requirements" lines={4}>
       {(duties) =>
@@ -61,25 +102,22 @@ export function RequirementsSection({ opening: { draft, set } }: SectionProps) {
             person to assess.
           </EmptyState>
         ) : (
-          <fieldset className="package-part">
-            <legend>Closed by this work</legend>
-            <p className="quiet">The release records them as done at the counters of that instant.</p>
-            <ul className="plain-list duties">
-              {duties.map((duty) => {
-                const name = named(duty);
-                const key = dutyKey(name);
-                const without = draft.duties.filter((entry) => dutyKey(entry) !== key);
-                return (
-                  <Row
-                    key={key}
-                    duty={duty}
-                    chosen={without.length < draft.duties.length}
-                    onChoose={(chosen) => set({ duties: chosen ? [...without, name] : without })}
-                  />
-                );
-              })}
-            </ul>
-          </fieldset>
+          <>
+            <Part
+              legend={ordered ? `Closed by this work at ${place.label}` : 'Closed by this work'}
+              words={RECORDED}
+              duties={ordered ? duties.filter(isHere) : duties}
+              opening={opening}
+            />
+            {ordered && (
+              <Part
+                legend="Of everything else"
+                words={`Other positions, their engines, and parts by their serials. Look at the serial before one is chosen. ${RECORDED}`}
+                duties={duties.filter((duty) => !isHere(duty))}
+                opening={opening}
+              />
+            )}
+          </>
         )
       }
     </Answered>

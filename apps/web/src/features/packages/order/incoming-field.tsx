@@ -59,6 +59,7 @@ export function IncomingField({ kind, serial, likePart, onSerial, error }: Incom
         }))}
         value={chosen?.id ?? null}
         searching={found.isFetching}
+        nothing="No spare in a store or a shop"
         onTyped={setTyped}
         onChoose={(id) => onSerial(spares.find((row) => row.id === id)?.serialNumber ?? '')}
         error={error}

@@ -96,7 +96,6 @@ function RatingField({ draft, set, said }: OrderFieldsProps) {
   return (
     <SelectField
       id={ORDER_IDS['order.ratingCode']}
-      className="field-short"
       label="Rating from then on"
       unchosen="As recorded for this engine"
       value={draft.ratingCode}

@@ -85,6 +85,9 @@ function CountStanding({ out, back }: { readonly out: CountedSoFar; readonly bac
   );
 }
 
+/** The last column says when nothing was counted. */
+const inTable = (sum: CountedSoFar): string => (sum.toCome === sum.asked ? '\u2013' : soFarWords(sum));
+
 const counting = (steps: readonly Step[], what: CountLine['what']): readonly Step[] =>
   steps.filter(({ definition }) =>
     definition.captures.some((capture) => capture.kind === 'count' && capture.what === what),
@@ -111,8 +114,8 @@ function Counts({ counts }: { readonly counts: readonly CountLine[] }) {
           return (
             <tr key={what}>
               <th scope="row">{COUNTED[what]}</th>
-              <td>{soFarWords(out)}</td>
-              <td>{soFarWords(back)}</td>
+              <td>{inTable(out)}</td>
+              <td>{inTable(back)}</td>
               <td>
                 <StepLinks steps={counting(work.steps, what)} />
               </td>
