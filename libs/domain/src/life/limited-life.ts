@@ -1,5 +1,4 @@
-import { add, type Fraction, floor, fraction } from '../units/fraction.js';
-import type { RatingTotal } from '../usage/totals.js';
+import { add, type Fraction, floor, ZERO } from '../units/fraction.js';
 import type { Life, LifeFacts } from './life.js';
 import { type LifeShare, shareOfLife } from './share-of-life.js';
 import { limitAt, reasonsAgainst } from './substantiation.js';
@@ -39,7 +38,7 @@ export function lifeOf(facts: LifeFacts): Life {
   return {
     kind: 'limited',
     used: share.used,
-    cyclesUsed: sumOf(facts, (total) => total.cycles),
+    cyclesUsed: cyclesUsed(facts),
     minutesUsed: minutesUsed(facts),
     limit: inCycles?.limit ?? null,
     ...remainingIn(inCycles),
@@ -55,14 +54,16 @@ function remainingIn(share: LifeShare | null): { remaining: number | null; remai
     : { remaining: floor(share.remaining), remainingExact: share.remaining };
 }
 
-function minutesUsed(facts: LifeFacts): number | null {
-  const sum = sumOf(facts, (total) => (total.minutes === null ? null : fraction(total.minutes)));
-  return sum === null ? null : floor(sum);
+function minutesUsed({ used }: LifeFacts): number | null {
+  return used.reduce<number | null>(
+    (sum, { minutes }) => (sum === null || minutes === null ? null : sum + minutes),
+    0,
+  );
 }
 
-function sumOf({ used }: LifeFacts, amount: (total: RatingTotal) => Fraction | null): Fraction | null {
-  return used.reduce<Fraction | null>((sum, total) => {
-    const part = amount(total);
-    return sum === null || part === null ? null : add(sum, part);
-  }, fraction(0));
+function cyclesUsed({ used }: LifeFacts): Fraction | null {
+  return used.reduce<Fraction | null>(
+    (sum, { cycles }) => (sum === null || cycles === null ? null : add(sum, cycles)),
+    ZERO,
+  );
 }

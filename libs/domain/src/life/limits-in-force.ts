@@ -15,18 +15,18 @@ export type LifeLimit = RatingLimit & {
  * The limits in force for a part number in a model at an instant: the rows of the newest revision that is
  * effective by then and names that part number in that model. Empty when there is none. Total.
  */
-export function limitsInForce(
-  limits: readonly LifeLimit[],
+export function limitsInForce<Limit extends LifeLimit>(
+  limits: readonly Limit[],
   {
     partNumber,
     modelId,
     at,
   }: { readonly partNumber: string; readonly modelId: string; readonly at: Instant },
-): readonly LifeLimit[] {
+): readonly Limit[] {
   const effective = limits.filter(
     (limit) => limit.partNumber === partNumber && limit.modelId === modelId && limit.effectiveAt <= at,
   );
-  const newest = effective.reduce<LifeLimit | null>(
+  const newest = effective.reduce<Limit | null>(
     (found, limit) => (found === null || limit.effectiveAt > found.effectiveAt ? limit : found),
     null,
   );

@@ -1,4 +1,3 @@
-import { compare, ZERO } from '../units/fraction.js';
 import type { RatingTotal } from '../usage/totals.js';
 import type { LifeFacts, RatingLimit, TraceAcceptance, UnsubstantiatedReason } from './life.js';
 
@@ -27,7 +26,7 @@ function sameLimit(a: RatingLimit, b: RatingLimit): boolean {
 
 /** Whether a part ran at that rating, or may have: an unknown amount counts as use. Total. */
 export function wasUsed({ minutes, cycles }: RatingTotal): boolean {
-  return minutes === null || minutes !== 0 || cycles === null || compare(cycles, ZERO) !== 0;
+  return minutes === null || minutes !== 0 || cycles === null || cycles.num !== 0n;
 }
 
 /**
@@ -44,13 +43,13 @@ export function reasonsAgainst(facts: LifeFacts, now: RatingLimit | null): reado
   const ranUnknown = ran.some((total) => total.ratingId === null && limitAt(limits, null) === null);
   if ((ranUnknown && acceptance === null) || (now === null && ratingNow === null && limits.length > 0))
     reasons.push({ code: 'RATING_UNKNOWN' });
-  const flown = ran.flatMap((total) => total.ratingId ?? []);
-  const without = [...new Set([...(ratingNow === null ? [] : [ratingNow]), ...flown])].filter(
-    (id) => !isCountable(limits, id),
-  );
   if (limits.length === 0) reasons.push({ code: 'NO_LIMIT_RECORDED', ratingId: ratingNow });
-  else reasons.push(...without.map((ratingId) => ({ code: 'NO_LIMIT_RECORDED', ratingId }) as const));
-  return [...reasons, ...unknownCounters(facts, now?.kind === 'limited' ? now : null)];
+  else
+    for (const ratingId of new Set([ratingNow, ...ran.map((total) => total.ratingId)]))
+      if (ratingId !== null && !isCountable(limits, ratingId))
+        reasons.push({ code: 'NO_LIMIT_RECORDED', ratingId });
+  reasons.push(...unknownCounters(facts, now?.kind === 'limited' ? now : null));
+  return reasons;
 }
 
 /** Whether an acceptance says how much a gap may hide, in all that is limited. */

@@ -3,6 +3,7 @@ import type { Life, LifeMethod, TraceAcceptance, TraceGap } from '@strutbook/dom
 import { lifeOf } from '@strutbook/domain/life/limited-life.js';
 import { limitsInForce } from '@strutbook/domain/life/limits-in-force.js';
 import { limitAt } from '@strutbook/domain/life/substantiation.js';
+import type { Instant } from '@strutbook/domain/units/minutes.js';
 import type { Tx } from '../../platform/database/database.js';
 import { toInstant } from '../../platform/http/instants.js';
 import { Clock } from '../../platform/time/clock.js';
@@ -34,14 +35,13 @@ interface LimitedPart {
 
 interface Context {
   readonly at: Date | null;
-  readonly today: Date;
   readonly uses: Uses;
   readonly engineOf: ReadonlyMap<string, string>;
   readonly modelOf: ReadonlyMap<string, string | null>;
   readonly methodOf: ReadonlyMap<string, LifeMethod>;
   readonly ratingOf: ReadonlyMap<string, string>;
-  /** By part number. */
-  readonly limits: ReadonlyMap<string, readonly RecordedLimit[]>;
+  /** The limits in force then for a part number in a model. */
+  readonly limitsOf: (partNumber: string, modelId: string) => readonly RecordedLimit[];
 }
 
 /** The lives of limited parts, from the records as they stand. */
@@ -124,13 +124,10 @@ export class Lives {
 
   private judged(
     parts: readonly LimitedPart[],
-    { limits, ...rest }: Omit<Context, 'today' | 'limits'> & { readonly limits: readonly RecordedLimit[] },
+    { limits, ...rest }: Omit<Context, 'limitsOf'> & { readonly limits: readonly RecordedLimit[] },
   ): ReadonlyMap<string, PartInLife> {
-    const context: Context = {
-      ...rest,
-      today: this.clock.now(),
-      limits: groupRows(limits, (limit) => limit.partNumber),
-    };
+    const then = toInstant(rest.at ?? this.clock.now());
+    const context: Context = { ...rest, limitsOf: limitsOf(limits, then) };
     return new Map(parts.map((part) => [part.id, judge(part, context)]));
   }
 }
@@ -149,6 +146,19 @@ function enginesBeneath(
   return found;
 }
 
+/** Limits in force at an instant, each asked once: the engines of an airframe hold parts of the same numbers. */
+function limitsOf(limits: readonly RecordedLimit[], at: Instant): Context['limitsOf'] {
+  const byPartNumber = groupRows(limits, (limit) => limit.partNumber);
+  const found = new Map<string, readonly RecordedLimit[]>();
+  return (partNumber, modelId) => {
+    const key = `${modelId} ${partNumber}`;
+    const known =
+      found.get(key) ?? limitsInForce(byPartNumber.get(partNumber) ?? [], { partNumber, modelId, at });
+    found.set(key, known);
+    return known;
+  };
+}
+
 function methodOf(text: string | null): LifeMethod {
   return text === 'lowest-limit' ? 'lowest-limit' : 'pro-rata';
 }
@@ -159,15 +169,7 @@ function judge(part: LimitedPart, context: Context): PartInLife {
   const modelId = engineId === null ? part.engineModelId : (context.modelOf.get(engineId) ?? null);
   const lastRun = uses.exposuresOf(part.id).findLast((row) => at === null || row.fromAt <= at);
   const ratingId = engineId === null ? (lastRun?.ratingId ?? null) : (context.ratingOf.get(engineId) ?? null);
-  const effectiveAt = toInstant(at ?? context.today);
-  const limits =
-    modelId === null
-      ? []
-      : limitsInForce(context.limits.get(part.partNumber) ?? [], {
-          partNumber: part.partNumber,
-          modelId,
-          at: effectiveAt,
-        });
+  const limits = modelId === null ? [] : context.limitsOf(part.partNumber, modelId);
   const life = lifeOf({
     used: uses.totalsAt({ componentId: part.id, at }).byRating,
     limits,
@@ -183,7 +185,7 @@ function judge(part: LimitedPart, context: Context): PartInLife {
     modelId,
     ratingId,
     life,
-    limit: limits.find((row) => row === limit) === undefined ? null : (limit as RecordedLimit),
+    limit: limits.find((row) => row === limit) ?? null,
   };
 }
 
