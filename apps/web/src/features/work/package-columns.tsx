@@ -4,6 +4,7 @@ import type { WorkRow } from '../../server/work.js';
 import { RouteLink } from '../../ui/actions/route-link.js';
 import { SerialText } from '../../ui/status/serial-text.js';
 import { StatusMark } from '../../ui/status/status-mark.js';
+import { WholeSerials } from '../../ui/status/whole-serials.js';
 import type { Column } from '../../ui/table/column.js';
 
 function Subject({ row: { airframe, component } }: { readonly row: WorkRow }) {
@@ -48,7 +49,9 @@ export const PACKAGE_COLUMNS: readonly Column<WorkRow>[] = [
     header: 'Work',
     cell: ({ title, kind, place }) => (
       <>
-        <span className="work-title">{title}</span>
+        <span className="work-title">
+          <WholeSerials>{title}</WholeSerials>
+        </span>
         <span className="small quiet work-kind">
           {packageKind(kind)}
           {place !== null && `, ${packagePlace(place)}`}
