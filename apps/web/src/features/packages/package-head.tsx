@@ -40,7 +40,26 @@ export function PackageStanding({ work: { status, release } }: { readonly work: 
   return <StatusMark status="open" word="Not released" />;
 }
 
-/** Below a package's heading: what, on what, since when, from which document, and its standing. */
+/** The requirements its release records as met. */
+function ToMeet({ work: { requirements } }: { readonly work: WorkPackage }) {
+  if (requirements.length === 0) return null;
+  return (
+    <p>
+      Closes{' '}
+      {requirements.map(({ id, requirementId, code, title, subject }, place) => (
+        <span key={id}>
+          {place > 0 && '; '}
+          <RouteLink href={`/register/requirements/${requirementId}`}>
+            <SerialText>{code}</SerialText>
+          </RouteLink>{' '}
+          {title}, {subject}
+        </span>
+      ))}
+    </p>
+  );
+}
+
+/** Below a package's heading: what, on what, since when, from which document, what it closes, and its standing. */
 export function PackageBelow({ work }: { readonly work: WorkPackage }) {
   const { title, openedAt, procedure, reference } = work;
   return (
@@ -57,6 +76,7 @@ export function PackageBelow({ work }: { readonly work: WorkPackage }) {
           {procedure.documentRevision}
         </p>
       )}
+      <ToMeet work={work} />
       <p>
         <PackageStanding work={work} />
       </p>

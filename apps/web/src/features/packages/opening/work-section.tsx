@@ -71,7 +71,7 @@ function RuleField({ opening: { draft, set, said } }: SectionProps) {
 
 const SUBJECTS = [
   { value: 'airframe', label: 'An airframe' },
-  { value: 'component', label: 'A component that is not on one, or a part of it' },
+  { value: 'component', label: 'A component, such as an engine or a module' },
 ];
 
 const slotFor = (kind: string) =>
