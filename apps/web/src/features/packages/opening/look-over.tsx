@@ -26,7 +26,7 @@ export function useSuggestedTitle(opening: Opening): string {
   const subject = useSubject(opening);
   if (!isOrdered(draft)) return `${packageKind(draft.kind)} of ${subject}`;
   const [where] = (place?.label ?? '').split(':');
-  return `${packageKind(draft.kind)}, ${(where ?? '').toLowerCase().replace('apu', 'APU')} of ${subject}`;
+  return `${packageKind(draft.kind)}, ${(where ?? '').replace(/^Position/, 'position')} of ${subject}`;
 }
 
 interface PartProps {

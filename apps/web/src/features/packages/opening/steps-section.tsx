@@ -30,6 +30,9 @@ function Chosen({ procedure }: { readonly procedure: ProcedureRow }) {
           </dd>
         </div>
       </dl>
+      <p className="quiet small">
+        Look whether it is for this type and this model: the document decides, nothing here checks it.
+      </p>
       {!latest && <StatusMark status="soon" word="A later revision of this procedure is recorded" />}
     </div>
   );

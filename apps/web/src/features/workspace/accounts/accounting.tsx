@@ -150,7 +150,7 @@ export function Accounting() {
         Accounted for
       </h2>
       <div className="account-parts">
-        <Counts counts={counts} />
+        {counts.length > 0 && <Counts counts={counts} />}
         {kinds.length === 0 ? (
           <p>Nothing stands open: no connection apart, no cowl or panel open.</p>
         ) : (
