@@ -9,6 +9,7 @@ import { statuses } from '../support/scenario/at-once.js';
 import { DAY, daily, type InService, putInService } from '../support/scenario/in-service.js';
 import { instantAt } from '../support/scenario/instants.js';
 import { type Office, openOffice } from '../support/scenario/office.js';
+import { newRequirement } from '../support/scenario/requirements.js';
 
 let office: Office;
 let fleet: InService;
@@ -55,6 +56,15 @@ describe('acts at once on what hangs together', () => {
         persistently(`/api/airframes/${fleet.airframe.id}/flights`, { flights: [onTheWire(flight)] }),
       ),
     ];
+
+    // A requirement is computed for the whole fleet, while all of it moves on.
+    const requirements = [
+      newRequirement('R-1'),
+      newRequirement('R-2', { repeat: { minutes: 30_000 } }),
+      newRequirement('R-3', { anchor: 'airframe', airframeTypeId: fleet.typeId, repeat: { months: 6 } }),
+      newRequirement('R-4', { anchor: 'position', repeat: { cycles: 100 } }),
+    ];
+    acts.push(...requirements.map((requirement) => persistently('/api/requirements', requirement)));
 
     expect(statuses(await Promise.all(acts))).toEqual({ 201: acts.length });
 

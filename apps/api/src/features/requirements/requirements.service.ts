@@ -9,7 +9,6 @@ import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
 import { Clock } from '../../platform/time/clock.js';
 import { DuePoints } from '../../records/due-points/due-points.js';
 import { Journal } from '../../records/journal/journal.js';
-import { holdRequirements } from '../../records/requirements/requirement-scope.js';
 import { type Holder, Requirements } from '../../records/requirements/requirements.js';
 import type { NewRequirementDto } from './requirement.dto.js';
 import {
@@ -87,7 +86,6 @@ export class RequirementsService {
     const { operatorId } = actor;
     refuseContradictions(asked, dayToWire(this.clock.now()));
     return this.acts.perform(actor, act, async (tx) => {
-      await holdRequirements(tx, operatorId);
       await refuseUnknownScope(tx, operatorId, asked);
       const { code, revision } = asked;
       const same = await tx.requirement.findFirst({
@@ -131,7 +129,6 @@ export class RequirementsService {
   ): Promise<RequirementDto> {
     const { operatorId } = actor;
     return this.acts.perform(actor, act, async (tx) => {
-      await holdRequirements(tx, operatorId);
       const { code, revision } = await one(tx, operatorId, id);
       const number = await this.journal.number(tx);
       const { count } = await tx.requirement.updateMany({

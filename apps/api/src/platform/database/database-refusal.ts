@@ -81,6 +81,8 @@ function takenAlready({ constraint }: DatabaseError): ApiRefusal {
       return { code: 'ALREADY_EXISTS', what: 'an order for this place in this package', field: 'order' };
     case 'procedure_operator_id_code_revision_key':
       return { code: 'ALREADY_EXISTS', what: 'a procedure with this code and revision', field: 'revision' };
+    case 'requirement_revision':
+      return { code: 'ALREADY_EXISTS', what: 'a requirement with this code and revision', field: 'revision' };
     case 'import_file_content':
       return { code: 'ALREADY_EXISTS', what: 'an applied import of this very file', field: 'content' };
     default:

@@ -33,8 +33,8 @@ export class DuePoints {
     componentIds: readonly string[],
     airframeIds: readonly string[] = [],
   ): Promise<void> {
-    await shareRequirements(tx, operatorId);
     await lockRunning(tx, operatorId, componentIds, airframeIds);
+    await shareRequirements(tx, operatorId);
     const rows = await this.fromFacts(tx, operatorId, componentIds, airframeIds);
     const ofAirframes =
       airframeIds.length === 0
@@ -51,9 +51,11 @@ export class DuePoints {
 
   /** Writes again the due points of the requirements of one code, whatever they are for. */
   async rebuildCode(tx: Tx, operatorId: number, code: string): Promise<void> {
+    const known = await scopeOfCode(tx, operatorId, code);
+    await lockRunning(tx, operatorId, known.componentIds, known.airframeIds);
     await holdRequirements(tx, operatorId);
+    // What was entered meanwhile is seen from here on, and no due point of it is written by anyone else.
     const scope = await scopeOfCode(tx, operatorId, code);
-    await lockRunning(tx, operatorId, scope.componentIds, scope.airframeIds);
     const rows = await this.requirements.fromFacts(tx, operatorId, scope, code);
     await tx.duePoint.deleteMany({ where: { operatorId, requirement: { is: { operatorId, code } } } });
     await write(tx, operatorId, rows);

@@ -5,14 +5,14 @@ import type { Scope } from './subjects.js';
 const REQUIREMENTS = 1;
 
 /**
- * Taken by everyone who writes due points, together: a requirement recorded while a component is being entered, or the
- * other way round, would else miss it. A deadlock is begun again by the database's own rule.
+ * Taken by everyone who writes due points, together, after the heads and components they are of: a requirement recorded
+ * while a component is being entered, or the other way round, would else miss it.
  */
 export async function shareRequirements(tx: Tx, operatorId: number): Promise<void> {
   await tx.$executeRaw`SELECT pg_advisory_xact_lock_shared(${REQUIREMENTS}::int, ${operatorId}::int)`;
 }
 
-/** Taken by who records or voids a requirement, alone. */
+/** Taken by who records or voids a requirement, alone, after the heads and components it is for. */
 export async function holdRequirements(tx: Tx, operatorId: number): Promise<void> {
   await tx.$executeRaw`SELECT pg_advisory_xact_lock(${REQUIREMENTS}::int, ${operatorId}::int)`;
 }
