@@ -2,7 +2,7 @@ import type { Person } from '../../platform/database/generated/client.js';
 import { toWire } from '../../platform/http/instants.js';
 import type { PersonDto } from './people.dto.js';
 
-export function toPersonDto(person: Omit<Person, 'passwordHash'>): PersonDto {
+export function toPersonDto(person: Omit<Person, 'passwordHash' | 'pinHash'>): PersonDto {
   return {
     id: person.id,
     signInName: person.signInName,

@@ -14,6 +14,9 @@ import { Journal } from '../../records/journal/journal.js';
 import type { NewPersonDto, PeopleDto, PersonDto } from './people.dto.js';
 import { toPersonDto } from './people.mapper.js';
 
+/** What never leaves the database but to be compared. */
+const SECRETS = { passwordHash: true, pinHash: true } as const;
+
 /** Who may sign in, and as what. */
 @Injectable()
 export class PeopleService {
@@ -31,7 +34,7 @@ export class PeopleService {
     const people = await this.database.inOperator(actor, (tx) =>
       tx.person.findMany({
         where: { operatorId: actor.operatorId },
-        omit: { passwordHash: true },
+        omit: SECRETS,
         orderBy: [{ fullName: 'asc' }, { id: 'asc' }],
       }),
     );
@@ -67,7 +70,7 @@ export class PeopleService {
           mustChangePassword,
           createdAt: this.clock.now(),
         },
-        omit: { passwordHash: true },
+        omit: SECRETS,
       });
       const number = await this.journal.number(tx);
       const body = { signInName, fullName, roles, licence };
@@ -115,7 +118,7 @@ export class PeopleService {
       const after = await tx.person.update({
         where,
         data: { disabledAt: this.clock.now(), version: { increment: 1 } },
-        omit: { passwordHash: true },
+        omit: SECRETS,
       });
       await this.sessions.endAllOf(tx, operatorId, id, null);
       const number = await this.journal.number(tx);
