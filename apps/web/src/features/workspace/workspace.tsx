@@ -32,6 +32,14 @@ interface BenchProps extends WorkspaceProps {
   readonly work: Work;
 }
 
+/** Once signed, the button that led to the signature is gone: the focus goes to the row of its step. */
+const toRow = (stepId: string): void => {
+  requestAnimationFrame(() => {
+    if (document.activeElement === document.body)
+      document.querySelector<HTMLElement>(`[data-step-row="${stepId}"]`)?.focus({ preventScroll: true });
+  });
+};
+
 function Bench({ packageId, work, step: named }: BenchProps) {
   const navigate = useNavigate();
   const [led, setLed] = useState<Led | null>(null);
@@ -88,7 +96,10 @@ function Bench({ packageId, work, step: named }: BenchProps) {
           step={signed}
           meaning={signing.meaning}
           who={signing.who}
-          onClose={() => setSigning(null)}
+          onClose={() => {
+            setSigning(null);
+            toRow(signed.id);
+          }}
         />
       )}
     </DeskContext>

@@ -84,10 +84,14 @@ export function CountForm({ step, capture }: FormProps<CountCapture>) {
       }
       onRecorded={() => setNumber('')}
     >
-      <p>
-        In this package so far: out <strong>{soFarWords(out)}</strong>; in <strong>{soFarWords(back)}</strong>
-        .
-      </p>
+      {out.toCome === out.asked && back.toCome === back.asked ? (
+        <p>Nothing of it is counted in this package so far.</p>
+      ) : (
+        <p>
+          In this package so far: out <strong>{soFarWords(out)}</strong>; in{' '}
+          <strong>{soFarWords(back)}</strong>.
+        </p>
+      )}
       <TextField
         id={id}
         label={`How many ${capture.what} ${direction}`}

@@ -6,7 +6,7 @@ import { type Session, useSession } from '../../../server/session.js';
 import { OFF_WHILE_OFFLINE } from '../../../ui/messages/offline-bar.js';
 import { utcToday } from '../torque/tools.js';
 import { isFrozen, useDesk } from '../work/use-desk.js';
-import type { Meaning, Signature, Step, Work } from '../work/work-shapes.js';
+import type { Meaning, Missing, Signature, Step, Work } from '../work/work-shapes.js';
 
 export const countingOf = (step: Step, meaning: Meaning): Signature | null =>
   step.signatures.findLast((each) => each.meaning === meaning && each.counts) ?? null;
@@ -39,13 +39,19 @@ export interface SignState {
   readonly alone: boolean;
 }
 
+/** ' 4' where a torque has several points; a single one needs no number. */
+function pointWords({ definition }: Step, { capture, point }: Missing): string {
+  const asked = definition.captures.find(({ key }) => key === capture);
+  return point === null || (asked?.kind === 'torque' && asked.points.length < 2) ? '' : ` ${point}`;
+}
+
 function stepOff(step: Step): string | null {
   const { blockers, missing } = step;
   if (blockers.length > 0) return `Off: waits for ${blockers.map(({ number }) => number).join(', ')}`;
   const [first] = missing;
   if (first === undefined) return null;
   const more = missing.length > 1 ? ` and ${counted(missing.length - 1, 'more', 'more')}` : '';
-  return `Off until captured: ${first.label}${first.point === null ? '' : ` ${first.point}`}${more}`;
+  return `Off until captured: ${first.label}${pointWords(step, first)}${more}`;
 }
 
 const mayAlone = ({ package: { ruleSet } }: Work): boolean =>
