@@ -1,5 +1,6 @@
 import { describe, expect, it } from '@jest/globals';
-import { mayBeReleased } from '@strutbook/domain/release/check-release.js';
+import type { Life } from '@strutbook/domain/life/life.js';
+import { type EngineSnapshot, mayBeReleased } from '@strutbook/domain/release/check-release.js';
 import { fraction } from '@strutbook/domain/units/fraction.js';
 import type { Judgement } from '@strutbook/domain/work/entry.js';
 import { reasonText } from '@strutbook/domain/work/entry-words.js';
@@ -83,22 +84,29 @@ describe('a tag that says unserviceable (Reg. (EU) 1321/2014, older M.A.504)', (
  */
 describe('a disk whose life is used up (Reg. (EU) 1321/2014, M.A.503 and older M.A.504)', () => {
   const held = (remaining: number) => {
-    const life = {
-      ...{ kind: 'limited', used: fraction(1), cyclesUsed: fraction(20_000 - remaining), minutesUsed: null },
-      ...{ limit: 20_000, remaining, remainingExact: fraction(remaining), flagged: false },
-      ...{ minutesLimit: null, remainingMinutes: null },
-    } as const;
+    const life: Life = {
+      kind: 'limited',
+      used: fraction(1),
+      cyclesUsed: fraction(20_000 - remaining),
+      minutesUsed: null,
+      limit: 20_000,
+      remaining,
+      remainingExact: fraction(remaining),
+      minutesLimit: null,
+      remainingMinutes: null,
+      flagged: false,
+    };
     const part = { componentId: 'd', partNumber: 'D-7', serial: 'D-70', serviceable: true, life };
-    const as = {
-      ...{
-        componentId: 'e',
-        serial: 'E-40',
-        modelId: 'm',
-        modelName: 'M',
-        authorised: true,
-        serviceable: true,
-      },
-      ...{ ratingId: 'r', ratingName: 'R', totals: { minutes: 0, cycles: 0 } },
+    const as: EngineSnapshot = {
+      componentId: 'e',
+      serial: 'E-40',
+      modelId: 'm',
+      modelName: 'M',
+      authorised: true,
+      serviceable: true,
+      ratingId: 'r',
+      ratingName: 'R',
+      totals: { minutes: 0, cycles: 0 },
       limitedParts: [{ slotId: 's', slotName: 'Disk', part }],
     };
     return heldAgainst({ positions: [{ positionId: 'p', number: 2, engine: as }] });
