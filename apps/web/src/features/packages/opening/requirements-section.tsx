@@ -104,7 +104,11 @@ export function RequirementsSection({ opening }: SectionProps) {
         ) : (
           <>
             <Part
-              legend={ordered ? `Closed by this work at ${place.label}` : 'Closed by this work'}
+              legend={
+                ordered
+                  ? `To be closed by this work, at ${place.label.replace(/^Position/, 'position')}`
+                  : 'To be closed by this work'
+              }
               words={RECORDED}
               duties={ordered ? duties.filter(isHere) : duties}
               opening={opening}

@@ -36,7 +36,7 @@ function ClosedBy({ itemKey, after }: { readonly itemKey: string; readonly after
   if (steps.length === 0) return null;
   return (
     <>
-      , closed by step <StepLinks steps={steps} />
+      , to be closed by step <StepLinks steps={steps} />
     </>
   );
 }
