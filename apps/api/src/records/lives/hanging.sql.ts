@@ -18,7 +18,7 @@ export function heldSlots(operatorId: number, airframeId: string, at: Date | nul
   return Prisma.sql`
     SELECT p.id AS position_id, p.number, s.kind AS slot_kind, st.component_id
       FROM position p
-      JOIN slot s ON s.operator_id = p.operator_id AND s.position_id = p.id
+      CROSS JOIN LATERAL (SELECT * FROM slot WHERE operator_id = p.operator_id AND position_id = p.id OFFSET 0) s
       LEFT JOIN LATERAL (SELECT component_id FROM stay
         WHERE operator_id = s.operator_id AND slot_id = s.id AND ${standsAt(at)} LIMIT 1) st ON true
      WHERE p.operator_id = ${operatorId}::int AND p.airframe_id = ${airframeId}::uuid`;
