@@ -470,6 +470,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/flights/{id}/gap-notes": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Records why a gap before a flight hides none. */
+        post: operations["gapNotesAdd"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/flights/{id}/void": {
         parameters: {
             query?: never;
@@ -515,6 +532,23 @@ export interface paths {
         put?: never;
         /** Voids an acceptance. */
         post: operations["componentFactsVoidAcceptance"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/gap-notes/{id}/void": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Voids such a note: the gap blocks releases again. */
+        post: operations["gapNotesVoid"];
         delete?: never;
         options?: never;
         head?: never;
@@ -2097,6 +2131,14 @@ export interface components {
             starts: number;
             touchAndGoes: number;
         };
+        FlightGapDto: {
+            after: string;
+            before: string;
+            /** @enum {string} */
+            kind: "pages" | "stations";
+            /** @description The note that explains it; without one it blocks a release. */
+            noteId: string | null;
+        };
         FlightsAnswerDto: {
             airframe: components["schemas"]["AirframeFlownDto"];
             flights: components["schemas"]["FlightDto"][];
@@ -2107,7 +2149,7 @@ export interface components {
         FlightsPageDto: {
             /** @description What to send as `after` for the next page; null on the last. */
             next: string | null;
-            rows: components["schemas"]["FlightDto"][];
+            rows: components["schemas"]["LoggedFlightDto"][];
         };
         GapAcceptanceDto: {
             acceptedBy: string;
@@ -2126,6 +2168,20 @@ export interface components {
             id: string;
             note: string;
             to: string;
+        };
+        GapNoteDto: {
+            /** @description The page, or the station of departure, of the flight after. */
+            after: string;
+            /** @description The page, or the station of arrival, of the flight before. */
+            before: string;
+            /** @description The flight after the gap. */
+            flightId: string;
+            id: string;
+            /** @enum {string} */
+            kind: "pages" | "stations";
+            note: string;
+            voided: boolean;
+            voidReason: string | null;
         };
         GivenSignatureDto: {
             /** @description Hash of the step's content that was signed. */
@@ -2467,6 +2523,32 @@ export interface components {
             kind: "scrapped" | "transferred-out" | "quarantine" | "store" | "shop";
             name: string;
         };
+        LoggedFlightDto: {
+            abortedTakeOffs: number;
+            airframeId: string;
+            entryRow: number | null;
+            exceptions: components["schemas"]["FlightExceptionDto"][];
+            fromStation: string;
+            /** @description All that was ever noted of gaps before it, the latest first. */
+            gapNotes: components["schemas"]["GapNoteDto"][];
+            /** @description Gaps between it and the flight before, found as the log stands now. */
+            gaps: components["schemas"]["FlightGapDto"][];
+            id: string;
+            landingAt: string;
+            logPage: string;
+            /** @description Whole minutes in service. */
+            minutes: number;
+            /** @description The flight it corrects. */
+            replacesId: string | null;
+            /** @description How it came in: 'entered', or 'import' with the line of its file. */
+            source: string;
+            starts: number;
+            takeOffAt: string;
+            toStation: string;
+            touchAndGoes: number;
+            voided: boolean;
+            voidReason: string | null;
+        };
         MissingDto: {
             capture: string;
             /** @enum {string} */
@@ -2690,6 +2772,11 @@ export interface components {
              * @description The gap it is for; for all of them and for unknown ratings, when left out.
              */
             traceGapId?: string | null;
+        };
+        NewGapNoteDto: {
+            /** @enum {string} */
+            kind: "pages" | "stations";
+            note: string;
         };
         NewImportDto: {
             /** @description The file's text, at most 16 MiB. */
@@ -3932,6 +4019,9 @@ export interface components {
         VoidFlightDto: {
             reason: string;
         };
+        VoidGapNoteDto: {
+            reason: string;
+        };
         VoidLifeLimitDto: {
             reason: string;
         };
@@ -4866,6 +4956,35 @@ export interface operations {
             default: components["responses"]["Problem"];
         };
     };
+    gapNotesAdd: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewGapNoteDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["GapNoteDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
     flightsVoid: {
         parameters: {
             query?: never;
@@ -4946,6 +5065,35 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["VoidedFactDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    gapNotesVoid: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["VoidGapNoteDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["GapNoteDto"];
                 };
             };
             default: components["responses"]["Problem"];

@@ -58,6 +58,8 @@ function actsOn(theirs: Ids): NamingRequest[] {
     post('/api/airframes/{id}/flights', { flights: [flight] }, theirs.airframe),
     post('/api/flights/{id}/void', reason, theirs.flight),
     post('/api/flights/{id}/correct', { ...reason, flight }, theirs.flight),
+    post('/api/flights/{id}/gap-notes', { kind: 'pages', note: 'N' }, theirs.flight),
+    post('/api/gap-notes/{id}/void', reason, theirs.gapNote),
     post('/api/imports/{id}/apply', {}, theirs.import),
     post('/api/imports/{id}/cancel', {}, theirs.import),
     post('/api/jobs/{id}/cancel', {}, theirs.job),

@@ -28,6 +28,7 @@ export interface FullRegister {
     readonly positionSlot: string;
     readonly partSlot: string;
     readonly flight: string;
+    readonly gapNote: string;
     readonly stay: string;
     readonly opening: string;
     readonly traceGap: string;
@@ -89,6 +90,7 @@ export async function fillRegister(
     },
     ...{ package: packageId, release: await certified(office, mark, packageId) },
     ...(await openWork(office, mark, airframe.id)),
+    gapNote: await explainedGap(administrator, airframe.id),
     ...(await recordFacts(fleet.register, spare.id)),
     stay: await lastOf(administrator, `/api/components/${first.id}/places`),
     opening: await lastOf(administrator, `/api/airframes/${airframe.id}/openings`),
@@ -124,6 +126,13 @@ async function install(
     incomingSerial: serial,
   } as const;
   return done(await recordChange(client, { ...change, boundary: atMinute(minute) })).id;
+}
+
+/** A flight that leaves a page out, and why. */
+async function explainedGap(client: HttpClient, airframeId: string): Promise<string> {
+  const { flights } = done(await logFlights(client, airframeId, [{ page: '3', takeOff: 500, landing: 560 }]));
+  const note = { kind: 'pages', note: 'Page 2 is spoilt' };
+  return done(await client.post<WithId>(`/api/flights/${flights[0]?.id}/gap-notes`, note)).id;
 }
 
 async function recordFacts(register: Register, componentId: string) {

@@ -9,6 +9,7 @@ export const FACTS = [
   'flight',
   'flight_exception',
   'gap_acceptance',
+  'gap_note',
   'life_limit',
   'opening',
   'ordered_change',
@@ -209,6 +210,11 @@ const ROWS: readonly (readonly [string, string, string])[] = [
     'package_requirement',
     'id, package_id, requirement_id, component_id, recorded_seq',
     `${id(51)}, ${PACKAGE}, ${id(49)}, ${COMPONENT}, 1`,
+  ],
+  [
+    'gap_note',
+    'id, flight_id, kind, before, after, note, recorded_seq',
+    `${id(52)}, ${id(28)}, 'pages', '1', '3', 'N', 1`,
   ],
   ['act', 'person_id, key, fingerprint, status, body', `${PERSON}, 'a-key-used', '\\x00', 201, '{}'`],
 ];

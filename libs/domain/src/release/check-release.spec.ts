@@ -167,38 +167,6 @@ describe('the release check', () => {
     ).toEqual([]);
   });
 
-  it('tells gaps of the log as advice', () => {
-    const leg = (n: number, page: string | null, from: string | null, to: string | null) => ({
-      flightId: `f${n}`,
-      page,
-      from,
-      to,
-      takeOffAt: instant(n * 100),
-      landingAt: instant(n * 100 + 50),
-    });
-    const flights = [
-      leg(3, 'L-103', 'CCC', 'DDD'),
-      leg(1, 'L-100', 'AAA', 'BBB'),
-      leg(2, 'L-101', 'BBB', 'AAA'),
-    ];
-    expect(checkRelease(snapshot({ flights }))).toMatchObject([
-      {
-        code: 'LOG_GAP',
-        record: { id: 'f3' },
-        detail: { reason: 'stations', arrivedAt: 'AAA', leftFrom: 'CCC' },
-      },
-      { code: 'LOG_GAP', record: { id: 'f3' }, detail: { reason: 'pages', pageBefore: 'L-101' } },
-    ]);
-    const sound = [
-      leg(1, 'L-099', 'AAA', null),
-      leg(2, 'L-100', 'BBB', 'CCC'),
-      leg(3, 'L-100', 'CCC', 'AAA'),
-      leg(4, null, 'AAA', 'BBB'),
-      leg(5, 'M-7', 'BBB', 'AAA'),
-    ];
-    expect(checkRelease(snapshot({ flights: sound }))).toEqual([]);
-  });
-
   it('tells the worst first, by position', () => {
     const positions = [
       {

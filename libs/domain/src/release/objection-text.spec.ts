@@ -32,7 +32,7 @@ describe('the words for an objection', () => {
     });
     expect(pages).toMatchObject({
       record: 'Log page L-3',
-      reason: 'It follows page L-1: a page may be missing.',
+      reason: 'It follows page L-1: a page may be missing, and with it its hours and cycles.',
     });
     const stations = objectionText({
       code: 'LOG_GAP',

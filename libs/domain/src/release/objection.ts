@@ -18,6 +18,7 @@ export type ObjectionCode =
   | 'REQUIREMENT_OVER'
   | 'REQUIREMENT_NOT_VERIFIED'
   | 'LOG_GAP'
+  | 'LOG_GAP_EXPLAINED'
   | WorkObjectionCode;
 
 /** What is held against the work itself: its steps, what was captured in them, and who signed. */

@@ -1,5 +1,6 @@
 import type { Life } from '../life/life.js';
 import type { Instant } from '../units/minutes.js';
+import type { GapNote } from './log-gaps.js';
 import type { ReleaserSnapshot, RequirementSnapshot, WorkSnapshot } from './work-snapshot.js';
 
 /** A place in an engine where a limited part is expected, and what is there. */
@@ -45,6 +46,8 @@ export interface LoggedLeg {
   readonly to: string | null;
   readonly takeOffAt: Instant;
   readonly landingAt: Instant;
+  /** What was noted of gaps before it. */
+  readonly notes: readonly GapNote[];
 }
 
 /** A component that is released by itself, with what is beneath it. */

@@ -1,3 +1,5 @@
+import { FlightGapDto, GapNoteDto } from './gap-note.dto.js';
+
 /** What one position did not count of a flight. */
 export class FlightExceptionDto {
   positionNumber!: number;
@@ -34,9 +36,17 @@ export class FlightDto {
   voidReason!: string | null;
 }
 
+/** A flight in the log, with what is missing before it. */
+export class LoggedFlightDto extends FlightDto {
+  /** Gaps between it and the flight before, found as the log stands now. */
+  gaps!: FlightGapDto[];
+  /** All that was ever noted of gaps before it, the latest first. */
+  gapNotes!: GapNoteDto[];
+}
+
 /** A page of flights. */
 export class FlightsPageDto {
-  rows!: FlightDto[];
+  rows!: LoggedFlightDto[];
   /** What to send as `after` for the next page; null on the last. */
   next!: string | null;
 }

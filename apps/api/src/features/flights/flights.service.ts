@@ -18,6 +18,7 @@ import type { FlightsQueryDto, NewFlightsDto } from './flight.dto.js';
 import { flightToWire, flownSince, flownToWire, loggedToWire } from './flight.mapper.js';
 import { type FlightCommand, toFlightCommand } from './flight-command.js';
 import { cursorAfter, readCursor } from './flight-cursor.js';
+import { gapNoteToWire, gapsBefore, gapsToWire } from './flight-gaps.js';
 import { FlightLog, type LoggedFlight, type LogPlace, type OpeningPart } from './flight-log.js';
 import type { AirframeFlownDto, FlightsAnswerDto, FlightsPageDto } from './flight-view.dto.js';
 
@@ -67,14 +68,19 @@ export class FlightsService {
                 ],
               }),
         },
-        include: WITH_EXCEPTIONS,
+        include: { ...WITH_EXCEPTIONS, gapNoteByFlight: { orderBy: { recordedSeq: 'desc' } } },
         orderBy: [{ landingAt: 'desc' }, { id: 'desc' }],
         take: limit + 1,
       });
       const page = rows.slice(0, limit);
       const last = page.at(-1);
+      const gaps = await gapsBefore(tx, operatorId, page);
       return {
-        rows: page.map(flightToWire),
+        rows: page.map((row) => {
+          const gapNotes = row.gapNoteByFlight.map(gapNoteToWire);
+          const own = gaps.filter((gap) => gap.flightId === row.id);
+          return { ...flightToWire(row), gaps: gapsToWire(own, gapNotes), gapNotes };
+        }),
         next: rows.length > limit && last !== undefined ? cursorAfter(last) : null,
       };
     });

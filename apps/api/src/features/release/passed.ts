@@ -38,7 +38,7 @@ export function passedChecks(snapshot: ReleaseSnapshot, objections: readonly Obj
       of: parts.length,
     },
     {
-      label: 'Last flights logged without a gap',
+      label: 'Last flights logged without a gap, or with its note',
       count: snapshot.flights.filter((leg) => !gaps.has(leg.flightId)).length,
       of: snapshot.flights.length,
     },

@@ -99,7 +99,7 @@ const FLIGHTS_LOOKED_AT = Prisma.raw('100');
 
 /**
  * Reads the package, its steps, entries, signatures, orders and changes, the calibrations of the tools used, what its
- * signers and `personId` may sign, and the last flights, in one statement. Refuses: NOT_FOUND.
+ * signers and `personId` may sign, and the last flights with the notes on their gaps, in one statement. Refuses: NOT_FOUND.
  */
 export async function loadReleaseFacts(
   tx: Tx,
@@ -195,7 +195,10 @@ export async function loadReleaseFacts(
              SELECT s.person_id FROM step_signature ss JOIN signature s ON s.operator_id = ss.operator_id AND s.id = ss.signature_id
               WHERE ss.operator_id = w.operator_id AND ss.package_id = w.id AND ss.voided_seq IS NULL))), '[]') AS authorisations,
       coalesce((SELECT json_agg(json_build_object('flightId', f.id, 'page', f.log_page, 'from', f.from_station, 'to', f.to_station,
-          'takeOffAt', (extract(epoch FROM f.take_off_at) / 60)::int, 'landingAt', (extract(epoch FROM f.landing_at) / 60)::int)
+          'takeOffAt', (extract(epoch FROM f.take_off_at) / 60)::int, 'landingAt', (extract(epoch FROM f.landing_at) / 60)::int,
+          'notes', coalesce((SELECT json_agg(json_build_object('kind', n.kind, 'before', n.before, 'after', n.after, 'note', n.note,
+              'voided', false) ORDER BY n.kind) FROM gap_note n
+            WHERE n.operator_id = f.operator_id AND n.flight_id = f.id AND n.voided_seq IS NULL), '[]'))
           ORDER BY f.landing_at)
         FROM (SELECT * FROM flight l WHERE l.operator_id = ${operatorId}::int AND l.voided_seq IS NULL
                  AND l.airframe_id = (SELECT a.id FROM on_airframe a)

@@ -5,6 +5,7 @@ export type Authority = 'anyone' | 'signed-in' | readonly Role[];
 
 const KEEPERS: readonly Role[] = ['records', 'administrator'];
 const TOOL_KEEPERS: readonly Role[] = ['records', 'planner', 'administrator'];
+const GAP_EXPLAINERS: readonly Role[] = ['records', 'administrator', 'certifying-staff'];
 const CHANGERS: readonly Role[] = ['technician', 'records', 'administrator'];
 const REQUIREMENT_KEEPERS: readonly Role[] = ['planner', 'records', 'administrator'];
 const PROCEDURE_KEEPERS: readonly Role[] = ['planner', 'records', 'administrator'];
@@ -86,6 +87,8 @@ export const POLICY: Readonly<Record<string, Authority>> = {
   'POST /api/airframes/:id/flights': KEEPERS,
   'POST /api/flights/:id/void': KEEPERS,
   'POST /api/flights/:id/correct': KEEPERS,
+  'POST /api/flights/:id/gap-notes': GAP_EXPLAINERS,
+  'POST /api/gap-notes/:id/void': GAP_EXPLAINERS,
   'GET /api/imports': 'signed-in',
   'POST /api/imports': KEEPERS,
   'GET /api/imports/:id': 'signed-in',

@@ -33,6 +33,13 @@ function leftOf(remaining: number, amount: string, limit: string): string {
   return remaining < 0 ? `${amount} past ${limit}` : `${amount} of ${limit} remain`;
 }
 
+const logPage = (d: Detail) =>
+  d['page'] === null || d['page'] === undefined ? 'Flight log' : `Log page ${d['page']}`;
+const jump = (d: Detail) =>
+  d['reason'] === 'stations'
+    ? `It left from ${d['leftFrom']}, but the flight before arrived at ${d['arrivedAt']}`
+    : `It follows page ${d['pageBefore']}`;
+
 /** The words for what is held against an aircraft, its engines, their parts and its log. */
 export const RECORD_PHRASES = {
   ENGINE_MISSING: (d) => ({
@@ -111,12 +118,17 @@ export const RECORD_PHRASES = {
     fix: 'Nothing, while the acceptance holds.',
   }),
   LOG_GAP: (d) => ({
-    record: d['page'] === null || d['page'] === undefined ? 'Flight log' : `Log page ${d['page']}`,
+    record: logPage(d),
     reason:
       d['reason'] === 'stations'
-        ? `It left from ${d['leftFrom']}, but the flight before arrived at ${d['arrivedAt']}: a flight may be missing.`
-        : `It follows page ${d['pageBefore']}: a page may be missing.`,
-    fix: 'Enter the missing flight, or note why there is none.',
+        ? `${jump(d)}: a flight may be missing, and with it its hours and cycles.`
+        : `${jump(d)}: a page may be missing, and with it its hours and cycles.`,
+    fix: 'Enter the missing flight, or explain the gap by a note at this flight.',
+  }),
+  LOG_GAP_EXPLAINED: (d) => ({
+    record: logPage(d),
+    reason: `${jump(d)}. Noted: “${d['note']}”`,
+    fix: 'Nothing, while the note holds.',
   }),
   REQUIREMENT_OVER: (d) => ({
     record: `${d['name']} on ${d['on']}`,
