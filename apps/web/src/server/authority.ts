@@ -24,6 +24,7 @@ const HOLDERS = {
   'add-a-step': ['planner', 'certifying-staff'],
   'sign-steps': ['technician', 'inspector', 'certifying-staff'],
   'inspect-steps': ['inspector', 'certifying-staff'],
+  'explain-gaps': ['records', 'administrator', 'certifying-staff'],
   release: ['certifying-staff'],
   'keep-records': ['records', 'administrator'],
   'keep-tools': ['planner', 'records', 'administrator'],

@@ -5,8 +5,9 @@ import { optionalWord } from './search-params.js';
 const flights = createRoute({
   getParentRoute: () => signedIn,
   path: '/flights',
-  validateSearch: (search): { airframe?: string; voided?: false } => ({
+  validateSearch: (search): { airframe?: string; flight?: string; voided?: false } => ({
     ...optionalWord(search, 'airframe'),
+    ...optionalWord(search, 'flight'),
     ...(search['voided'] === false ? { voided: false } : {}),
   }),
   component: lazyRouteComponent(() => import('../../features/flights/flights-page.js'), 'FlightsPage'),

@@ -4,6 +4,7 @@ import { instantOf, utcDate, utcTime } from '../../format/utc-date.js';
 import { Button } from '../../ui/actions/button.js';
 import type { Column } from '../../ui/table/column.js';
 import type { LoggedFlight } from './flights-data.js';
+import { FlightGaps, type GapActs } from './gaps/flight-gaps.js';
 
 interface FlightActs {
   readonly onCorrect: (flight: LoggedFlight) => void;
@@ -68,16 +69,38 @@ function Acts({ flight, onCorrect, onVoid }: FlightActs & { readonly flight: Log
   );
 }
 
+interface ColumnsOf {
+  /** Null for those who may not. */
+  readonly acts: FlightActs | null;
+  readonly gapActs: GapActs | null;
+  /** Flights that another corrects. */
+  readonly replaced: ReadonlySet<string>;
+  /** The flight that the address asks for. */
+  readonly asked: string | undefined;
+}
+
+/** The id of a flight's log page on screen. */
+export const flightPlace = (flightId: string): string => `flight-${flightId}`;
+
 /** The columns of the list; acts only for those who may. */
-export function flightColumns(
-  acts: FlightActs | null,
-  replacedIds: ReadonlySet<string>,
-): readonly Column<LoggedFlight>[] {
+export function flightColumns({
+  acts,
+  gapActs,
+  replaced,
+  asked,
+}: ColumnsOf): readonly Column<LoggedFlight>[] {
   const own: readonly Column<LoggedFlight>[] = [
     {
       id: 'page',
       header: 'Log page',
-      cell: (flight) => <span className="serial">{flight.logPage}</span>,
+      cell: (flight) => (
+        <span
+          className={flight.id === asked ? 'serial flight-asked' : 'serial'}
+          {...(flight.id === asked ? { id: flightPlace(flight.id), tabIndex: -1 } : {})}
+        >
+          {flight.logPage}
+        </span>
+      ),
       namesRow: true,
     },
     {
@@ -95,7 +118,8 @@ export function flightColumns(
       header: 'Remarks',
       cell: (flight) => (
         <div className="flight-remarks">
-          <Remarks flight={flight} replaced={replacedIds.has(flight.id)} />
+          <Remarks flight={flight} replaced={replaced.has(flight.id)} />
+          <FlightGaps flight={flight} acts={gapActs} />
         </div>
       ),
     },

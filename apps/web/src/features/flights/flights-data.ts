@@ -5,7 +5,9 @@ import type { ActHeaders } from '../../server/act.js';
 import { api } from '../../server/api.js';
 
 type Shapes = components['schemas'];
-export type LoggedFlight = Shapes['FlightDto'];
+export type LoggedFlight = Shapes['LoggedFlightDto'];
+export type FlightGap = Shapes['FlightGapDto'];
+export type GapNote = Shapes['GapNoteDto'];
 export type NewFlight = Shapes['NewFlightDto'];
 export type NewException = Shapes['NewFlightExceptionDto'];
 export type FlightsAnswer = Shapes['FlightsAnswerDto'];
@@ -67,5 +69,25 @@ export async function correctFlight(
       body: { reason, flight },
       headers,
     }),
+  );
+}
+
+/** Records why a gap before a flight hides none. Throws: ProblemError. */
+export async function explainGap(
+  { flightId, ...body }: Shapes['NewGapNoteDto'] & { readonly flightId: string },
+  headers: ActHeaders,
+) {
+  return dataOrThrow(
+    await api.POST('/api/flights/{id}/gap-notes', { params: { path: { id: flightId } }, body, headers }),
+  );
+}
+
+/** Voids such a note; the gap blocks again. Throws: ProblemError. */
+export async function voidGapNote(
+  { id, reason }: { readonly id: string; readonly reason: string },
+  headers: ActHeaders,
+) {
+  return dataOrThrow(
+    await api.POST('/api/gap-notes/{id}/void', { params: { path: { id } }, body: { reason }, headers }),
   );
 }

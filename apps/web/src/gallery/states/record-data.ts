@@ -1,4 +1,5 @@
 import type { components } from '@strutbook/api-client/schema.gen.js';
+import { flight } from './flights/flight-data.js';
 import { WORK_LINES } from './history-data.js';
 
 type Shapes = components['schemas'];
@@ -30,46 +31,6 @@ export const AIRFRAME: Shapes['AirframeDto'] = {
     ],
   })),
 };
-
-const flight = (logPage: string, more: Partial<Shapes['FlightDto']> = {}): Shapes['FlightDto'] => ({
-  id: `f-${logPage}`,
-  airframeId: 'a-417',
-  logPage,
-  fromStation: 'QXA',
-  toStation: 'KQX',
-  takeOffAt: '2026-11-19T21:29Z',
-  landingAt: '2026-11-20T05:10Z',
-  minutes: 461,
-  touchAndGoes: 0,
-  starts: 1,
-  abortedTakeOffs: 0,
-  exceptions: [],
-  source: 'entered',
-  entryRow: null,
-  replacesId: null,
-  voided: false,
-  voidReason: null,
-  ...more,
-});
-
-const shutDown: Shapes['FlightExceptionDto'] = {
-  positionNumber: 2,
-  kind: 'shut-down',
-  minutes: 70,
-  flights: 0,
-  landings: 0,
-  touchAndGoes: 0,
-  starts: 0,
-  abortedTakeOffs: 0,
-};
-
-export const FLIGHTS: readonly Shapes['FlightDto'][] = [
-  flight('0419', { exceptions: [shutDown], touchAndGoes: 2 }),
-  flight('0418', { id: 'f-0418b', replacesId: 'f-0418' }),
-  flight('0418', { voided: true, voidReason: 'Landing was typed 20 minutes late', minutes: 481 }),
-  flight('0417', { voided: true, voidReason: 'Entered twice' }),
-  flight('0416'),
-];
 
 export const REACHED: Shapes['FlightsAnswerDto'] = {
   flights: [flight('0420')],

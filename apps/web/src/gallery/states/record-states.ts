@@ -1,5 +1,6 @@
 import { TWO_ENGINES } from './fleet-data.js';
-import { AIRFRAME, DOCUMENTS, FILE_ROWS, FILES, FLIGHTS, HISTORY, PEOPLE, REACHED } from './record-data.js';
+import { FLIGHTS, GAPS } from './flights/flight-data.js';
+import { AIRFRAME, DOCUMENTS, FILE_ROWS, FILES, HISTORY, PEOPLE, REACHED } from './record-data.js';
 import { AUTHORISATIONS } from './register/tool-data.js';
 import { COMPONENT, COMPONENT_ROWS, FACTS, LIMITS, LOCATIONS, MODELS, TYPES } from './register-data.js';
 import { FAILED, type ScreenState, type StateAnswer } from './screen-state.js';
@@ -90,6 +91,15 @@ export const RECORD_STATES: readonly ScreenState[] = [
       ? [{ name: `${name}-empty`, title: `${title}, nothing recorded`, path, answers: NOTHING }]
       : []),
   ]),
+  ...['records', 'certifying-staff', 'auditor'].map(
+    (role): ScreenState => ({
+      name: `flights-gaps-${role}`,
+      title: `Flights after gaps, seen as ${role}`,
+      path: '/flights?airframe=a-417&flight=f-0419',
+      roles: [role],
+      answers: { ...FILLED, 'GET /api/airframes/a-417/flights': page(GAPS) },
+    }),
+  ),
   ...Object.entries(FILES).map(
     ([name, file]): ScreenState => ({
       name: `import-${name}`,

@@ -27,7 +27,7 @@ const CHANGED: StateAnswer = {
 export const RELEASE_STATES: readonly ScreenState[] = [
   {
     name: 'check-blocked',
-    title: 'Release check, three points open',
+    title: 'Release check, four points open',
     path: CHECKED,
     answers: { ...open, [CHECK]: ok(BLOCKED_CHECK) },
   },

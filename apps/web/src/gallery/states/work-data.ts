@@ -33,11 +33,17 @@ export const OBJECTIONS: readonly Objection[] = [
     'Its life is not substantiated; not known: its cycles.',
     'Complete the trace, or record the acceptance of the worst case with its reference.',
   ]),
-  objection('LOG_GAP', 'advisory', [
+  objection('LOG_GAP', 'blocking', [
     'flight',
     'Log page 0419',
-    'It follows page 0417: a page may be missing.',
-    'Enter the missing flight, or note why there is none.',
+    'It follows page 0417: a page may be missing, and with it its hours and cycles.',
+    'Enter the missing flight, or explain the gap by a note at this flight.',
+  ]),
+  objection('LOG_GAP_EXPLAINED', 'advisory', [
+    'flight',
+    'Log page 0402',
+    'It left from QZJ, but the flight before arrived at QXA. Noted: “Station of arrival typed otherwise: landed at QZJ”',
+    'Nothing, while the note holds.',
   ]),
 ];
 

@@ -44,6 +44,7 @@ const MARKS: Readonly<Record<string, readonly [Status, string]>> = {
   ENTRY_REJECTED: ['over-limit', 'Rejected'],
   ITEM_OPEN: ['open', 'Still open'],
   COUNTS_DIFFER: ['over-limit', 'Counts differ'],
+  LOG_GAP: ['blocked', 'Gap in the log'],
 };
 
 const PAGES: Readonly<Record<string, string>> = {
@@ -66,7 +67,7 @@ function hrefOf(
   if (kind === 'step') return packageId === null ? null : `/packages/${packageId}?step=${id}`;
   if (airframeId === null) return null;
   if (kind === 'position' || kind === 'slot') return `/positions/${airframeId}`;
-  return kind === 'flight' ? `/flights?airframe=${airframeId}` : null;
+  return kind === 'flight' ? `/flights?airframe=${airframeId}&flight=${id}` : null;
 }
 
 /** What was counted is told by steps at the foot of the package. */
@@ -94,6 +95,11 @@ function Line({ objection, ...places }: Places & { readonly objection: ShownObje
         <p>
           <span className="quiet">What answers it:</span> {fix}
         </p>
+        {code === 'LOG_GAP' && href !== null && (
+          <p>
+            <RouteLink href={href}>Explain or close this gap</RouteLink>
+          </p>
+        )}
       </div>
     </li>
   );
