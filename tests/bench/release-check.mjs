@@ -87,8 +87,14 @@ UNION ALL SELECT DISTINCT 'SIGNER_NOT_AUTHORISED', 'person', x.person_id FROM (S
       AND g.scope = CASE x.meaning WHEN 'done' THEN 'work' ELSE 'inspection' END
       AND (g.airframe_type_id IS NULL OR g.airframe_type_id = w.airframe_type_id)
       AND (x.signed_at AT TIME ZONE 'UTC')::date BETWEEN g.from_on AND coalesce(g.to_on, 'infinity'))
-UNION ALL SELECT 'LOG_GAP', 'flight', id FROM legs WHERE came_from <> from_station
-UNION ALL SELECT 'LOG_GAP', 'flight', id FROM legs WHERE log_page::bigint - page_before::bigint NOT IN (0, 1)
+UNION ALL SELECT CASE WHEN n.id IS NULL THEN 'LOG_GAP' ELSE 'LOG_GAP_EXPLAINED' END, 'flight', l.id FROM legs l
+   LEFT JOIN gap_note n ON n.operator_id = 1 AND n.flight_id = l.id AND n.kind = 'stations' AND n.voided_seq IS NULL
+    AND (n.before, n.after) = (l.came_from, l.from_station)
+   WHERE l.came_from <> l.from_station
+UNION ALL SELECT CASE WHEN n.id IS NULL THEN 'LOG_GAP' ELSE 'LOG_GAP_EXPLAINED' END, 'flight', l.id FROM legs l
+   LEFT JOIN gap_note n ON n.operator_id = 1 AND n.flight_id = l.id AND n.kind = 'pages' AND n.voided_seq IS NULL
+    AND (n.before, n.after) = (l.page_before, l.log_page)
+   WHERE l.log_page::bigint - l.page_before::bigint NOT IN (0, 1)
 UNION ALL SELECT 'ENGINE_MISSING', 'position', position_id FROM installed WHERE engine_id IS NULL
 UNION ALL SELECT CASE WHEN component_id IS NULL THEN 'LIMITED_PART_MISSING' WHEN authorisation IS NULL THEN 'NO_LIMIT_RECORDED'
       WHEN authorisation = 'not-authorised' THEN 'NOT_AUTHORISED' WHEN gap OR cycles IS NULL THEN 'LIMITED_PART_UNTRACED'

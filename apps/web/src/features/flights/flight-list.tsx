@@ -122,9 +122,9 @@ export function FlightList({ airframe, voided, askedFlight }: ListProps) {
         <ActDialog
           {...{ asked, rows, airframe }}
           onClose={() => setAsked(null)}
-          onDone={(what, answer = null) => {
+          onDone={(what, answer) => {
             announce(`${what}.`);
-            setDone({ what, answer });
+            setDone({ what, answer: answer ?? null });
             setAsked(null);
           }}
         />
