@@ -4,11 +4,11 @@ import { Button } from '../ui/actions/button.js';
 import { CheckField } from '../ui/fields/check-field.js';
 import { ComboField } from '../ui/fields/combo-field.js';
 import { MomentField } from '../ui/fields/moment-field.js';
-import { ReadingField } from '../ui/reading/reading-field.js';
 import { SelectField } from '../ui/fields/select-field.js';
 import { TextAreaField } from '../ui/fields/text-area-field.js';
 import { TextField } from '../ui/fields/text-field.js';
 import { ErrorSummary } from '../ui/messages/error-summary.js';
+import { ReadingField } from '../ui/reading/reading-field.js';
 import { GallerySection } from './gallery-section.js';
 
 const SPARES = [
