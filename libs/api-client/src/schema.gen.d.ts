@@ -3170,6 +3170,8 @@ export interface components {
             steps: components["schemas"]["StepCountsDto"];
             title: string;
             version: number;
+            /** @description Null unless it is withdrawn. */
+            withdrawal: components["schemas"]["PackageWithdrawalDto"] | null;
         };
         PackageProcedureDto: {
             code: string;
@@ -3224,6 +3226,11 @@ export interface components {
         PackagesPageDto: {
             next: string | null;
             rows: components["schemas"]["PackageRowDto"][];
+        };
+        PackageWithdrawalDto: {
+            at: string;
+            person: string;
+            reason: string;
         };
         PapersCaptureDto: {
             /** @description Unique in its step. */

@@ -218,6 +218,7 @@ describe('a package that is withdrawn', () => {
       await shop.planner.post<ShownPackage>(`/api/packages/${made.id}/withdraw`, { reason: 'Not needed' }),
     );
     expect([gone.status, gone.version]).toEqual(['withdrawn', 2]);
+    expect(gone.withdrawal).toMatchObject({ person: 'Pia Planner', reason: 'Not needed' });
     const typed = { kind: 'count', number: '4' };
     const late = await shop.technician.post(`/api/steps/${steps[0]?.id ?? ''}/entries`, {
       capture: 'tags-out',

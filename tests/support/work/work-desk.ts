@@ -52,6 +52,7 @@ export interface ShownPackage {
   readonly steps: { readonly signed: number; readonly total: number };
   readonly procedure: { readonly code: string; readonly revision: string } | null;
   readonly requirements: readonly { readonly requirementId: string }[];
+  readonly withdrawal: { readonly person: string; readonly reason: string } | null;
   readonly order: {
     readonly slot: string;
     readonly positionNumber: number | null;

@@ -15,6 +15,7 @@ export interface ProcedureProblem {
     | 'NO_SUCH_ITEM'
     | 'OPENED_NOT_CLOSED'
     | 'MOVED_TWICE'
+    | 'COUNTED_ONE_WAY'
     | 'BAD_RANGE'
     | 'BAD_POINTS'
     | 'BAD_DURATION';

@@ -73,6 +73,21 @@ describe('a procedure', () => {
     ]);
   });
 
+  it('counts both ways what it counts', () => {
+    const count = (direction: 'out' | 'in'): Capture => ({
+      kind: 'count',
+      key: direction,
+      label: 'Tags',
+      what: 'tags',
+      direction,
+    });
+    expect(capture(count('out'))).toEqual(['COUNTED_ONE_WAY steps[0].captures']);
+    expect(capture(count('in'))).toEqual(['COUNTED_ONE_WAY steps[0].captures']);
+    expect(
+      found(procedure(step(1, { captures: [count('out')] }), step(2, { captures: [count('in')] }))),
+    ).toEqual([]);
+  });
+
   it('moves the component once each way', () => {
     expect(found(procedure(step(1, { moves: 'removal' }), step(2, { moves: 'installation' })))).toEqual([]);
     expect(found(procedure(step(1, { moves: 'removal' }), step(2, { moves: 'removal' })))).toEqual([

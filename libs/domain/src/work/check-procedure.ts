@@ -1,3 +1,4 @@
+import type { CountCapture } from './capture.js';
 import { captureProblems, type ProcedureProblem, problem, twice } from './check-capture.js';
 import type { ProcedureContent, StepDefinition } from './step.js';
 
@@ -24,6 +25,7 @@ export function checkProcedure(content: ProcedureContent): ProcedureProblem[] {
     ]),
     ...itemProblems(content),
     ...(['removal', 'installation'] as const).flatMap((move) => movedTwice(steps, move)),
+    ...(['tags', 'blanks', 'tools'] as const).flatMap((what) => countedOneWay(steps, what)),
   ];
 }
 
@@ -104,6 +106,24 @@ function itemProblems({ items, steps }: ProcedureContent): ProcedureProblem[] {
     ];
   });
   return [...unknown, ...left];
+}
+
+/** What is counted out alone, or in alone, could never be shown to be all there: its package could not be released. */
+function countedOneWay(steps: readonly StepDefinition[], what: CountCapture['what']): ProcedureProblem[] {
+  const counted = (direction: CountCapture['direction']) =>
+    steps.findIndex(({ captures }) =>
+      captures.some((each) => each.kind === 'count' && each.what === what && each.direction === direction),
+    );
+  const [out, back] = [counted('out'), counted('in')];
+  if (out < 0 === back < 0) return [];
+  return [
+    problem(
+      'COUNTED_ONE_WAY',
+      `steps[${Math.max(out, back)}].captures`,
+      `The ${what} are counted ${out < 0 ? 'in and never out' : 'out and never in'}.`,
+      'Count them both ways, or not at all.',
+    ),
+  ];
 }
 
 function movedTwice(steps: readonly StepDefinition[], move: 'removal' | 'installation'): ProcedureProblem[] {

@@ -120,6 +120,12 @@ describe('a step', () => {
     expect(standing(waits)).toBe('blocked');
     expect(standing({ ...rejected, definition: { captures: [check], waitsFor: ['a'] } })).toBe('rejected');
     expect(standing({ ...waits, signatures: [done({ contentHash: 'before' })] })).toBe('changed');
+    const wrongNow = {
+      ...rejected,
+      definition: { captures: [check] },
+      signatures: [done({ contentHash: 'before' })],
+    };
+    expect(standing(wrongNow)).toBe('rejected');
     expect(standing({ ...waits, signatures: [done({ undone: true })] })).toBe('blocked');
     expect(standing({ ...waits, signatures: [done()] })).toBe('to-inspect');
     expect(standing({ ...waits, signatures: [done(), inspection()] })).toBe('signed');

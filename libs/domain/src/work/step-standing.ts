@@ -131,13 +131,14 @@ export type StepStanding = 'blocked' | 'open' | 'to-inspect' | 'signed' | 'chang
 
 /**
  * How a step stands, the first that is true: 'signed' (finished), 'to-inspect' (work signed, inspection owed),
- * 'changed' (signed once, its content differs now), 'rejected' (a last entry is not accepted), 'blocked' (waits
+ * 'rejected' (a last entry is not accepted), 'changed' (signed once, its content differs now), 'blocked' (waits
  * for another step), 'open'. Throws as `blockersOf`.
  */
 export function standingOf(step: StepFacts, all: readonly StepFacts[]): StepStanding {
   if (isFinished(step)) return 'signed';
   if (countingSignatures(step).done !== null) return 'to-inspect';
-  if (wasSigned(step)) return 'changed';
+  // Before 'changed': a serial found wrong on a step signed before says so first.
   if (missingEntries(step).some((each) => each.code === 'CAPTURE_REJECTED')) return 'rejected';
+  if (wasSigned(step)) return 'changed';
   return blockersOf(step, all).length > 0 ? 'blocked' : 'open';
 }

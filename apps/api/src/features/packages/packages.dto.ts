@@ -161,6 +161,13 @@ export class PackageRequirementDto {
   componentId!: string | null;
 }
 
+/** Why a package was withdrawn, by whom and when. */
+export class PackageWithdrawalDto {
+  person!: string;
+  at!: string;
+  reason!: string;
+}
+
 /** One package. */
 export class PackageDto extends PackageRowDto {
   /** The code of the rule set it is released under. */
@@ -171,4 +178,6 @@ export class PackageDto extends PackageRowDto {
   requirements!: PackageRequirementDto[];
   changes!: PackageChangeDto[];
   release!: PackageReleaseDto | null;
+  /** Null unless it is withdrawn. */
+  withdrawal!: PackageWithdrawalDto | null;
 }

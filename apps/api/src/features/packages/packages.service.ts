@@ -8,6 +8,7 @@ import { stepCounts } from '../../records/work/step-counts.js';
 import { ordersToWire } from '../../records/work/wire/order.mapper.js';
 import { changeToWire, FOR_ROW, packageRow, releaseToWire, WITH_CHANGES } from './package.mapper.js';
 import type { PackageDto, PackagesPageDto, PackagesQueryDto } from './packages.dto.js';
+import { withdrawalOf } from './withdrawal.js';
 
 const ROWS = 50;
 
@@ -60,6 +61,7 @@ export class PackagesService {
       requirements: await this.requirements.ofPackage(tx, operatorId, id),
       changes: row.packageChangeByPackage.map(changeToWire),
       release: releaseToWire(row),
+      withdrawal: row.status === 'withdrawn' ? await withdrawalOf(tx, operatorId, id) : null,
     };
   }
 }

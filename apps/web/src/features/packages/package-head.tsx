@@ -79,6 +79,12 @@ export function PackageBelow({ work }: { readonly work: WorkPackage }) {
       <ToMeet work={work} />
       <p>
         <PackageStanding work={work} />
+        {work.withdrawal !== null && (
+          <>
+            {' '}
+            by {work.withdrawal.person}, {momentText(work.withdrawal.at)}: {work.withdrawal.reason}
+          </>
+        )}
       </p>
     </>
   );

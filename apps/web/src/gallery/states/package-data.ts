@@ -126,6 +126,7 @@ export const OPEN_PACKAGE: WorkPackage = {
     },
   ],
   release: null,
+  withdrawal: null,
 };
 
 /** An order with both sides. */
@@ -174,7 +175,11 @@ export const ORDERED_PACKAGE: WorkPackage = {
   },
 };
 
-export const WITHDRAWN_PACKAGE: WorkPackage = { ...ORDERED_PACKAGE, status: 'withdrawn' };
+export const WITHDRAWN_PACKAGE: WorkPackage = {
+  ...ORDERED_PACKAGE,
+  status: 'withdrawn',
+  withdrawal: { person: 'Mara Ostrevik', at: '2026-11-21T07:40Z', reason: 'Opened on the wrong airframe.' },
+};
 
 /** Procedures to choose from, and what is due on the airframe. */
 export const PROCEDURES = [

@@ -43,7 +43,8 @@ export function UndoDialog({ signature, onClose }: UndoDialogProps) {
         <ErrorSummary messages={form.messages} attempt={form.attempt} />
         <p>
           The signature stays in sight, struck through, with your reason. The step must be signed again; steps
-          that waited for it wait again.
+          after it that are not signed yet wait for it. Those that are signed stay so: undo them too where the
+          work has to be done again.
         </p>
         <TextAreaField
           {...form.field('reason')}

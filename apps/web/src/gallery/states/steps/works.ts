@@ -153,6 +153,7 @@ export const SHELL = {
   version: 1,
   changes: [],
   release: null,
+  withdrawal: null,
   steps: { signed: 4, total: 13 },
   procedure: {
     id: 'd-1',
