@@ -2922,11 +2922,15 @@ export interface components {
             signInName: string;
         };
         NewProcedureDto: {
+            /** @description Designation of the type of airframe it is for; left out when it is for an engine model, or for any. */
+            airframeType?: string;
             code: string;
             content: components["schemas"]["ProcedureContentDto"];
             /** @description The approved data it is made from. */
             document: string;
             documentRevision: string;
+            /** @description Designation of the model of engine it is for; left out when it is for a type of airframe, or for any. */
+            engineModel?: string;
             /** @enum {string} */
             kind: "engine-change" | "pod-swap" | "inspection" | "component-change" | "directive";
             revision: string;
@@ -3389,12 +3393,14 @@ export interface components {
             steps: components["schemas"]["StepDefinitionDto"][];
         };
         ProcedureDto: {
+            airframeType: string | null;
             code: string;
             content: components["schemas"]["ProcedureContentDto"];
             /** @description SHA-256 of its content in canonical form, hexadecimal. */
             contentHash: string;
             document: string;
             documentRevision: string;
+            engineModel: string | null;
             id: string;
             /** @enum {string} */
             kind: "inspection" | "engine-change" | "pod-swap" | "component-change" | "directive";
@@ -3402,9 +3408,13 @@ export interface components {
             title: string;
         };
         ProcedureRowDto: {
+            /** @description Designation of the type of airframe it is for. */
+            airframeType: string | null;
             code: string;
             document: string;
             documentRevision: string;
+            /** @description Designation of the model of engine it is for. */
+            engineModel: string | null;
             id: string;
             /** @enum {string} */
             kind: "inspection" | "engine-change" | "pod-swap" | "component-change" | "directive";

@@ -136,5 +136,6 @@ export const podSwap = {
   kind: 'pod-swap',
   document: 'O-630 maintenance manual, chapter 78',
   documentRevision: '11',
+  airframeType: 'O-630',
   content: content({ items, groups: [makeSafe, takeOff, putOn, prove] }),
 };

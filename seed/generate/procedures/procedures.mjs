@@ -13,6 +13,7 @@ const engineChange = {
   kind: 'engine-change',
   document: 'V-840 maintenance manual, chapter 71',
   documentRevision: '14',
+  airframeType: 'V-840',
   content: content({
     items: off.items,
     groups: [
@@ -41,6 +42,7 @@ const repeatTorque = {
   kind: 'inspection',
   document: 'V-840 maintenance manual, chapter 71',
   documentRevision: '14',
+  airframeType: 'V-840',
   content: content({
     items: [
       item('fan-cowl-left', 'cowl', 'Fan cowl', 'left'),

@@ -11,6 +11,7 @@ export const borescope = {
   kind: 'inspection',
   document: 'R63 engine manual, chapter 72',
   documentRevision: '8',
+  engineModel: 'R63',
   content: content({
     items: [item('fan-cowls', 'cowl', 'Fan cowls'), plugs],
     groups: [
@@ -92,6 +93,7 @@ export const clampDirective = {
   kind: 'directive',
   document: 'Directive 26-03',
   documentRevision: '1',
+  engineModel: 'D45',
   content: content({
     items: [
       item('fan-cowls', 'cowl', 'Fan cowls'),
@@ -148,6 +150,7 @@ export const unitChange = {
   kind: 'component-change',
   document: 'P20 manual, chapter 49',
   documentRevision: '3',
+  engineModel: 'P20',
   content: content({
     items: [
       item('doors', 'cowl', 'Doors of the compartment'),

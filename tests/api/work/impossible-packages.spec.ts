@@ -4,7 +4,7 @@ import { slotOf } from '../../support/scenario/fleet.js';
 import { faultsOfRefusal } from '../../support/scenario/impossible.js';
 import { done, problemOf } from '../../support/scenario/problem.js';
 import { openShop, type Shop } from '../../support/work/shop.js';
-import type { ShownPackage } from '../../support/work/work-desk.js';
+import { recordProcedure, type ShownPackage } from '../../support/work/work-desk.js';
 
 let shop: Shop;
 let airframeId: string;
@@ -18,6 +18,17 @@ afterAll(() => shop?.close(), 30_000);
 
 const open = (body: object, client: HttpClient = shop.planner): Promise<Answer<ShownPackage>> =>
   client.post<ShownPackage>('/api/packages', body);
+
+const typeOfAirframe = async (): Promise<{ readonly designation: string }> => {
+  const types = done(
+    await shop.planner.get<readonly { readonly id: string; readonly designation: string }[]>(
+      '/api/airframe-types',
+    ),
+  );
+  const found = types.find(({ id }) => id === shop.fleet.typeId);
+  if (found === undefined) throw new Error('no such type');
+  return found;
+};
 
 const own = { title: 'Look at the harness.', inspection: 'none' };
 const engineOrder = (words: object) => ({
@@ -70,6 +81,24 @@ describe('an order that cannot be', () => {
     expect(
       await faults(change({ incomingSerial: 'ZZ-OTHER' }), 422, 'REFUSED_BY_FACTS', 'order.incomingSerial'),
     ).toEqual([]);
+  });
+
+  it('is refused when the procedure is for another type of airframe or another model', async () => {
+    const { register } = shop.fleet;
+    const typeId = await register.airframeType('Third type', 2);
+    await register.engineModel('K-third', {
+      ratings: ['1'],
+      rules: [{ perFlight: 1, airframeTypeId: typeId }],
+    });
+    const { designation } = await typeOfAirframe();
+    const recorded = (code: string, madeFor: object) => recordProcedure(shop.planner, { code, madeFor });
+    for (const procedureId of [
+      await recorded('THIRD-TYPE', { airframeType: 'Third type' }),
+      await recorded('THIRD-MODEL', { engineModel: 'K-third' }),
+    ])
+      expect(await faults(change({}, { procedureId }), 422, 'REFUSED_BY_FACTS', 'procedureId')).toEqual([]);
+    const procedureId = await recorded('OWN-TYPE', { airframeType: designation });
+    expect((await open(change({}, { procedureId }))).status).toBe(201);
   });
 
   it('is refused when what goes on is installed elsewhere, of another kind, or in no register', async () => {

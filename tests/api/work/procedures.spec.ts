@@ -92,6 +92,19 @@ describe('procedures', () => {
     expect(mixed.fields?.map(({ field }) => field)).toEqual(['content.steps[0].captures[0].points']);
   });
 
+  it('are for one type of airframe or one model of engine, by its designation', async () => {
+    const words = {
+      ...{ code: 'K1-FOR', revision: '1', title: 'For', kind: 'engine-change', content: smallProcedure() },
+      ...{ document: 'Manual', documentRevision: '1' },
+    };
+    const send = (madeFor: object) =>
+      planner.post<{ id: string }>('/api/procedures', { ...words, ...madeFor });
+    expect(problemOf(await send({ airframeType: 'No such type' })).fields?.[0]?.field).toBe('airframeType');
+    expect(problemOf(await send({ engineModel: 'No such model' })).fields?.[0]?.field).toBe('engineModel');
+    const both = problemOf(await send({ airframeType: 'A', engineModel: 'B' }));
+    expect([both.status, both.fields?.[0]?.field]).toEqual([400, 'engineModel']);
+  });
+
   it('refuse more than can be worked', async () => {
     const content = smallProcedure();
     const [first] = content.steps;

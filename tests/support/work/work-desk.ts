@@ -91,11 +91,13 @@ export async function recordProcedure(
     revision = '1',
     kind = 'engine-change',
     content = smallProcedure(),
+    madeFor = {},
   }: {
     readonly code?: string;
     readonly revision?: string;
     readonly kind?: string;
     readonly content?: ProcedureContent;
+    readonly madeFor?: { readonly airframeType?: string; readonly engineModel?: string };
   } = {},
 ): Promise<string> {
   const words = { title: `Procedure ${code}`, document: 'K1 maintenance manual', documentRevision: '7' };
@@ -106,6 +108,7 @@ export async function recordProcedure(
       kind,
       content,
       ...words,
+      ...madeFor,
     }),
   );
   return id;

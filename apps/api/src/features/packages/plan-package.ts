@@ -7,6 +7,7 @@ import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
 import { airframesOfSlots } from '../../records/stays/stay-facts.js';
 import { ownDefinitions, stepsOfOrder } from '../../records/work/own-steps.js';
 import { loadProcedure } from '../../records/work/package-parts.js';
+import { refuseOtherProcedure, type WorkedOn } from '../../records/work/procedure-for.js';
 import { type ResolvedOrder, resolveOrder } from '../../records/work/resolve-order.js';
 import type { NewPackageDto } from './new-package.dto.js';
 import { refuseMovesUnlikeOrder, refuseShape } from './package-shape.js';
@@ -47,7 +48,12 @@ export async function planPackage(
           componentId,
           now: toInstant(now),
         });
-  const definitions = await definitionsOf(tx, operatorId, asked, order);
+  const orderedId =
+    order?.slotKind === 'engine' || order?.slotKind === 'apu'
+      ? (order.incoming?.id ?? order.outgoing?.id ?? null)
+      : null;
+  const on = { airframeId, componentId, orderedId, now };
+  const definitions = await definitionsOf(tx, operatorId, asked, { order, on });
   refuseMovesUnlikeOrder(definitions, order, asked.procedureId === undefined ? 'steps' : 'procedureId');
   return { airframeId, componentId, ruleSet, order, definitions };
 }
@@ -57,7 +63,7 @@ async function definitionsOf(
   tx: Tx,
   operatorId: number,
   { kind, procedureId, steps: own = [] }: NewPackageDto,
-  order: ResolvedOrder | null,
+  { order, on }: { readonly order: ResolvedOrder | null; readonly on: WorkedOn },
 ): Promise<StepDefinition[]> {
   if (procedureId === undefined) {
     const moved = own.some((step) => step.moves != null);
@@ -72,6 +78,7 @@ async function definitionsOf(
       reason: `Procedure ${procedure.code} revision ${procedure.revision} is for another kind of work.`,
       fix: 'Choose a procedure of the kind of this package.',
     });
+  await refuseOtherProcedure(tx, operatorId, procedure, on);
   const { steps } = procedure.content;
   return [...steps, ...ownDefinitions(own, { number: steps.length, own: 0 })];
 }

@@ -41,6 +41,18 @@ export class NewProcedureDto {
   @MaxLength(40)
   documentRevision!: string;
 
+  /** Designation of the type of airframe it is for; left out when it is for an engine model, or for any. */
+  @IsOptional()
+  @IsText()
+  @MaxLength(100)
+  airframeType?: string;
+
+  /** Designation of the model of engine it is for; left out when it is for a type of airframe, or for any. */
+  @IsOptional()
+  @IsText()
+  @MaxLength(100)
+  engineModel?: string;
+
   @IsDefined()
   @ValidateNested()
   @Type(() => ProcedureContentDto)
@@ -56,6 +68,10 @@ export class ProcedureRowDto {
   kind!: PackageKind;
   document!: string;
   documentRevision!: string;
+  /** Designation of the type of airframe it is for. */
+  airframeType!: string | null;
+  /** Designation of the model of engine it is for. */
+  engineModel!: string | null;
   /** How many steps it has. */
   steps!: number;
   /** Whether no later revision of it is recorded. */
@@ -71,6 +87,8 @@ export class ProcedureDto {
   kind!: PackageKind;
   document!: string;
   documentRevision!: string;
+  airframeType!: string | null;
+  engineModel!: string | null;
   content!: ProcedureContentDto;
   /** SHA-256 of its content in canonical form, hexadecimal. */
   contentHash!: string;

@@ -12,6 +12,7 @@ import { Journal } from '../../records/journal/journal.js';
 import { plainJson } from '../../records/journal/plain-json.js';
 import { refuseUnsoundContent } from '../../records/work/sound-content.js';
 import { toContent } from '../../records/work/wire/procedure-content.mapper.js';
+import { idsOfWhatItIsFor } from './made-for.js';
 import type { NewProcedureDto, ProcedureDto, ProcedureRowDto, ProceduresQueryDto } from './procedures.dto.js';
 
 /** Procedures: lists of steps made from approved data, one record for each revision. */
@@ -28,12 +29,15 @@ export class ProceduresService {
     return this.database.inOperator(
       actor,
       (tx) => tx.$queryRaw<ProcedureRowDto[]>`
-        SELECT id, code, revision, title, kind, document, document_revision AS "documentRevision",
-               jsonb_array_length(content::jsonb -> 'steps') AS steps,
-               row_number() OVER (PARTITION BY code ORDER BY recorded_seq DESC) = 1 AS latest
-          FROM procedure
-         WHERE operator_id = ${actor.operatorId}::int AND (${kind ?? null}::text IS NULL OR kind = ${kind ?? null})
-         ORDER BY code, recorded_seq DESC`,
+        SELECT p.id, p.code, p.revision, p.title, p.kind, p.document, p.document_revision AS "documentRevision",
+               t.designation AS "airframeType", m.designation AS "engineModel",
+               jsonb_array_length(p.content::jsonb -> 'steps') AS steps,
+               row_number() OVER (PARTITION BY p.code ORDER BY p.recorded_seq DESC) = 1 AS latest
+          FROM procedure p
+          LEFT JOIN airframe_type t ON t.operator_id = p.operator_id AND t.id = p.airframe_type_id
+          LEFT JOIN engine_model m ON m.operator_id = p.operator_id AND m.id = p.engine_model_id
+         WHERE p.operator_id = ${actor.operatorId}::int AND (${kind ?? null}::text IS NULL OR p.kind = ${kind ?? null})
+         ORDER BY p.code, p.recorded_seq DESC`,
     );
   }
 
@@ -41,7 +45,8 @@ export class ProceduresService {
   get(actor: Actor, id: string): Promise<ProcedureDto> {
     return this.database.inOperator(actor, async (tx) => {
       const where = { operatorId_id: { operatorId: actor.operatorId, id } };
-      const row = orNotFound(await tx.procedure.findUnique({ where }), 'procedure');
+      const include = { airframeType: true, engineModel: true } as const;
+      const row = orNotFound(await tx.procedure.findUnique({ where, include }), 'procedure');
       return {
         id: row.id,
         code: row.code,
@@ -50,6 +55,8 @@ export class ProceduresService {
         kind: row.kind as ProcedureDto['kind'],
         document: row.document,
         documentRevision: row.documentRevision,
+        airframeType: row.airframeType?.designation ?? null,
+        engineModel: row.engineModel?.designation ?? null,
         content: JSON.parse(row.content) as ProcedureDto['content'],
         contentHash: Buffer.from(row.contentHash).toString('hex'),
       };
@@ -57,13 +64,14 @@ export class ProceduresService {
   }
 
   /** Records a revision. Refuses: ALREADY_EXISTS (code and revision), INVALID_FIELDS (a content that cannot be worked). */
-  add(actor: Actor, act: ActRequest, { content: sent, ...asked }: NewProcedureDto): Promise<ProcedureDto> {
+  add(actor: Actor, act: ActRequest, { content: sent, ...told }: NewProcedureDto): Promise<ProcedureDto> {
     const { operatorId } = actor;
     const content: ProcedureContent = toContent(sent);
     refuseUnsoundContent(content);
     const text = canonical(plainJson(content));
     const contentHash = createHash('sha256').update(text).digest();
     return this.acts.perform(actor, act, async (tx) => {
+      const { airframeType = null, engineModel = null, ...asked } = told;
       const { code, revision } = asked;
       if ((await tx.procedure.count({ where: { operatorId, code, revision } })) > 0)
         refuse({
@@ -72,6 +80,7 @@ export class ProceduresService {
           field: 'revision',
           value: revision,
         });
+      const madeFor = await idsOfWhatItIsFor(tx, operatorId, { airframeType, engineModel });
       const number = await this.journal.number(tx);
       const id = newId();
       await tx.procedure.create({
@@ -79,6 +88,7 @@ export class ProceduresService {
           operatorId,
           id,
           ...asked,
+          ...madeFor,
           content: text,
           contentHash: new Uint8Array(contentHash),
           recordedSeq: number,
@@ -87,6 +97,8 @@ export class ProceduresService {
       const body: ProcedureDto = {
         id,
         ...asked,
+        airframeType,
+        engineModel,
         content: JSON.parse(text) as ProcedureDto['content'],
         contentHash: contentHash.toString('hex'),
       };
@@ -96,7 +108,7 @@ export class ProceduresService {
         kind: 'procedure-recorded',
         body: plainJson({
           procedureId: id,
-          ...asked,
+          ...told,
           contentHash: body.contentHash,
           steps: content.steps.length,
         }),

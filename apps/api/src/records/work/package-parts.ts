@@ -7,6 +7,7 @@ import type {
 import type { Tx } from '../../platform/database/database.js';
 import { orNotFound } from '../../platform/problems/refusal.error.js';
 import { ADDED, addedGroup } from './own-steps.js';
+import type { ProcedureFor } from './procedure-for.js';
 
 /** What the steps of a package belong to and account for. */
 export interface PackageParts {
@@ -15,7 +16,7 @@ export interface PackageParts {
 }
 
 /** A revision of a procedure as packages name it. */
-export interface ProcedureOfPackage {
+export interface ProcedureOfPackage extends ProcedureFor {
   readonly id: string;
   readonly code: string;
   readonly revision: string;
@@ -33,8 +34,11 @@ export async function loadProcedure(
   procedureId: string,
 ): Promise<ProcedureOfPackage> {
   const where = { operatorId_id: { operatorId, id: procedureId } };
-  const row = orNotFound(await tx.procedure.findUnique({ where }), 'procedure', 'procedureId');
-  const { id, code, revision, title, kind, document, documentRevision, content } = row;
+  const select = { id: true, designation: true } as const;
+  const include = { airframeType: { select }, engineModel: { select } };
+  const row = orNotFound(await tx.procedure.findUnique({ where, include }), 'procedure', 'procedureId');
+  const { id, code, revision, title, kind, document, documentRevision, airframeType, engineModel, content } =
+    row;
   return {
     id,
     code,
@@ -43,6 +47,8 @@ export async function loadProcedure(
     kind,
     document,
     documentRevision,
+    airframeType,
+    engineModel,
     content: JSON.parse(content) as ProcedureContent,
   };
 }

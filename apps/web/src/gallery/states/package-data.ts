@@ -191,6 +191,8 @@ export const PROCEDURES = [
     kind: 'engine-change',
     document: 'V-840 maintenance manual, 71-00',
     documentRevision: '14',
+    airframeType: 'V-840',
+    engineModel: null,
     steps: 46,
     latest: true,
   },

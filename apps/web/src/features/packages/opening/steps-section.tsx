@@ -1,6 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { counted } from '../../../format/counts.js';
 import { packageKind } from '../../../format/package-words.js';
+import { procedureFor } from '../../../format/procedure-for.js';
 import { Button } from '../../../ui/actions/button.js';
 import { SelectField } from '../../../ui/fields/select-field.js';
 import { Answered } from '../../../ui/messages/answered.js';
@@ -14,6 +15,7 @@ import type { SectionProps } from './work-section.js';
 
 function Chosen({ procedure }: { readonly procedure: ProcedureRow }) {
   const { code, revision, document, documentRevision, steps, latest } = procedure;
+  const madeFor = procedureFor(procedure);
   return (
     <div className="order-there">
       <dl className="package-facts">
@@ -29,9 +31,17 @@ function Chosen({ procedure }: { readonly procedure: ProcedureRow }) {
             {document}, revision {documentRevision}
           </dd>
         </div>
+        {madeFor !== null && (
+          <div>
+            <dt>For</dt>
+            <dd>{madeFor}</dd>
+          </div>
+        )}
       </dl>
       <p className="quiet small">
-        Look whether it is for this type and this model: the document decides, nothing here checks it.
+        {madeFor === null
+          ? 'It names no type and no model: look into the document whether it is for this work.'
+          : 'Look into the document whether it holds for this serial number: nothing here checks that.'}
       </p>
       {!latest && <StatusMark status="soon" word="A later revision of this procedure is recorded" />}
     </div>

@@ -4,6 +4,7 @@ import { useParams } from '@tanstack/react-router';
 import { counted } from '../../../format/counts.js';
 import { packageKind } from '../../../format/package-words.js';
 import { podPlaceWords } from '../../../format/pod-place-words.js';
+import { procedureFor } from '../../../format/procedure-for.js';
 import { type Procedure, procedureQuery, proceduresQuery } from '../../../server/procedures.js';
 import { Button } from '../../../ui/actions/button.js';
 import { RouteLink } from '../../../ui/actions/route-link.js';
@@ -26,7 +27,8 @@ function Facts({ procedure }: { readonly procedure: Procedure }) {
   const facts = [
     ['What it is', title],
     ['Revision', revision],
-    ['For', packageKind(kind)],
+    ['Work', packageKind(kind)],
+    ['For', procedureFor(procedure) ?? 'Any type and model'],
     ['Made from', `${document}, revision ${documentRevision}`],
     ['Steps', `${content.steps.length}, ${counted(holds, 'hold point')}`],
   ] as const;

@@ -2,6 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import { useNavigate, useSearch } from '@tanstack/react-router';
 import { counted } from '../../../format/counts.js';
 import { packageKind } from '../../../format/package-words.js';
+import { procedureFor } from '../../../format/procedure-for.js';
 import { useMay } from '../../../server/authority.js';
 import { type ProcedureRow, proceduresQuery } from '../../../server/procedures.js';
 import { RouteLink } from '../../../ui/actions/route-link.js';
@@ -36,8 +37,14 @@ const COLUMNS: readonly Column<ProcedureRow>[] = [
   },
   { id: 'title', header: 'What it is', cell: ({ title }) => title, sortBy: ({ title }) => title },
   {
-    id: 'kind',
+    id: 'for',
     header: 'For',
+    cell: (row) => procedureFor(row) ?? 'Any',
+    sortBy: (row) => procedureFor(row) ?? '',
+  },
+  {
+    id: 'kind',
+    header: 'Work',
     cell: ({ kind }) => packageKind(kind),
     sortBy: ({ kind }) => packageKind(kind),
   },

@@ -79,7 +79,7 @@ export function RevisionForm({ onRecorded }: { readonly onRecorded: (procedure: 
       <FieldFrame
         id={FILE_ID}
         label="File"
-        hint="JSON with code, revision, title, kind, document, documentRevision and content; at most 1 MiB"
+        hint="JSON with code, revision, title, kind, document, documentRevision, content, and airframeType or engineModel it is for; at most 1 MiB"
         error={fault}
       >
         {(wiring) => (

@@ -16,6 +16,8 @@ const head = {
   kind: 'engine-change',
   document: 'V-840 maintenance manual, chapter 71',
   documentRevision: '14',
+  airframeType: 'V-840',
+  engineModel: null,
 } as const;
 
 const ROWS: readonly ProcedureRow[] = [
