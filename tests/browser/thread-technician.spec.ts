@@ -186,7 +186,7 @@ describe('certifying staff', () => {
       await certifier.settled();
 
       await page.getByText('Not ready: 1 point open').waitFor();
-      const objection = page.getByRole('listitem').filter({ hasText: 'What answers it:' }).first();
+      const objection = page.getByRole('listitem').filter({ hasText: 'What to do:' }).first();
       const words = (await objection.innerText()).replace(/\s+/g, ' ');
       expect(words).toContain('Not verified');
       expect(words).toContain('ZZ-E3-H');

@@ -43,4 +43,9 @@ describe('the words for an objection', () => {
       reason: expect.stringContaining('left from BBB'),
     });
   });
+
+  it('name a step inside a sentence without its full stop', () => {
+    const detail = { number: 8, title: 'Open both fan cowls.' };
+    expect(objectionText({ code: 'STEP_UNSIGNED', detail }).record).toBe('Step 8, Open both fan cowls');
+  });
 });

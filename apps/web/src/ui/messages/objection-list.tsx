@@ -93,7 +93,7 @@ function Line({ objection, ...places }: Places & { readonly objection: ShownObje
         </p>
         <p>{reason}</p>
         <p>
-          <span className="quiet">What answers it:</span> {fix}
+          <span className="quiet">What to do:</span> {fix}
         </p>
         {code === 'LOG_GAP' && href !== null && (
           <p>

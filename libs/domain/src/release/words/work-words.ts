@@ -1,7 +1,9 @@
 import type { WorkObjectionCode } from '../objection.js';
 import type { Detail, Phrase } from './phrase.js';
 
-const step = (d: Detail) => `Step ${d['number']}, ${d['title']}`;
+// Titles may end in a full stop; inside a sentence it would end it.
+const title = (d: Detail) => String(d['title']).replace(/\.$/, '');
+const step = (d: Detail) => `Step ${d['number']}, ${title(d)}`;
 const point = (d: Detail) => (d['point'] == null ? '' : `, point ${d['point']}`);
 const captured = (d: Detail) => `${step(d)}: ${d['label']}${point(d)}`;
 const person = (d: Detail) => `${d['person']}`;
@@ -50,7 +52,7 @@ export const WORK_PHRASES = {
     fix: 'Torque it again within its range and record it.',
   }),
   TOOL_NOT_USABLE: (d) => ({
-    record: `${d['tool'] === null ? 'Tool' : `Tool ${d['tool']}`}, used in step ${d['number']}, ${d['title']}`,
+    record: `${d['tool'] === null ? 'Tool' : `Tool ${d['tool']}`}, used in step ${d['number']}, ${title(d)}`,
     reason: `${d['label']}${point(d)}: ${d['why']}`,
     fix: 'Do it again with a tool in date and in range, and record it.',
   }),
@@ -76,7 +78,7 @@ export const WORK_PHRASES = {
   }),
   ITEM_OPEN: (d) => ({
     record: `${d['item']}${side(d)}`,
-    reason: `It was ${OPENED[String(d['kind'])] ?? 'opened'} in step ${d['number']}, ${d['title']}, and no signed step closes it.`,
+    reason: `It was ${OPENED[String(d['kind'])] ?? 'opened'} in step ${d['number']}, ${title(d)}, and no signed step closes it.`,
     fix: 'Close it, and sign the step that says so.',
   }),
   COUNTS_DIFFER: (d) => ({
