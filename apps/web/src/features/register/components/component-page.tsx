@@ -13,6 +13,7 @@ import { Answered } from '../../../ui/messages/answered.js';
 import { EmptyState } from '../../../ui/messages/empty-state.js';
 import { OFF_WHILE_OFFLINE } from '../../../ui/messages/offline-bar.js';
 import { SheetDialog } from '../../../ui/overlay/sheet-dialog.js';
+import { FactList } from '../../../ui/page/fact-list.js';
 import { Counter } from '../../../ui/status/counter.js';
 import { OpeningForm } from '../openings/opening-form.js';
 import { RatingForm } from '../openings/rating-form.js';
@@ -66,16 +67,7 @@ function Identity({ component }: OfProps) {
       place.since === null ? place.label : `${place.label}, since ${sinceText(place.since, place.precision)}`,
     ],
   ];
-  return (
-    <dl className="facts">
-      {facts.map(([term, value]) => (
-        <div key={term}>
-          <dt>{term}</dt>
-          <dd>{value}</dd>
-        </div>
-      ))}
-    </dl>
-  );
+  return <FactList facts={facts} />;
 }
 
 function Acts({ component }: OfProps) {

@@ -10,6 +10,7 @@ import { RouteLink } from '../../../ui/actions/route-link.js';
 import { announce } from '../../../ui/messages/announcements.js';
 import { Answered } from '../../../ui/messages/answered.js';
 import { EmptyState } from '../../../ui/messages/empty-state.js';
+import { FactList } from '../../../ui/page/fact-list.js';
 import { balanceText } from '../components/facts-list.js';
 import { OpeningForm } from '../openings/opening-form.js';
 import { RegisterFrame } from '../register-frame.js';
@@ -42,16 +43,7 @@ function Identity({ airframe }: OfProps) {
       airframe.manufacturedOn === null ? 'Not recorded' : calendarDate(airframe.manufacturedOn),
     ],
   ] as const;
-  return (
-    <dl className="facts">
-      {facts.map(([term, value]) => (
-        <div key={term}>
-          <dt>{term}</dt>
-          <dd>{value}</dd>
-        </div>
-      ))}
-    </dl>
-  );
+  return <FactList facts={facts} />;
 }
 
 function Openings({ airframe }: OfProps) {

@@ -13,6 +13,7 @@ import { RegisterFrame } from '../register-frame.js';
 import { PROCEDURES_KEPT } from './procedures-page.js';
 import { StepPart } from './step-part.js';
 import './procedures.css';
+import { FactList } from '../../../ui/page/fact-list.js';
 
 const LANES = { out: 'Taking out. ', in: 'Putting in. ', both: '' } as const;
 
@@ -34,14 +35,7 @@ function Facts({ procedure }: { readonly procedure: Procedure }) {
   ] as const;
   return (
     <>
-      <dl className="facts">
-        {facts.map(([term, value]) => (
-          <div key={term}>
-            <dt>{term}</dt>
-            <dd>{value}</dd>
-          </div>
-        ))}
-      </dl>
+      <FactList facts={facts} />
       <p className="quiet small procedure-hash">
         SHA-256 of its content: <code>{contentHash}</code>
       </p>

@@ -1,5 +1,6 @@
 import type { AccountableItem, StepDefinition } from '@strutbook/domain/work/step.js';
 import { Notice } from '../../../ui/messages/notice.js';
+import { FactList } from '../../../ui/page/fact-list.js';
 import { StatusMark } from '../../../ui/status/status-mark.js';
 import { captureLines } from './capture-words.js';
 
@@ -39,16 +40,7 @@ function Around({ step, steps, items }: StepPartProps) {
     ...(source === null ? [] : [['Data', `${source.document}, revision ${source.revision}`] as const]),
   ];
   if (facts.length === 0) return null;
-  return (
-    <dl className="procedure-around">
-      {facts.map(([term, value]) => (
-        <div key={term}>
-          <dt>{term}</dt>
-          <dd>{value}</dd>
-        </div>
-      ))}
-    </dl>
-  );
+  return <FactList className="procedure-around" facts={facts} />;
 }
 
 /** One step to be read: cautions before the action, then what it captures. */

@@ -7,6 +7,7 @@ import { useMay } from '../../../server/authority.js';
 import { Button } from '../../../ui/actions/button.js';
 import { Answered } from '../../../ui/messages/answered.js';
 import { EmptyState } from '../../../ui/messages/empty-state.js';
+import { FactList } from '../../../ui/page/fact-list.js';
 import { RegisterFrame } from '../register-frame.js';
 import { VoidDialog } from '../void-dialog.js';
 import { AccomplishmentTable } from './accomplishment-table.js';
@@ -32,16 +33,7 @@ function Identity({ requirement }: { readonly requirement: Requirement }) {
     ['When', ruleText(requirement)],
     ['Document', `${document}, revision ${revision}, effective on ${calendarDate(effectiveOn)}`],
   ] as const;
-  return (
-    <dl className="facts">
-      {facts.map(([term, value]) => (
-        <div key={term}>
-          <dt>{term}</dt>
-          <dd>{value}</dd>
-        </div>
-      ))}
-    </dl>
-  );
+  return <FactList facts={facts} />;
 }
 
 /** What its being voided or superseded means, in a sentence. */
