@@ -41,6 +41,12 @@ const historyOf = async (path: string): Promise<readonly Line[]> =>
 
 const START = 3 * DAY;
 
+/** The end of the work as the certificate tells it. */
+const completedWords = (minutes: number): string => {
+  const at = instantAt(minutes);
+  return `Completed ${at.slice(0, 10)} at ${at.slice(11, 16)} UTC`;
+};
+
 describe('the release of an engine change worked by steps', () => {
   it('is blocked by each step that is not signed and by the change that was not made', async () => {
     const check = await checkOf(hangar.certifier, work.id);
@@ -68,6 +74,7 @@ describe('the release of an engine change worked by steps', () => {
     const step = idOf(work.steps, 'remark');
     done(await capture(technician, step, typed.note('Drain mast scratched')));
     const changed = await checkOf(certifier, work.id);
+    expect(changed.summary).not.toContain('Completed');
     expect(blocking(changed)).toEqual(['STEP_UNSIGNED']);
     expect(changed.objections[0]?.reason).toMatch(/changed after Tec Nician signed it/);
 
@@ -158,6 +165,8 @@ describe('its certificate', () => {
       `Release ${released.number}`,
       'Aircraft ZZ-101',
       'Engine at position 1: serial ZZ-E1 removed; Engine at position 1: serial ZZ-E3 installed',
+      // 14 CFR 43.9(a)(2): the date of completion, here of the last look at a step, not of the installation.
+      completedWords(START + 80),
       'Steps 5 of 5 signed',
       'Test manual, chapter 71, revision 1; procedure TEST-EC, revision 1',
       'Engine 1 serial number ZZ-E3, 1000:00 hours, 1000 cycles',

@@ -131,7 +131,8 @@ describe('a package on a component in the store', () => {
     const check = await checkOf(certifier, id);
 
     expect(check.objections).toEqual([]);
-    expect(check.summary).toMatch(/^Package [A-Z]+-\d+, inspection on .* ZZ-E4\. Test\.$/);
+    expect(check.summary).toMatch(/^Package [A-Z]+-\d+, inspection on .* ZZ-E4\. Test\. Completed /);
+    expect(check.summary).toMatch(/ Completed 2025-01-04 at 00:00 UTC\.$/);
     expect(check.passed).toContainEqual({ label: 'Life-limited parts with life in hand', count: 2, of: 2 });
     const released = done(await release(certifier, id, password));
     expect(released.subject).toContain('ZZ-E4');

@@ -47,7 +47,8 @@ export class ReleaseCheck {
   async make(tx: Tx, actor: Actor, packageId: string): Promise<MadeCheck> {
     const { operatorId, personId } = actor;
     const facts = await loadReleaseFacts(tx, operatorId, { packageId, personId });
-    const work = workOf(facts);
+    const worked = workSnapshot(facts);
+    const work = workOf(facts, worked.steps);
     const at = toInstant(this.clock.now());
     const code = work.airframe?.ruleSet ?? facts.ruleSet ?? '';
     const ruleSet = orNotFound(ruleSetOn(code, dateOf(at)), `rule set ${code}`);
@@ -71,7 +72,7 @@ export class ReleaseCheck {
       positions,
       component: componentAlone(facts, engines),
       flights: facts.flights,
-      work: workSnapshot(facts),
+      work: worked,
       requirements: await this.requirementsOf(tx, operatorId, facts, { hanging, positions }),
       releaser: releaserSnapshot(actor, facts, at),
       plannedStayCycles: null,

@@ -1,3 +1,5 @@
+import { isFinished, type StepFacts } from '@strutbook/domain/work/step-standing.js';
+import { instantToWire } from '../../platform/http/instants.js';
 import type { ChangeRow, ReleaseFacts } from './release-facts.js';
 
 /** The package that is to be released, with the work it holds: plain JSON, part of what is signed. */
@@ -11,6 +13,8 @@ export interface WorkToRelease
   /** The airframe's registration, or the component's description and serial number. */
   readonly subject: string;
   readonly changes: readonly WorkDone[];
+  /** When the last of it was done: a change, a step or a look at one; null while some of it is not. */
+  readonly completedAt: string | null;
 }
 
 /** One change of the package. */
@@ -51,8 +55,8 @@ export function placeWords({
     : `${SLOT_WORDS[slotKind] ?? slotName} at position ${position}`;
 }
 
-/** The work of a package from what was read of it. Total. */
-export function workOf(facts: ReleaseFacts): WorkToRelease {
+/** The work of a package from what was read of it, and its steps as they are judged. Total. */
+export function workOf(facts: ReleaseFacts, steps: readonly StepFacts[]): WorkToRelease {
   const { id, number, kind, title, reference, status, version, procedure, airframe, component } = facts;
   return {
     ...{ id, number, kind, title, reference, status, version, procedure, airframe, component },
@@ -66,11 +70,26 @@ export function workOf(facts: ReleaseFacts): WorkToRelease {
       reason: change.reason,
       counters: change.counters,
     })),
+    completedAt: completion(facts.changes, steps),
   };
 }
 
+/** The date of completion that an entry must have. Source: 14 CFR 43.9(a)(2), from memory. */
+function completion(changes: readonly ChangeRow[], steps: readonly StepFacts[]): string | null {
+  if (!steps.every(isFinished)) return null;
+  const moments = [
+    ...changes.map((change) => change.at),
+    ...steps.flatMap((step) =>
+      step.signatures
+        .filter((signature) => !signature.undone)
+        .map((signature) => instantToWire(signature.performedAt)),
+    ),
+  ];
+  return moments.sort().at(-1) ?? null;
+}
+
 /** What was done, in one sentence, with when it was finished. Total. */
-export function workSummary({ number, kind, title, subject, changes }: WorkToRelease): string {
+export function workSummary({ number, kind, title, subject, changes, completedAt }: WorkToRelease): string {
   const done = changes.map(({ place, off, on }) => {
     const moved = [
       off === null ? null : `serial ${off} removed`,
@@ -78,13 +97,9 @@ export function workSummary({ number, kind, title, subject, changes }: WorkToRel
     ].filter((part) => part !== null);
     return `${place}: ${moved.join(', ')}`;
   });
-  const finished = changes
-    .map((change) => change.at)
-    .sort()
-    .at(-1);
   const what = `Package ${number}, ${KIND_WORDS[kind] ?? kind} on ${subject}.`;
-  if (finished === undefined) return `${what} ${title}.`;
-  return `${what} ${done.join('; ')}. Completed ${printed(finished)}.`;
+  const told = `${what} ${changes.length === 0 ? title : done.join('; ')}.`;
+  return completedAt === null ? told : `${told} Completed ${printed(completedAt)}.`;
 }
 
 /** 'YYYY-MM-DDTHH:MMZ' as it is read. Total. */
