@@ -186,16 +186,10 @@ export class Sheets {
       width: faces[0].width(text, 8),
     });
     this.document.markContent('Artifact', { type: 'Pagination', attached: ['Top'] });
-    this.text([
-      {
-        line: this.fitting(this.words.title, bold, 150),
-        x: SHEET.left,
-        y: SHEET.top + 8,
-        size: 8,
-        grey: 0.3,
-      },
-    ]);
+    // Whose the sheet is comes first; the title has what is left of the line.
     const subject = this.fitting(this.words.subject, bold, 350);
+    const title = this.fitting(this.words.title, bold, SHEET.right - SHEET.left - subject.width - 12);
+    this.text([{ line: title, x: SHEET.left, y: SHEET.top + 8, size: 8, grey: 0.3 }]);
     this.text([{ line: subject, x: SHEET.right - subject.width, y: SHEET.top + 8, size: 8 }]);
     this.document.endMarkedContent();
     this.rule(SHEET.left, SHEET.top + 15, SHEET.right, SHEET.top + 15, { grey: 0.4 });
