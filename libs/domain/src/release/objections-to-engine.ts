@@ -1,5 +1,5 @@
-import type { Objection, ObjectionCode } from './objection.js';
-import { objectionsToLife } from './objections-to-life.js';
+import type { Objection } from './objection.js';
+import { type HoldAgainst, objectionsToLife } from './objections-to-life.js';
 import type { ComponentSnapshot, EngineSnapshot, LimitedPartSlot, PositionSnapshot } from './snapshot.js';
 
 /** What is held against a position: no engine, or something about the engine or a limited part in it. Total. */
@@ -38,16 +38,10 @@ export function objectionsToComponent(
 }
 
 function objectionsToEngine(engine: EngineSnapshot, number: number | null): readonly Objection[] {
-  const held = (
-    code: ObjectionCode,
-    severity: Objection['severity'],
-    detail: Objection['detail'] = {},
-  ): Objection => ({
-    code,
-    severity,
-    positionNumber: number,
-    record: { kind: 'component', id: engine.componentId },
-    detail: { serial: engine.serial, model: engine.modelName, position: number, ...detail },
+  const held = holdAgainst(engine.componentId, number, {
+    serial: engine.serial,
+    model: engine.modelName,
+    position: number,
   });
   const { minutes, cycles } = engine.totals;
   const objections: Objection[] = [];
@@ -63,10 +57,7 @@ function missingCounters(minutes: number | null, cycles: number | null): string 
   return [...(minutes === null ? ['hours'] : []), ...(cycles === null ? ['cycles'] : [])].join(' and ');
 }
 
-function serviceability(
-  serviceable: boolean | null,
-  held: (code: ObjectionCode, severity: Objection['severity']) => Objection,
-): readonly Objection[] {
+function serviceability(serviceable: boolean | null, held: HoldAgainst): readonly Objection[] {
   if (serviceable === false) return [held('PART_UNSERVICEABLE', 'blocking')];
   return serviceable === null ? [held('PART_SERVICEABILITY_UNKNOWN', 'advisory')] : [];
 }
@@ -92,24 +83,24 @@ function objectionsToSlot(
         detail: { slot: slotName, engine: engine.serial, position: number },
       },
     ];
-  const held = (
-    code: ObjectionCode,
-    severity: Objection['severity'],
-    detail: Objection['detail'] = {},
-  ): Objection => ({
-    code,
-    severity,
-    positionNumber: number,
-    record: { kind: 'component', id: part.componentId },
-    detail: {
-      serial: part.serial,
-      partNumber: part.partNumber,
-      slot: slotName,
-      engine: engine.serial,
-      model: engine.modelName,
-      position: number,
-      ...detail,
-    },
+  const held = holdAgainst(part.componentId, number, {
+    serial: part.serial,
+    partNumber: part.partNumber,
+    slot: slotName,
+    engine: engine.serial,
+    model: engine.modelName,
+    position: number,
   });
   return [...objectionsToLife(part.life, held, plannedStayCycles), ...serviceability(part.serviceable, held)];
+}
+
+/** Holds something against a component at a position, or at none, whose names are told with it. */
+function holdAgainst(id: string, positionNumber: number | null, names: Objection['detail']): HoldAgainst {
+  return (code, severity, detail = {}) => ({
+    code,
+    severity,
+    positionNumber,
+    record: { kind: 'component', id },
+    detail: { ...names, ...detail },
+  });
 }
