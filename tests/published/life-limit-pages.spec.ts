@@ -3,7 +3,7 @@ import type { LifeFacts, RatingLimit } from '@strutbook/domain/life/life.js';
 import { lifeOf } from '@strutbook/domain/life/limited-life.js';
 import { limiterOf } from '@strutbook/domain/life/limiter.js';
 import { checkRelease, mayBeReleased } from '@strutbook/domain/release/check-release.js';
-import { NO_WORK } from '@strutbook/domain/release/work-snapshot.js';
+import { NOTHING_ELSE } from '@strutbook/domain/release/snapshot.js';
 import { fraction } from '@strutbook/domain/units/fraction.js';
 import { instant } from '@strutbook/domain/units/minutes.js';
 
@@ -70,12 +70,7 @@ describe('life-limit pages of engine manuals (public copies, chapter 05-11)', ()
           },
         },
       ],
-      component: null,
-      flights: [],
-      work: NO_WORK,
-      requirements: [],
-      releaser: null,
-      plannedStayCycles: null,
+      ...NOTHING_ELSE,
     });
     expect(objections.map((objection) => objection.code)).toEqual(['NOT_AUTHORISED']);
     expect(mayBeReleased(objections)).toBe(false);

@@ -1,6 +1,6 @@
 import { checkRelease, type ReleaseSnapshot } from '@strutbook/domain/release/check-release.js';
 import type { Objection } from '@strutbook/domain/release/objection.js';
-import { NO_WORK } from '@strutbook/domain/release/work-snapshot.js';
+import { NOTHING_ELSE } from '@strutbook/domain/release/snapshot.js';
 import { instant } from '@strutbook/domain/units/minutes.js';
 
 /** What is held against releasing a package in which all is in order but what is given. */
@@ -9,12 +9,7 @@ export function heldAgainst(change: Partial<ReleaseSnapshot>): readonly Objectio
     package: { id: 'w', kind: 'engine-change', airframeId: 'a', registration: 'ZZ-417', ruleSet: 'us-121' },
     at: instant(0),
     positions: [],
-    component: null,
-    flights: [],
-    work: NO_WORK,
-    requirements: [],
-    releaser: null,
-    plannedStayCycles: null,
+    ...NOTHING_ELSE,
     ...change,
   });
 }

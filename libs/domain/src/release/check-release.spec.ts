@@ -4,8 +4,8 @@ import { fraction } from '../units/fraction.js';
 import { instant } from '../units/minutes.js';
 import { checkRelease, mayBeReleased } from './check-release.js';
 import { objectionText } from './objection-text.js';
-import type { EngineSnapshot, LimitedPartSlot, ReleaseSnapshot } from './snapshot.js';
-import { NO_WORK, type ReleaserSnapshot, type RequirementSnapshot } from './work-snapshot.js';
+import { type EngineSnapshot, type LimitedPartSlot, NOTHING_ELSE, type ReleaseSnapshot } from './snapshot.js';
+import type { ReleaserSnapshot, RequirementSnapshot } from './work-snapshot.js';
 
 const limited = (
   remaining: number | null,
@@ -45,12 +45,7 @@ const snapshot = (change: Partial<ReleaseSnapshot> = {}): ReleaseSnapshot => ({
   package: { id: 'w', kind: 'engine-change', airframeId: 'a', registration: 'ZZ-AAA', ruleSet: 'us-121' },
   at: instant(1000),
   positions: [{ positionId: 'p1', number: 1, engine: engine() }],
-  component: null,
-  flights: [],
-  work: NO_WORK,
-  requirements: [],
-  releaser: null,
-  plannedStayCycles: null,
+  ...NOTHING_ELSE,
   ...change,
 });
 const withEngine = (change: Partial<EngineSnapshot>) =>

@@ -1,7 +1,12 @@
 import type { Life } from '../life/life.js';
 import type { Instant } from '../units/minutes.js';
 import type { GapNote } from './log-gaps.js';
-import type { ReleaserSnapshot, RequirementSnapshot, WorkSnapshot } from './work-snapshot.js';
+import {
+  NO_WORK,
+  type ReleaserSnapshot,
+  type RequirementSnapshot,
+  type WorkSnapshot,
+} from './work-snapshot.js';
 
 /** A place in an engine where a limited part is expected, and what is there. */
 export interface LimitedPartSlot {
@@ -78,3 +83,13 @@ export interface ReleaseSnapshot {
   /** Cycles the part shall last from here; null when nobody planned it. */
   readonly plannedStayCycles: number | null;
 }
+
+/** The rest of a snapshot in which components alone are looked at. */
+export const NOTHING_ELSE = {
+  component: null,
+  flights: [],
+  work: NO_WORK,
+  requirements: [],
+  releaser: null,
+  plannedStayCycles: null,
+} as const satisfies Partial<ReleaseSnapshot>;

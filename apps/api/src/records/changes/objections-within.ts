@@ -1,20 +1,10 @@
 import { checkRelease } from '@strutbook/domain/release/check-release.js';
 import type { Objection } from '@strutbook/domain/release/objection.js';
-import { NO_WORK } from '@strutbook/domain/release/work-snapshot.js';
+import { NOTHING_ELSE } from '@strutbook/domain/release/snapshot.js';
 import type { Tx } from '../../platform/database/database.js';
 import { toInstant } from '../../platform/http/instants.js';
 import type { EngineSnapshots } from '../lives/engine-snapshots.js';
 import type { Structure } from '../stays/structure.js';
-
-/** The rest of a snapshot in which components alone are looked at. */
-export const NOTHING_ELSE = {
-  component: null,
-  flights: [],
-  work: NO_WORK,
-  requirements: [],
-  releaser: null,
-  plannedStayCycles: null,
-} as const;
 
 /**
  * What is held, at an instant, against a component that is in another one by then, and against what is in it: its

@@ -3,6 +3,7 @@ import { type ChangePlan, planChange } from '@strutbook/domain/changes/plan-chan
 import type { RefusalCode } from '@strutbook/domain/refusals.js';
 import { checkRelease } from '@strutbook/domain/release/check-release.js';
 import type { Objection } from '@strutbook/domain/release/objection.js';
+import { NOTHING_ELSE } from '@strutbook/domain/release/snapshot.js';
 import { type ResolvedBoundary, resolveBoundary } from '@strutbook/domain/stays/boundary.js';
 import type { Instant } from '@strutbook/domain/units/minutes.js';
 import type { Tx } from '../../platform/database/database.js';
@@ -18,7 +19,6 @@ import { refuseFutureBoundary } from '../stays/future-boundary.js';
 import { boundaryText, Stays } from '../stays/stays.js';
 import { Counters } from '../usage/counters.js';
 import { type LoadedSlotChange, loadSlotChange, type SlotChange } from './load-slot-change.js';
-import { NOTHING_ELSE } from './objections-within.js';
 
 /** A component of a change with its counters at that instant. */
 export interface ChangedComponent {
