@@ -1,4 +1,4 @@
-import type { CountCapture } from './capture.js';
+import { COUNTED, type CountCapture } from './capture.js';
 import type { AccountableItem } from './step.js';
 import { countingSignatures, lastEntry, type StepFacts, wasSigned } from './step-standing.js';
 
@@ -37,8 +37,6 @@ export interface CountAccount {
   readonly out: number | null;
   readonly in: number | null;
 }
-
-const COUNTED = ['tags', 'blanks', 'tools'] as const;
 
 /**
  * Tags, blanks and tools over all steps, for each that a step asks for: the sums of what was last entered.

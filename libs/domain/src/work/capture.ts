@@ -23,12 +23,15 @@ export interface TorqueCapture {
   readonly binds: 'range' | 'window';
 }
 
+/** What is counted out and in again. */
+export const COUNTED = ['tags', 'blanks', 'tools'] as const;
+
 /** A number of tags, blanks or tools that went out or came back. */
 export interface CountCapture {
   readonly kind: 'count';
   readonly key: string;
   readonly label: string;
-  readonly what: 'tags' | 'blanks' | 'tools';
+  readonly what: (typeof COUNTED)[number];
   readonly direction: 'out' | 'in';
 }
 

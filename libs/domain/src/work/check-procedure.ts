@@ -1,4 +1,4 @@
-import type { CountCapture } from './capture.js';
+import { COUNTED, type CountCapture } from './capture.js';
 import { captureProblems, type ProcedureProblem, problem, twice } from './check-capture.js';
 import type { ProcedureContent, StepDefinition } from './step.js';
 
@@ -25,7 +25,7 @@ export function checkProcedure(content: ProcedureContent): ProcedureProblem[] {
     ]),
     ...itemProblems(content),
     ...(['removal', 'installation'] as const).flatMap((move) => movedTwice(steps, move)),
-    ...(['tags', 'blanks', 'tools'] as const).flatMap((what) => countedOneWay(steps, what)),
+    ...COUNTED.flatMap((what) => countedOneWay(steps, what)),
   ];
 }
 

@@ -1,3 +1,4 @@
+import { COUNTED, type CountCapture } from '@strutbook/domain/work/capture.js';
 import { Type } from 'class-transformer';
 import {
   ArrayMaxSize,
@@ -24,8 +25,8 @@ export class CountCaptureDto extends CaptureDto {
   @IsIn(['count'])
   declare kind: 'count';
 
-  @IsIn(['tags', 'blanks', 'tools'])
-  what!: 'tags' | 'blanks' | 'tools';
+  @IsIn(COUNTED)
+  what!: CountCapture['what'];
 
   @IsIn(['out', 'in'])
   direction!: 'out' | 'in';
