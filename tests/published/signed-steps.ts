@@ -1,4 +1,4 @@
-import { instant } from '@strutbook/domain/units/minutes.js';
+import { exampleDefinition, exampleSignature } from '@strutbook/domain/work/example-step.js';
 import type { StepDefinition } from '@strutbook/domain/work/step.js';
 import type { StepFacts, StepSignatureFacts } from '@strutbook/domain/work/step-standing.js';
 
@@ -13,39 +13,11 @@ export function stepWith(
     entries: [],
     signatures: [],
     ...of,
-    definition: {
-      key: 'step',
-      number: 1,
-      group: 'group',
-      title: 'Do it.',
-      text: null,
-      cautions: [],
-      source: null,
-      waitsFor: [],
-      inspection: 'none',
-      captures: [],
-      opens: [],
-      closes: [],
-      moves: null,
-      ...definition,
-    },
+    definition: exampleDefinition(definition),
   };
 }
 
 /** A person's signature of the work on the present content, unless given otherwise. */
 export function signedBy(personId: string, of: Partial<StepSignatureFacts> = {}): StepSignatureFacts {
-  return {
-    id: `by ${personId}`,
-    meaning: 'done',
-    coversId: null,
-    contentHash: 'now',
-    personId,
-    personName: personId,
-    licence: null,
-    performedAt: instant(0),
-    signedAt: instant(0),
-    undone: false,
-    reinspection: false,
-    ...of,
-  };
+  return exampleSignature({ id: `by ${personId}`, personId, personName: personId, ...of });
 }

@@ -3,6 +3,7 @@ import type { CalendarDate } from '../units/calendar.js';
 import type { Fraction } from '../units/fraction.js';
 import type { TorqueCapture } from '../work/capture.js';
 import type { EntryReason, Judgement, Typed } from '../work/entry.js';
+import { judgement } from '../work/judgement.js';
 import { readDecimal } from './decimal.js';
 import { torqueAtFastener, wrenchSetting } from './extension.js';
 import { judgeRunOn } from './judge-run-on.js';
@@ -52,17 +53,13 @@ export function judgeTorque(
     ...toolReasons(typed, tool, on),
     ...(tool && required && capture.binds === 'window' ? windowReasons(torque, window, tool, scale) : []),
   ];
-  return {
-    verdict: reasons.length === 0 ? 'accepted' : 'rejected',
-    reasons,
-    computed: {
-      atFastener: torque && torqueText(torque, scale, required ? [required.low, required.high] : []),
-      required: required && rangeText(required, scale),
-      window: window && rangeText(window, scale),
-      setting: required && settingText(required, scale, extension, typed.unit),
-      binds: capture.binds,
-    },
-  };
+  return judgement(reasons, {
+    atFastener: torque && torqueText(torque, scale, required ? [required.low, required.high] : []),
+    required: required && rangeText(required, scale),
+    window: window && rangeText(window, scale),
+    setting: required && settingText(required, scale, extension, typed.unit),
+    binds: capture.binds,
+  });
 }
 
 function orderReasons(capture: TorqueCapture, point: string, done: readonly string[]): EntryReason[] {

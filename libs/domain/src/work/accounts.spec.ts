@@ -1,7 +1,7 @@
 import { describe, expect, it } from '@jest/globals';
-import { instant } from '../units/minutes.js';
 import { countsOf, openItems } from './accounts.js';
 import type { CountCapture } from './capture.js';
+import { exampleDefinition, exampleSignature } from './example-step.js';
 import type { AccountableItem, StepDefinition } from './step.js';
 import type { StepFacts } from './step-standing.js';
 
@@ -13,38 +13,13 @@ function step(
   signed: Signed,
   entries: StepFacts['entries'] = [],
 ): StepFacts {
-  const definition = {
-    key,
-    number: 1,
-    group: 'g',
-    title: key,
-    text: null,
-    cautions: [],
-    source: null,
-    waitsFor: [],
-    inspection: 'none' as const,
-    captures: [],
-    opens: [],
-    closes: [],
-    moves: null,
-    ...of,
-  };
-  const signature = {
-    id: 'd',
-    meaning: 'done' as const,
-    coversId: null,
+  const signature = exampleSignature({
     contentHash: signed === 'changed' ? 'before' : 'now',
-    personId: 'ann',
-    personName: 'Ann',
-    licence: null,
-    performedAt: instant(0),
-    signedAt: instant(0),
     undone: signed === 'undone',
-    reinspection: false,
-  };
+  });
   return {
     id: key,
-    definition,
+    definition: exampleDefinition({ key, ...of }),
     contentHash: 'now',
     entries,
     signatures: signed === 'unsigned' ? [] : [signature],

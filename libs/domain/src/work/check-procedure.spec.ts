@@ -1,24 +1,11 @@
 import { describe, expect, it } from '@jest/globals';
 import type { Capture, TorqueCapture } from './capture.js';
 import { checkProcedure } from './check-procedure.js';
+import { exampleDefinition } from './example-step.js';
 import type { ProcedureContent, StepDefinition } from './step.js';
 
-const step = (number: number, of: Partial<StepDefinition> = {}): StepDefinition => ({
-  key: `step-${number}`,
-  number,
-  group: 'a',
-  title: 'Do it.',
-  text: null,
-  cautions: [],
-  source: null,
-  waitsFor: [],
-  inspection: 'none',
-  captures: [],
-  opens: [],
-  closes: [],
-  moves: null,
-  ...of,
-});
+const step = (number: number, of: Partial<StepDefinition> = {}): StepDefinition =>
+  exampleDefinition({ key: `step-${number}`, number, group: 'a', ...of });
 const procedure = (...steps: StepDefinition[]): ProcedureContent => ({
   groups: [{ key: 'a', letter: 'A', title: 'Group', lane: 'out', place: 'ground' }],
   items: [{ key: 'cowl', kind: 'cowl', name: 'Fan cowl', side: 'left' }],

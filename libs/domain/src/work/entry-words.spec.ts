@@ -2,7 +2,7 @@ import { describe, expect, it } from '@jest/globals';
 import type { Capture } from './capture.js';
 import type { EntryReason, EntryReasonCode, StepEntry, Typed } from './entry.js';
 import { entryText, reasonText } from './entry-words.js';
-import { judgement } from './judge-entry.js';
+import { judgement } from './judgement.js';
 
 const entry = (typed: Typed, of: Partial<StepEntry> = {}): StepEntry => ({
   id: 'e',

@@ -1,7 +1,8 @@
 import { describe, expect, it } from '@jest/globals';
 import type { Capture, TorqueCapture } from './capture.js';
 import type { StepEntry, Typed } from './entry.js';
-import { type EntryFacts, judgeEntry, judgement } from './judge-entry.js';
+import { type EntryFacts, judgeEntry } from './judge-entry.js';
+import { judgement } from './judgement.js';
 
 const tool = {
   serial: 'TW-7',

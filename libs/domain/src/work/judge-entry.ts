@@ -5,6 +5,7 @@ import type { Capture } from './capture.js';
 import type { EntryReason, Judgement, StepEntry, Typed } from './entry.js';
 import { judgeComponent, judgePapers, type OrderedFacts, type RegisterFacts } from './judge-identity.js';
 import { judgeLeakCheck, judgeReadings } from './judge-run.js';
+import { judgement } from './judgement.js';
 import { lastEntry } from './step-standing.js';
 
 export type { OrderedFacts, RegisterFacts } from './judge-identity.js';
@@ -84,11 +85,6 @@ function plainReasons(capture: Capture, typed: Typed): EntryReason[] {
 }
 
 const empty = (capture: Capture): EntryReason => ({ code: 'EMPTY', detail: { what: capture.label } });
-
-/** A judgement without computed figures. Total. */
-export function judgement(reasons: readonly EntryReason[]): Judgement {
-  return { verdict: reasons.length === 0 ? 'accepted' : 'rejected', reasons, computed: {} };
-}
 
 function acceptedPoints(key: string, points: readonly string[], { entries }: EntryFacts): string[] {
   return points.filter((point) => lastEntry(entries, key, point)?.judgement.verdict === 'accepted');

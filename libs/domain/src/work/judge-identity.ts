@@ -1,4 +1,5 @@
 import type { EntryReason, Judgement, Typed } from './entry.js';
+import { judgement } from './judgement.js';
 
 /** What the order says comes off and goes on; null where it does not say. */
 export interface OrderedFacts {
@@ -46,15 +47,11 @@ export function judgeComponent(
     ...positionReasons(typed.positionNumber, ordered?.positionNumber ?? null),
     ...(isOn && register?.serviceable === false ? [unserviceable(typed.serialNumber, 'the register')] : []),
   ];
-  return {
-    verdict: reasons.length === 0 ? 'accepted' : 'rejected',
-    reasons,
-    computed: {
-      partNumber: register?.partNumber ?? null,
-      description: register?.description ?? null,
-      place: register?.place ?? null,
-    },
-  };
+  return judgement(reasons, {
+    partNumber: register?.partNumber ?? null,
+    description: register?.description ?? null,
+    place: register?.place ?? null,
+  });
 }
 
 function serialReasons(typed: string, ordered: string | null, register: RegisterFacts | null): EntryReason[] {
@@ -116,7 +113,7 @@ export function judgePapers(typed: PapersTyped, ordered: OrderedFacts | null): J
       : [serialDiffers(plateSerial, incoming)]),
     ...(typed.tag === 'unserviceable' ? [unserviceable(plateSerial, 'its tag')] : []),
   ];
-  return { verdict: reasons.length === 0 ? 'accepted' : 'rejected', reasons, computed: {} };
+  return judgement(reasons);
 }
 
 function missingPaper(what: string, typed: string): EntryReason[] {

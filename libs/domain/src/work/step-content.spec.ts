@@ -2,7 +2,7 @@ import { describe, expect, it } from '@jest/globals';
 import { startOfDay } from '../units/calendar.js';
 import { later } from '../units/minutes.js';
 import type { StepEntry } from './entry.js';
-import { judgement } from './judge-entry.js';
+import { judgement } from './judgement.js';
 import type { StepDefinition } from './step.js';
 import { stepContent, stepStatement } from './step-content.js';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from '@jest/globals';
-import { instant } from '../units/minutes.js';
 import type { Capture } from './capture.js';
 import type { StepEntry } from './entry.js';
+import { exampleSignature as done, exampleDefinition } from './example-step.js';
 import type { StepDefinition } from './step.js';
 import {
   blockersOf,
@@ -16,22 +16,6 @@ import {
   wasSigned,
 } from './step-standing.js';
 
-const definition = (key: string, of: Partial<StepDefinition> = {}): StepDefinition => ({
-  key,
-  number: 1,
-  group: 'g',
-  title: `Do ${key}.`,
-  text: null,
-  cautions: [],
-  source: null,
-  waitsFor: [],
-  inspection: 'none',
-  captures: [],
-  opens: [],
-  closes: [],
-  moves: null,
-  ...of,
-});
 const step = (
   key: string,
   of: Partial<Omit<StepFacts, 'definition'>> & { definition?: Partial<StepDefinition> } = {},
@@ -41,21 +25,7 @@ const step = (
   entries: [],
   signatures: [],
   ...of,
-  definition: definition(key, of.definition),
-});
-const done = (of: Partial<StepSignatureFacts> = {}): StepSignatureFacts => ({
-  id: 'd',
-  meaning: 'done',
-  coversId: null,
-  contentHash: 'now',
-  personId: 'ann',
-  personName: 'Ann',
-  licence: null,
-  performedAt: instant(0),
-  signedAt: instant(1),
-  undone: false,
-  reinspection: false,
-  ...of,
+  definition: exampleDefinition({ key, title: `Do ${key}.`, ...of.definition }),
 });
 const inspection = (of: Partial<StepSignatureFacts> = {}) =>
   done({ id: 'i', meaning: 'inspection', coversId: 'd', personId: 'bob', ...of });

@@ -1,6 +1,7 @@
-import { instant } from '../../units/minutes.js';
 import type { Capture } from '../../work/capture.js';
 import type { EntryReasonCode, StepEntry, Typed } from '../../work/entry.js';
+import { exampleDefinition, exampleSignature } from '../../work/example-step.js';
+import { judgement } from '../../work/judgement.js';
 import type { StepDefinition } from '../../work/step.js';
 import type { StepFacts, StepSignatureFacts } from '../../work/step-standing.js';
 import { objectionText } from '../objection-text.js';
@@ -9,36 +10,16 @@ import { objectionsToWork } from './objections-to-work.js';
 
 // Steps in order, from which the tests beside this file depart.
 
-const definition = (change: Partial<StepDefinition> = {}): StepDefinition => ({
-  key: 'bolts',
-  number: 12,
-  group: 'mounts',
-  title: 'Torque the mount bolts',
-  text: null,
-  cautions: [],
-  source: null,
-  waitsFor: [],
-  inspection: 'none',
-  captures: [],
-  opens: [],
-  closes: [],
-  moves: null,
-  ...change,
-});
-export const signature = (change: Partial<StepSignatureFacts> = {}): StepSignatureFacts => ({
-  id: 'done-1',
-  meaning: 'done',
-  coversId: null,
-  contentHash: 'now',
-  personId: 'ann',
-  personName: 'Ann Able',
-  licence: null,
-  performedAt: instant(1000),
-  signedAt: instant(1001),
-  undone: false,
-  reinspection: false,
-  ...change,
-});
+const definition = (change: Partial<StepDefinition> = {}): StepDefinition =>
+  exampleDefinition({
+    key: 'bolts',
+    number: 12,
+    group: 'mounts',
+    title: 'Torque the mount bolts',
+    ...change,
+  });
+export const signature = (change: Partial<StepSignatureFacts> = {}): StepSignatureFacts =>
+  exampleSignature({ id: 'done-1', personName: 'Ann Able', ...change });
 export const inspected = (change: Partial<StepSignatureFacts> = {}) =>
   signature({
     id: 'seen-1',
@@ -85,11 +66,7 @@ export const entry = (
     point: typed.kind === 'torque' ? typed.point : null,
     kind: typed.kind,
     typed,
-    judgement: {
-      verdict: reasons.length === 0 ? 'accepted' : 'rejected',
-      reasons: reasons.map((code) => ({ code, detail: {} })),
-      computed: {},
-    },
+    judgement: judgement(reasons.map((code) => ({ code, detail: {} }))),
     tool: null,
     personId: 'ann',
     personName: 'Ann Able',
