@@ -57,15 +57,13 @@ export class Lives {
    * The life of each limited part among these components, now (null) or at an instant.
    *
    * A part is judged by the model of the engine it is in, at the rating that engine runs at; one in no engine by
-   * the model it is recorded for, at the rating it last ran at. `willRunAt` names ratings of engines that count
-   * instead of those recorded.
+   * the model it is recorded for, at the rating it last ran at.
    */
   async of(
     tx: Tx,
     operatorId: number,
     componentIds: readonly string[],
     at: Date | null,
-    willRunAt: ReadonlyMap<string, string> = new Map(),
   ): Promise<ReadonlyMap<string, PartInLife>> {
     const parts = await tx.component.findMany({
       where: { operatorId, id: { in: [...componentIds] }, lifeLimited: true },
@@ -95,7 +93,7 @@ export class Lives {
       engineOf,
       modelOf: new Map(engines.map((engine) => [engine.id, engine.engineModelId])),
       methodOf: new Map(models.map((model) => [model.id, methodOf(model.lifeMethod)])),
-      ratingOf: new Map([...(await ratingsAt(tx, operatorId, engineIds, at)), ...willRunAt]),
+      ratingOf: await ratingsAt(tx, operatorId, engineIds, at),
     });
   }
 
