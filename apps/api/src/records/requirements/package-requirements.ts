@@ -47,6 +47,10 @@ export function nameOf({
 }): string {
   if (component !== null) return `${component.description} ${component.serialNumber}`;
   if (position === null) return airframe?.registration ?? '';
-  const { number, airframe: on } = position;
-  return number === 0 ? `${on.registration} APU` : `${on.registration} position ${number}`;
+  return nameOfPosition(position.airframe.registration, position.number);
+}
+
+/** What a position is called: 'ZZ-101 position 1'; number 0 is the place of the auxiliary power unit. Total. */
+export function nameOfPosition(registration: string, number: number): string {
+  return number === 0 ? `${registration} APU` : `${registration} position ${number}`;
 }

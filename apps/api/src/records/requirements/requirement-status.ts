@@ -7,6 +7,18 @@ export interface RequirementSubject {
   readonly componentId: string | null;
 }
 
+/** A requirement with what it is held against. */
+export interface HeldRequirement extends RequirementSubject {
+  readonly requirementId: string;
+  readonly code: string;
+  readonly title: string;
+  readonly kind: string;
+  readonly document: string;
+  readonly revision: string;
+  /** 'ZZ-101', 'ZZ-101 position 1', 'Engine E1' or 'Disk D77': what it is held against, in words. */
+  readonly subject: string;
+}
+
 /** One counter or calendar of a requirement: what is due, what remains, and when that is reached at present use. */
 export interface DimensionStatus {
   readonly dimension: 'minutes' | 'cycles' | 'days' | 'months';
@@ -26,16 +38,8 @@ export interface DimensionStatus {
 }
 
 /** A requirement for one subject at an instant. */
-export interface RequirementStatus extends RequirementSubject {
-  readonly requirementId: string;
-  readonly code: string;
-  readonly title: string;
-  readonly kind: string;
-  readonly document: string;
-  readonly revision: string;
+export interface RequirementStatus extends HeldRequirement {
   readonly combine: 'first' | 'last';
-  /** 'ZZ-101', 'ZZ-101 position 1', 'Engine E1' or 'Disk D77': what it is held against, in words. */
-  readonly subject: string;
   readonly status: Status;
   /** Why it is not verified or not applicable, in words; null otherwise. */
   readonly reason: string | null;
@@ -51,13 +55,6 @@ export interface RequirementStatus extends RequirementSubject {
 }
 
 /** A requirement that a package's work is to meet, with what it is held against. */
-export interface PackageRequirementRow extends RequirementSubject {
+export interface PackageRequirementRow extends HeldRequirement {
   readonly id: string;
-  readonly requirementId: string;
-  readonly code: string;
-  readonly title: string;
-  readonly kind: string;
-  readonly document: string;
-  readonly revision: string;
-  readonly subject: string;
 }

@@ -8,7 +8,7 @@ import { dayIn } from '../stays/day-zone.js';
 import { Structure } from '../stays/structure.js';
 import { packageRequirements } from './package-requirements.js';
 import { scopeOfCode } from './requirement-scope.js';
-import type { PackageRequirementRow, RequirementStatus } from './requirement-status.js';
+import type { PackageRequirementRow, RequirementStatus, RequirementSubject } from './requirement-status.js';
 import { Standings } from './standings.js';
 import { byUrgency, statusOfStanding } from './status-of.js';
 import type { Scope } from './subjects.js';
@@ -207,7 +207,7 @@ export class Requirements {
 export function subjectOf(
   { airframeId = null, positionId = null, componentId = null }: Omit<NamedRequirement, 'requirementId'>,
   field: string,
-): { airframeId: string | null; positionId: string | null; componentId: string | null } {
+): RequirementSubject {
   const given = [airframeId, positionId, componentId].filter((id) => id !== null);
   if (given.length !== 1)
     refuse({

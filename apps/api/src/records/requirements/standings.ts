@@ -7,6 +7,7 @@ import { Clock } from '../../platform/time/clock.js';
 import { dayIn } from '../stays/day-zone.js';
 import { Structure } from '../stays/structure.js';
 import { Counters } from '../usage/counters.js';
+import { groupRows } from '../usage/group-rows.js';
 import { dailyUse } from '../usage/running-clocks.js';
 import { Use } from '../usage/use.js';
 import { baseOf, beginsAt, dayBegins, markOf, zoneOf } from './marks.js';
@@ -96,7 +97,7 @@ async function loadDone(
   operatorId: number,
   subjectIds: readonly string[],
   at: Date | null,
-): Promise<ReadonlyMap<string, Accomplishment[]>> {
+): Promise<ReadonlyMap<string, readonly Accomplishment[]>> {
   const ids = { in: [...new Set(subjectIds)] };
   const rows = await tx.accomplishment.findMany({
     where: {
@@ -108,12 +109,10 @@ async function loadDone(
     include: { requirement: { select: { code: true } } },
     orderBy: [{ at: 'asc' }, { recordedSeq: 'asc' }],
   });
-  const groups = new Map<string, Accomplishment[]>();
-  for (const { requirement, ...row } of rows) {
-    const key = `${row.componentId ?? row.positionId ?? row.airframeId} ${requirement.code}`;
-    groups.set(key, [...(groups.get(key) ?? []), row]);
-  }
-  return groups;
+  return groupRows(
+    rows,
+    (row) => `${row.componentId ?? row.positionId ?? row.airframeId} ${row.requirement.code}`,
+  );
 }
 
 /** Every instant at which the counters of a subject are counted from. */

@@ -1,6 +1,7 @@
 import type { Tx } from '../../platform/database/database.js';
 import { dayToWire } from '../../platform/http/instants.js';
 import type { Structure } from '../stays/structure.js';
+import { nameOfPosition } from './package-requirements.js';
 import type { RequirementSubject } from './requirement-status.js';
 
 interface Named extends RequirementSubject {
@@ -86,7 +87,7 @@ async function onAirframes(
         airframeId: null,
         positionId,
         number,
-        name: number === 0 ? `${registration} APU` : `${registration} position ${number}`,
+        name: nameOfPosition(registration, number),
         installedAt:
           slots.find((slot) => slot.positionId === positionId && slot.slotKind === kind)?.fromAt ?? null,
       })),
