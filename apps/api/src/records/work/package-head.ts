@@ -1,4 +1,5 @@
 import type { Tx } from '../../platform/database/database.js';
+import { Prisma } from '../../platform/database/generated/client.js';
 import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
 
 export type PackageKind = 'engine-change' | 'pod-swap' | 'inspection' | 'component-change' | 'directive';
@@ -84,23 +85,20 @@ export async function packageHead(tx: Tx, operatorId: number, packageId: string)
  * another. Refuses: NOT_FOUND, WRONG_STATE when it is not open.
  */
 export async function lockOpenPackage(tx: Tx, operatorId: number, packageId: string): Promise<void> {
-  const [row] = await tx.$queryRaw<
-    { number: string; status: string }[]
-  >`SELECT number, status FROM work_package
-    WHERE operator_id = ${operatorId}::int AND id = ${packageId}::uuid FOR SHARE`;
-  requireOpen(orNotFound(row, 'package'));
+  await lockOpen(tx, operatorId, packageId, Prisma.sql`FOR SHARE`);
 }
 
 /** Locks a package alone, to change what it is. Refuses: NOT_FOUND, WRONG_STATE when it is not open. */
 export async function lockPackageAlone(tx: Tx, operatorId: number, packageId: string): Promise<void> {
+  await lockOpen(tx, operatorId, packageId, Prisma.sql`FOR NO KEY UPDATE`);
+}
+
+async function lockOpen(tx: Tx, operatorId: number, packageId: string, lock: Prisma.Sql): Promise<void> {
   const [row] = await tx.$queryRaw<
     { number: string; status: string }[]
   >`SELECT number, status FROM work_package
-    WHERE operator_id = ${operatorId}::int AND id = ${packageId}::uuid FOR NO KEY UPDATE`;
-  requireOpen(orNotFound(row, 'package'));
-}
-
-function requireOpen({ number, status }: { readonly number: string; readonly status: string }): void {
+    WHERE operator_id = ${operatorId}::int AND id = ${packageId}::uuid ${lock}`;
+  const { number, status } = orNotFound(row, 'package');
   if (status !== 'open')
     refuse({ code: 'WRONG_STATE', what: `package ${number}`, state: status, needed: 'open' });
 }
