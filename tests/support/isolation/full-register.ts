@@ -6,6 +6,7 @@ import { instantAt } from '../scenario/instants.js';
 import { employ, type Office } from '../scenario/office.js';
 import { done } from '../scenario/problem.js';
 import { Register } from '../scenario/register.js';
+import { release } from '../signing/release-desk.js';
 import { openWork } from './open-work.js';
 import { metRequirement } from './requirements.js';
 
@@ -196,17 +197,7 @@ export async function releasePackage(
   packageId: string,
   password: string,
 ): Promise<string> {
-  const check = done(
-    await certifier.get<{ readonly digest: string; readonly version: number }>(
-      `/api/packages/${packageId}/release-check`,
-    ),
-  );
-  const signed = await certifier.post<WithId>(
-    `/api/packages/${packageId}/release`,
-    { password, digest: check.digest },
-    { ifMatch: `"v${check.version}"` },
-  );
-  return done(signed).id;
+  return done(await release(certifier, packageId, password)).id;
 }
 
 /** Waits until an answer is as wanted. Throws after twenty seconds. */

@@ -1,6 +1,6 @@
-import type { HttpClient } from '../http-client.js';
 import { employ, type Office } from '../scenario/office.js';
 import { done } from '../scenario/problem.js';
+import { signNow } from '../work/sign-now.js';
 import { smallInspection } from '../work/small-procedure.js';
 import {
   capture,
@@ -55,18 +55,10 @@ export async function openWork(
     procedure,
     openPackage,
     step,
-    signature: await signed(technician, first, office.founded.password),
+    signature: await signNow(technician, first, { secret: office.founded.password }),
     entry: counted.entries[0]?.id ?? '',
     photo: pictured.entries[0]?.photoId ?? '',
   };
-}
-
-async function signed(technician: HttpClient, stepId: string, secret: string): Promise<string> {
-  const { digest } = done(
-    await technician.get<{ digest: string }>(`/api/steps/${stepId}/statement?${ASKED}`),
-  );
-  const words = { meaning: 'done', performedAt: PERFORMED, digest, method: 'password', secret };
-  return done(await technician.post<{ id: string }>(`/api/steps/${stepId}/signatures`, words)).id;
 }
 
 /** Requests that name procedures, packages that are worked, and what is in them. */
