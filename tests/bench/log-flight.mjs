@@ -73,6 +73,11 @@ export function flightWays(client, begins = Date.UTC(2023, 0, 1)) {
 
 /** The id the filling gave an airframe. */
 export function airframe(number) {
-  const hex = crypto.createHash('md5').update(`a${number}`).digest('hex');
+  return idOf(`a${number}`);
+}
+
+/** The id the filling made of a text, as md5(text)::uuid does. */
+export function idOf(text) {
+  const hex = crypto.createHash('md5').update(text).digest('hex');
   return hex.replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/, '$1-$2-$3-$4-$5');
 }

@@ -1,5 +1,5 @@
 import assert from 'node:assert/strict';
-import crypto from 'node:crypto';
+import { idOf } from './log-flight.mjs';
 
 // What somebody who knows the tables would write by hand: everything held against the package in one SELECT.
 const byHand = `
@@ -102,11 +102,7 @@ UNION ALL SELECT CASE WHEN component_id IS NULL THEN 'LIMITED_PART_MISSING' WHEN
       CASE WHEN component_id IS NULL THEN 'slot' ELSE 'component' END, coalesce(component_id, slot_id) FROM life
    WHERE component_id IS NULL OR authorisation IS NULL OR authorisation = 'not-authorised' OR gap OR cycles IS NULL OR remaining <= 0`;
 
-const packageId = crypto
-  .createHash('md5')
-  .update('package')
-  .digest('hex')
-  .replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/, '$1-$2-$3-$4-$5');
+const packageId = idOf('package');
 
 const listed = (rows) => rows.map((row) => row.join(' ')).sort();
 
