@@ -5,7 +5,6 @@ import { requireRole } from '../../platform/access/require-role.js';
 import type { Role } from '../../platform/access/roles.js';
 import { type Signer, Signers } from '../../platform/access/signers.js';
 import type { Tx } from '../../platform/database/database.js';
-import { newId } from '../../platform/database/uuid.js';
 import type { ActRequest } from '../../platform/http/act-key.js';
 import { Acts } from '../../platform/http/acts.js';
 import { requireVersion } from '../../platform/http/if-match.js';
@@ -14,7 +13,7 @@ import { refuse } from '../../platform/problems/refusal.error.js';
 import { Clock } from '../../platform/time/clock.js';
 import { Journal } from '../../records/journal/journal.js';
 import { plainJson } from '../../records/journal/plain-json.js';
-import { type Order, ordersOf } from '../../records/work/orders.js';
+import { type Order, ordersOf, recordOrder } from '../../records/work/orders.js';
 import { lockPackageAlone, type PackageHead, packageHead } from '../../records/work/package-head.js';
 import { recordedMoves } from '../../records/work/recorded-moves.js';
 import { type ResolvedOrder, resolveOrder } from '../../records/work/resolve-order.js';
@@ -83,14 +82,14 @@ export class AmendOrderService {
       await tx.$queryRaw`SELECT id FROM work_step WHERE operator_id = ${operatorId}::int
         AND id = ANY (${steps.map((step) => step.id)}::uuid[]) ORDER BY id FOR NO KEY UPDATE`;
       const number = await this.journal.number(tx);
-      const orderId = await replaceOrder(tx, { actor, confirmer, head, before, after, reason, number });
+      const writing = { actor, confirmer, head, before, after, reason, number };
+      const orderId = await replaceOrder(tx, writing);
       const entriesToRenew = await voidEntries(tx, operatorId, steps, { number, reason });
       const { version } = await tx.workPackage.update({
         where: { operatorId_id: { operatorId, id: packageId } },
         data: { version: { increment: 1 } },
         select: { version: true },
       });
-      const writing = { actor, confirmer, head, before, after, reason, number };
       await this.enter(tx, writing, { orderId, entriesToRenew, key: act.key });
       const body = { packageId, orderId, confirmedBy: confirmer.fullName, entriesToRenew, version };
       return { status: 201, body, resource: `/api/packages/${packageId}`, version, number };
@@ -185,23 +184,12 @@ async function replaceOrder(
       where: { operatorId, id: before.id, voidedSeq: null },
       data: { voidedSeq: number, voidReason: reason },
     });
-  const id = newId();
-  await tx.orderedChange.create({
-    data: {
-      operatorId,
-      id,
-      packageId: head.id,
-      slotId: after.slotId,
-      outgoingId: after.outgoing?.id ?? null,
-      incomingId: after.incoming?.id ?? null,
-      ratingId: after.ratingId,
-      removedToId: after.removedToId,
-      reason: after.reason,
-      confirmedById: confirmer.personId,
-      recordedSeq: number,
-    },
+  return recordOrder(tx, operatorId, {
+    packageId: head.id,
+    order: after,
+    number,
+    confirmedById: confirmer.personId,
   });
-  return id;
 }
 
 function orderWords(

@@ -74,7 +74,7 @@ function component(row: OrderedComponent | null): OrderedComponent | null {
   return { id, kind, partNumber, serialNumber, description, engineModelId };
 }
 
-/** Records an order for a slot of a package; the one before it, if any, is voided first. */
+/** Records an order for a slot of a package, and answers its id; the one before it, if any, is voided first. */
 export async function recordOrder(
   tx: Tx,
   operatorId: number,
@@ -90,11 +90,12 @@ export async function recordOrder(
     /** The second person, who confirmed an amendment. */
     readonly confirmedById?: string | null;
   },
-): Promise<void> {
+): Promise<string> {
+  const id = newId();
   await tx.orderedChange.create({
     data: {
       operatorId,
-      id: newId(),
+      id,
       packageId,
       slotId: order.slotId,
       outgoingId: order.outgoing?.id ?? null,
@@ -106,4 +107,5 @@ export async function recordOrder(
       recordedSeq: number,
     },
   });
+  return id;
 }
