@@ -4,7 +4,7 @@ import type { StepDefinition } from '@strutbook/domain/work/step.js';
 import type { Tx } from '../../platform/database/database.js';
 import { toInstant } from '../../platform/http/instants.js';
 import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
-import { airframesOfSlots } from '../../records/stays/stay-facts.js';
+import { airframeAbove } from '../../records/stays/airframe-above.js';
 import { ownDefinitions, stepsOfOrder } from '../../records/work/own-steps.js';
 import { loadProcedure } from '../../records/work/package-parts.js';
 import { refuseOtherProcedure, type WorkedOn } from '../../records/work/procedure-for.js';
@@ -52,7 +52,7 @@ export async function planPackage(
     order?.slotKind === 'engine' || order?.slotKind === 'apu'
       ? (order.incoming?.id ?? order.outgoing?.id ?? null)
       : null;
-  const on = { airframeId, componentId, orderedId, now };
+  const on = { airframeId, componentId, orderedId };
   const definitions = await definitionsOf(tx, operatorId, asked, { order, on });
   refuseMovesUnlikeOrder(definitions, order, asked.procedureId === undefined ? 'steps' : 'procedureId');
   return { airframeId, componentId, ruleSet, order, definitions };
@@ -92,14 +92,8 @@ async function ruleSetOf(
 ): Promise<string> {
   const where = { operatorId_id: { operatorId, id: componentId } };
   orNotFound(await tx.component.findUnique({ where, select: { id: true } }), 'component', 'componentId');
-  const stay = await tx.stay.findFirst({
-    where: { operatorId, componentId, voidedSeq: null, toAt: null, slotId: { not: null } },
-    select: { slotId: true },
-  });
-  const [hangsOn] = stay?.slotId == null ? [] : await airframesOfSlots(tx, operatorId, [stay.slotId], now);
-  if (hangsOn !== undefined)
-    return (await tx.airframe.findUniqueOrThrow({ where: { operatorId_id: { operatorId, id: hangsOn } } }))
-      .ruleSet;
+  const hangsOn = await airframeAbove(tx, operatorId, componentId);
+  if (hangsOn !== null) return hangsOn.ruleSet;
   if (ruleSet === undefined || ruleSetOn(ruleSet, dateOf(toInstant(now))) === null)
     refuse({
       code: 'INVALID_FIELDS',

@@ -8,6 +8,7 @@ import { toInstant } from '../../platform/http/instants.js';
 import { refuse } from '../../platform/problems/refusal.error.js';
 import { Clock } from '../../platform/time/clock.js';
 import { Authorisations } from '../../records/authorisations/authorisations.js';
+import { airframeAbove } from '../../records/stays/airframe-above.js';
 import type { PackageHead } from '../../records/work/package-head.js';
 import type { Meaning } from './signed-words.js';
 
@@ -58,11 +59,5 @@ export class SignerAuthority {
 async function typeOf(tx: Tx, operatorId: number, head: PackageHead): Promise<string | null> {
   if (head.airframe !== null) return head.airframe.typeId;
   if (head.component === null) return null;
-  const [row] = await tx.$queryRaw<{ typeId: string | null }[]>`
-    SELECT a.airframe_type_id AS "typeId" FROM stay st
-      JOIN airframe a ON a.operator_id = st.operator_id
-       AND a.id = airframe_of_slot(st.operator_id, st.slot_id, now(), false)
-     WHERE st.operator_id = ${operatorId}::int AND st.component_id = ${head.component.id}::uuid
-       AND st.voided_seq IS NULL AND st.to_at IS NULL AND st.slot_id IS NOT NULL`;
-  return row?.typeId ?? null;
+  return (await airframeAbove(tx, operatorId, head.component.id))?.typeId ?? null;
 }

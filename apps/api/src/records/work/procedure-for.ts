@@ -1,6 +1,6 @@
 import type { Tx } from '../../platform/database/database.js';
 import { refuse } from '../../platform/problems/refusal.error.js';
-import { airframesOfSlots } from '../stays/stay-facts.js';
+import { airframeAbove } from '../stays/airframe-above.js';
 
 /** What a procedure is for: a type of airframe, a model of engine, or any. */
 export interface ProcedureFor {
@@ -13,7 +13,6 @@ export interface WorkedOn {
   readonly airframeId: string | null;
   readonly componentId: string | null;
   readonly orderedId: string | null;
-  readonly now: Date;
 }
 
 /**
@@ -47,28 +46,12 @@ function refuseAs(what: string): never {
 async function typeWorkedOn(
   tx: Tx,
   operatorId: number,
-  { airframeId, componentId, now }: WorkedOn,
+  { airframeId, componentId }: WorkedOn,
 ): Promise<string | null> {
-  const id =
-    airframeId ?? (componentId === null ? null : await airframeAbove(tx, operatorId, componentId, now));
-  if (id === null) return null;
-  const where = { operatorId_id: { operatorId, id } };
+  if (airframeId === null)
+    return componentId === null ? null : ((await airframeAbove(tx, operatorId, componentId))?.typeId ?? null);
+  const where = { operatorId_id: { operatorId, id: airframeId } };
   return (await tx.airframe.findUniqueOrThrow({ where, select: { airframeTypeId: true } })).airframeTypeId;
-}
-
-async function airframeAbove(
-  tx: Tx,
-  operatorId: number,
-  componentId: string,
-  now: Date,
-): Promise<string | null> {
-  const stay = await tx.stay.findFirst({
-    where: { operatorId, componentId, voidedSeq: null, toAt: null, slotId: { not: null } },
-    select: { slotId: true },
-  });
-  return stay?.slotId == null
-    ? null
-    : ((await airframesOfSlots(tx, operatorId, [stay.slotId], now))[0] ?? null);
 }
 
 async function modelsWorkedOn(
