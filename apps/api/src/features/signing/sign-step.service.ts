@@ -9,7 +9,7 @@ import type { ActRequest } from '../../platform/http/act-key.js';
 import { Acts, type Done } from '../../platform/http/acts.js';
 import { fromInstant, instantToWire, toInstant } from '../../platform/http/instants.js';
 import { toObjection } from '../../platform/http/objection.dto.js';
-import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
+import { refuse } from '../../platform/problems/refusal.error.js';
 import { Clock } from '../../platform/time/clock.js';
 import { refuseFuture } from '../../platform/time/refuse-future.js';
 import { Journal } from '../../records/journal/journal.js';
@@ -17,7 +17,7 @@ import { plainJson } from '../../records/journal/plain-json.js';
 import { stepFacts } from '../../records/work/kept-step.js';
 import { type Order, ordersOf } from '../../records/work/orders.js';
 import { type PackageHead, packageHead } from '../../records/work/package-head.js';
-import { loadStepForUpdate, loadSteps, packageOfStep, touchStep } from '../../records/work/step-records.js';
+import { loadStepForUpdate, outlineOfStep, stepIn, touchStep } from '../../records/work/step-records.js';
 import { type Covered, requireSignable } from './may-be-signed.js';
 import { type SealedSignature, sealSignature } from './sealed-signature.js';
 import { type Asked, type Meaning, wordsOf } from './signed-words.js';
@@ -38,7 +38,6 @@ export interface SignStep extends Proof {
 /** A step under its lock, with all that its signature rests on. */
 interface Ready {
   readonly head: PackageHead;
-  readonly order: Order | null;
   readonly orders: readonly Order[];
   readonly step: StepFacts;
   readonly all: readonly StepFacts[];
@@ -86,7 +85,7 @@ export class SignStepService {
     return this.acts.perform(signer, act, async (tx) => {
       const { meaning } = signing;
       const ready = await this.lock(tx, signer, signing);
-      const { head, step, all, performedAt } = ready;
+      const { head, step, all } = ready;
       await this.authority.check(tx, signer, meaning, head);
       const asked: Asked = { ...ready, meaning, signer, reinspectionReason: signing.reinspectionReason };
       const now = toInstant(this.clock.now());
@@ -100,18 +99,8 @@ export class SignStepService {
           now: digest,
         });
       const number = await this.journal.number(tx);
-      const writing = {
-        ...ready,
-        signer,
-        tablet: actor,
-        statement,
-        covered,
-        meaning,
-        now,
-        number,
-        key: act.key,
-      };
-      return this.write(tx, { ...writing, performedAt });
+      const given = { signer, tablet: actor, statement, covered, meaning, now, number, key: act.key };
+      return this.write(tx, { ...ready, ...given });
     });
   }
 
@@ -122,20 +111,18 @@ export class SignStepService {
   private async lock(tx: Tx, { operatorId }: Signer, signing: SignStep): Promise<Ready> {
     const { stepId, meaning } = signing;
     const performedAt = toInstant(signing.performedAt);
-    const packageId = await packageOfStep(tx, operatorId, stepId);
-    const seen = stepIn(await loadSteps(tx, operatorId, packageId), stepId);
-    const direction = meaning === 'done' ? seen.definition.moves : null;
+    const { packageId, moves } = await outlineOfStep(tx, operatorId, stepId);
+    const direction = meaning === 'done' ? moves : null;
     const [orderSeen = null] = direction === null ? [] : await ordersOf(tx, operatorId, packageId);
     if (direction !== null && orderSeen !== null)
       await this.moves.lock(tx, operatorId, { order: orderSeen, direction, at: performedAt });
     const locked = await loadStepForUpdate(tx, operatorId, stepId);
     const orders = await ordersOf(tx, operatorId, packageId);
-    const [order = null] = orders;
-    if (direction !== null && order?.id !== orderSeen?.id)
+    if (direction !== null && orders[0]?.id !== orderSeen?.id)
       refuse({ code: 'CHECK_CHANGED', what: 'the order' });
     const all = locked.all.map(stepFacts);
     const head = await packageHead(tx, operatorId, packageId);
-    return { head, order, orders, step: stepIn(all, stepId), all, performedAt };
+    return { head, orders, step: stepIn(all, stepId), all, performedAt };
   }
 
   private async write(tx: Tx, writing: Writing): Promise<Done<GivenSignatureDto>> {
@@ -193,11 +180,11 @@ export class SignStepService {
 
   private move(
     tx: Tx,
-    { signer, head, order, step, all, meaning, performedAt, number }: Writing,
+    { signer, head, orders: [order], step, all, meaning, performedAt, number }: Writing,
   ): Promise<MadeMove> {
     const direction = step.definition.moves;
     if (meaning !== 'done' || direction === null) return Promise.resolve(NOTHING_MOVED);
-    if (order === null)
+    if (order === undefined)
       refuse({
         code: 'REFUSED_BY_FACTS',
         field: 'order',
@@ -210,12 +197,12 @@ export class SignStepService {
 
   private async enter(
     tx: Tx,
-    { signer, tablet, head, order, step, meaning, performedAt, number, key }: Writing,
+    { signer, tablet, head, orders: [order], step, meaning, performedAt, number, key }: Writing,
     { id, sealed, made }: { readonly id: string; readonly sealed: SealedSignature; readonly made: MadeMove },
   ): Promise<void> {
     const { number: stepNumber, title } = step.definition;
     const moved = made.moved.map((each) => each.id);
-    const places = moved.length === 0 ? [] : [order?.position?.id ?? []].flat();
+    const place = moved.length === 0 ? undefined : order?.position?.id;
     await this.journal.append(tx, signer, {
       number,
       stream: head.id,
@@ -234,15 +221,8 @@ export class SignStepService {
         signatureHash: sealed.hash,
         moved: made.moved,
       }),
-      about: [step.id, ...(head.airframe === null ? [] : [head.airframe.id]), ...places, ...moved],
+      about: [step.id, head.airframe?.id, place, ...moved].filter((each) => each !== undefined),
       key,
     });
   }
-}
-
-function stepIn(steps: readonly StepFacts[], stepId: string): StepFacts {
-  return orNotFound(
-    steps.find((each) => each.id === stepId),
-    'step',
-  );
 }

@@ -6,7 +6,7 @@ import { toInstant } from '../../platform/http/instants.js';
 import { orNotFound } from '../../platform/problems/refusal.error.js';
 import { ordersOf } from '../../records/work/orders.js';
 import { packageHead } from '../../records/work/package-head.js';
-import { loadSteps, packageOfStep } from '../../records/work/step-records.js';
+import { loadSteps, outlineOfStep, stepIn } from '../../records/work/step-records.js';
 import type { MissingDto } from '../../records/work/wire/step.dto.js';
 import { type Asked, type Meaning, wordsOf } from './signed-words.js';
 import type { StatementDto } from './signing.dto.js';
@@ -30,12 +30,9 @@ export class StatementsService {
     return this.database.inOperator(actor, async (tx) => {
       const { operatorId } = actor;
       const { stepId, meaning } = query;
-      const packageId = await packageOfStep(tx, operatorId, stepId);
+      const { packageId } = await outlineOfStep(tx, operatorId, stepId);
       const all = await loadSteps(tx, operatorId, packageId);
-      const step = orNotFound(
-        all.find((each) => each.id === stepId),
-        'step',
-      );
+      const step = stepIn(all, stepId);
       const asked: Asked = {
         head: await packageHead(tx, operatorId, packageId),
         orders: await ordersOf(tx, operatorId, packageId),

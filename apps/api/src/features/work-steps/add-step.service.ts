@@ -2,14 +2,14 @@ import { Injectable } from '@nestjs/common';
 import type { Actor } from '../../platform/access/actor.js';
 import type { ActRequest } from '../../platform/http/act-key.js';
 import { Acts } from '../../platform/http/acts.js';
-import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
+import { refuse } from '../../platform/problems/refusal.error.js';
 import { Journal } from '../../records/journal/journal.js';
 import { plainJson } from '../../records/journal/plain-json.js';
 import { createSteps } from '../../records/work/create-steps.js';
 import { ADDED, ownDefinitions } from '../../records/work/own-steps.js';
 import { lockPackageAlone, packageHead } from '../../records/work/package-head.js';
 import { refuseUnsoundSteps } from '../../records/work/sound-content.js';
-import { loadKeptSteps } from '../../records/work/step-records.js';
+import { loadKeptSteps, stepIn } from '../../records/work/step-records.js';
 import type { OwnStepDto } from '../../records/work/wire/own-step.dto.js';
 import type { StepDto } from '../../records/work/wire/step.dto.js';
 import { stepToWire } from '../../records/work/wire/step.mapper.js';
@@ -63,11 +63,7 @@ export class AddStepService {
         key: act.key,
       });
       const all = await loadKeptSteps(tx, operatorId, packageId);
-      const step = orNotFound(
-        all.find((each) => each.id === id),
-        'step',
-      );
-      const body = stepToWire(step, all);
+      const body = stepToWire(stepIn(all, id ?? ''), all);
       return { status: 201, body, version: body.version, resource: `/api/steps/${body.id}`, number };
     });
   }

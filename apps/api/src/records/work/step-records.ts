@@ -55,11 +55,24 @@ export async function loadStepsOfPackages(
   return rows.map(keptStep);
 }
 
-/** The package of a step. Refuses: NOT_FOUND. */
-export async function packageOfStep(tx: Tx, operatorId: number, stepId: string): Promise<string> {
+/** The package of a step and what it moves, neither of which ever changes. Refuses: NOT_FOUND. */
+export async function outlineOfStep(
+  tx: Tx,
+  operatorId: number,
+  stepId: string,
+): Promise<{ readonly packageId: string; readonly moves: StepDefinition['moves'] }> {
   const where = { operatorId_id: { operatorId, id: stepId } };
-  const row = await tx.workStep.findUnique({ where, select: { packageId: true } });
-  return orNotFound(row, 'step').packageId;
+  const row = await tx.workStep.findUnique({ where, select: { packageId: true, definition: true } });
+  const { packageId, definition } = orNotFound(row, 'step');
+  return { packageId, moves: (JSON.parse(definition) as StepDefinition).moves };
+}
+
+/** The step of that id. Refuses: NOT_FOUND. */
+export function stepIn<S extends { readonly id: string }>(steps: readonly S[], id: string): S {
+  return orNotFound(
+    steps.find((each) => each.id === id),
+    'step',
+  );
 }
 
 /**
@@ -68,16 +81,12 @@ export async function packageOfStep(tx: Tx, operatorId: number, stepId: string):
  * Refuses: NOT_FOUND, WRONG_STATE when the package is not open.
  */
 export async function loadStepForUpdate(tx: Tx, operatorId: number, stepId: string): Promise<LockedStep> {
-  const packageId = await packageOfStep(tx, operatorId, stepId);
+  const { packageId } = await outlineOfStep(tx, operatorId, stepId);
   await lockOpenPackage(tx, operatorId, packageId);
   await tx.$queryRaw`SELECT id FROM work_step
     WHERE operator_id = ${operatorId}::int AND id = ${stepId}::uuid FOR NO KEY UPDATE`;
   const all = await loadKeptSteps(tx, operatorId, packageId);
-  const step = orNotFound(
-    all.find((each) => each.id === stepId),
-    'step',
-  );
-  return { packageId, step, all };
+  return { packageId, step: stepIn(all, stepId), all };
 }
 
 /** SHA-256 of a step's content: its definition and its entries that are not voided. Total. */
