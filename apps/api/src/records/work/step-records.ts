@@ -5,6 +5,7 @@ import { stepContent } from '@strutbook/domain/work/step-content.js';
 import type { StepFacts } from '@strutbook/domain/work/step-standing.js';
 import { canonical, type Json } from '@strutbook/journal/canonical.js';
 import type { Tx } from '../../platform/database/database.js';
+import { Prisma } from '../../platform/database/generated/client.js';
 import { orNotFound } from '../../platform/problems/refusal.error.js';
 import { type KeptStep, keptStep, type StepRow, stepFacts } from './kept-step.js';
 import { lockOpenPackage } from './package-head.js';
@@ -27,11 +28,15 @@ export function loadKeptSteps(tx: Tx, operatorId: number, packageId: string): Pr
 }
 
 /** The same of several packages at once, package by package. */
-export async function loadStepsOfPackages(
+export function loadStepsOfPackages(
   tx: Tx,
   operatorId: number,
   packageIds: readonly string[],
 ): Promise<KeptStep[]> {
+  return stepsWhere(tx, operatorId, Prisma.sql`w.package_id = ANY (${[...packageIds]}::uuid[])`);
+}
+
+async function stepsWhere(tx: Tx, operatorId: number, which: Prisma.Sql): Promise<KeptStep[]> {
   const rows = await tx.$queryRaw<StepRow[]>`
     SELECT w.id, w.package_id AS "packageId", w.version, encode(w.content_hash, 'hex') AS "contentHash", w.definition,
       coalesce((SELECT json_agg(json_build_object('id', e.id, 'capture', e.capture, 'point', e.point, 'kind', e.kind,
@@ -50,7 +55,7 @@ export async function loadStepsOfPackages(
           'reinspectionReason', ss.reinspection_reason) ORDER BY ss.recorded_seq, ss.id)
         FROM step_signature ss JOIN signature s ON s.operator_id = ss.operator_id AND s.id = ss.signature_id
        WHERE ss.operator_id = w.operator_id AND ss.step_id = w.id), '[]') AS signatures
-    FROM work_step w WHERE w.operator_id = ${operatorId}::int AND w.package_id = ANY (${[...packageIds]}::uuid[])
+    FROM work_step w WHERE w.operator_id = ${operatorId}::int AND ${which}
     ORDER BY w.package_id, w.number`;
   return rows.map(keptStep);
 }
@@ -99,16 +104,8 @@ export function hashOfStep(
 }
 
 /** Writes the hash of the step's content as it now stands and raises its version; the step's lock is held. */
-export async function rehash(
-  tx: Tx,
-  operatorId: number,
-  { packageId, id }: Pick<KeptStep, 'packageId' | 'id'>,
-): Promise<KeptStep> {
-  const all = await loadKeptSteps(tx, operatorId, packageId);
-  const step = orNotFound(
-    all.find((each) => each.id === id),
-    'step',
-  );
+export async function rehash(tx: Tx, operatorId: number, { id }: Pick<KeptStep, 'id'>): Promise<KeptStep> {
+  const step = stepIn(await stepsWhere(tx, operatorId, Prisma.sql`w.id = ${id}::uuid`), id);
   const { definition, entries } = stepFacts(step);
   const contentHash = hashOfStep(definition, entries);
   const where = { operatorId_id: { operatorId, id } };
