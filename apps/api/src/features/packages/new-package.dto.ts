@@ -1,10 +1,9 @@
 import { Type } from 'class-transformer';
 import { ArrayMaxSize, IsArray, IsIn, IsOptional, IsUUID, MaxLength, ValidateNested } from 'class-validator';
 import { IsText } from '../../platform/http/field-forms.js';
-import type { PackageKind } from '../../records/work/package-head.js';
+import { PACKAGE_KINDS, type PackageKind } from '../../records/work/package-head.js';
 import { NewOrderDto } from '../../records/work/wire/order.dto.js';
 import { OwnStepDto } from '../../records/work/wire/own-step.dto.js';
-import { PACKAGE_KINDS } from './packages.dto.js';
 
 /** A requirement that the work is to meet, and what it is held against: exactly one of the three, or none for what the package is on. */
 export class NewPackageRequirementDto {

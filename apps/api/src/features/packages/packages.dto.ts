@@ -1,16 +1,8 @@
 import { Type } from 'class-transformer';
 import { IsIn, IsInt, IsOptional, IsUUID, Max, Min } from 'class-validator';
 import { CountersDto } from '../../platform/http/counters.dto.js';
-import type { PackageKind, PackageStatus } from '../../records/work/package-head.js';
+import { PACKAGE_KINDS, type PackageKind, type PackageStatus } from '../../records/work/package-head.js';
 import { OrderDto } from '../../records/work/wire/order.dto.js';
-
-export const PACKAGE_KINDS = [
-  'engine-change',
-  'pod-swap',
-  'inspection',
-  'component-change',
-  'directive',
-] as const;
 
 /** Which packages. */
 export class PackagesQueryDto {

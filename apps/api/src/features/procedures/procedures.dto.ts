@@ -1,15 +1,13 @@
 import { Type } from 'class-transformer';
 import { IsDefined, IsIn, IsOptional, Matches, MaxLength, ValidateNested } from 'class-validator';
 import { IsText } from '../../platform/http/field-forms.js';
-import type { PackageKind } from '../../records/work/package-head.js';
+import { PACKAGE_KINDS, type PackageKind } from '../../records/work/package-head.js';
 import { ProcedureContentDto } from '../../records/work/wire/procedure-content.dto.js';
-
-const KINDS = ['engine-change', 'pod-swap', 'inspection', 'component-change', 'directive'] as const;
 
 /** Which procedures. */
 export class ProceduresQueryDto {
   @IsOptional()
-  @IsIn(KINDS)
+  @IsIn(PACKAGE_KINDS)
   kind?: PackageKind;
 }
 
@@ -29,7 +27,7 @@ export class NewProcedureDto {
   @MaxLength(200)
   title!: string;
 
-  @IsIn(KINDS)
+  @IsIn(PACKAGE_KINDS)
   kind!: PackageKind;
 
   /** The approved data it is made from. */

@@ -2,7 +2,16 @@ import type { Tx } from '../../platform/database/database.js';
 import { Prisma } from '../../platform/database/generated/client.js';
 import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
 
-export type PackageKind = 'engine-change' | 'pod-swap' | 'inspection' | 'component-change' | 'directive';
+/** What packages, and the procedures for them, are of. */
+export const PACKAGE_KINDS = [
+  'engine-change',
+  'pod-swap',
+  'inspection',
+  'component-change',
+  'directive',
+] as const;
+
+export type PackageKind = (typeof PACKAGE_KINDS)[number];
 export type PackageStatus = 'open' | 'released' | 'withdrawn';
 
 /** What a package is, and of what. */
