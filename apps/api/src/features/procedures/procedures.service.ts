@@ -3,7 +3,7 @@ import { Injectable } from '@nestjs/common';
 import type { ProcedureContent } from '@strutbook/domain/work/step.js';
 import { canonical } from '@strutbook/journal/canonical.js';
 import type { Actor } from '../../platform/access/actor.js';
-import { Database } from '../../platform/database/database.js';
+import { Database, type Tx } from '../../platform/database/database.js';
 import { newId } from '../../platform/database/uuid.js';
 import type { ActRequest } from '../../platform/http/act-key.js';
 import { Acts } from '../../platform/http/acts.js';
@@ -43,24 +43,7 @@ export class ProceduresService {
 
   /** One revision with its content. Refuses: NOT_FOUND. */
   get(actor: Actor, id: string): Promise<ProcedureDto> {
-    return this.database.inOperator(actor, async (tx) => {
-      const where = { operatorId_id: { operatorId: actor.operatorId, id } };
-      const include = { airframeType: true, engineModel: true } as const;
-      const row = orNotFound(await tx.procedure.findUnique({ where, include }), 'procedure');
-      return {
-        id: row.id,
-        code: row.code,
-        revision: row.revision,
-        title: row.title,
-        kind: row.kind as ProcedureDto['kind'],
-        document: row.document,
-        documentRevision: row.documentRevision,
-        airframeType: row.airframeType?.designation ?? null,
-        engineModel: row.engineModel?.designation ?? null,
-        content: JSON.parse(row.content) as ProcedureDto['content'],
-        contentHash: Buffer.from(row.contentHash).toString('hex'),
-      };
-    });
+    return this.database.inOperator(actor, (tx) => read(tx, actor.operatorId, id));
   }
 
   /** Records a revision. Refuses: ALREADY_EXISTS (code and revision), INVALID_FIELDS (a content that cannot be worked). */
@@ -94,14 +77,7 @@ export class ProceduresService {
           recordedSeq: number,
         },
       });
-      const body: ProcedureDto = {
-        id,
-        ...asked,
-        airframeType,
-        engineModel,
-        content: JSON.parse(text) as ProcedureDto['content'],
-        contentHash: contentHash.toString('hex'),
-      };
+      const body = await read(tx, operatorId, id);
       await this.journal.append(tx, actor, {
         number,
         stream: id,
@@ -118,4 +94,23 @@ export class ProceduresService {
       return { status: 201, body, resource: `/api/procedures/${id}`, number };
     });
   }
+}
+
+async function read(tx: Tx, operatorId: number, id: string): Promise<ProcedureDto> {
+  const where = { operatorId_id: { operatorId, id } };
+  const include = { airframeType: true, engineModel: true } as const;
+  const row = orNotFound(await tx.procedure.findUnique({ where, include }), 'procedure');
+  return {
+    id: row.id,
+    code: row.code,
+    revision: row.revision,
+    title: row.title,
+    kind: row.kind as ProcedureDto['kind'],
+    document: row.document,
+    documentRevision: row.documentRevision,
+    airframeType: row.airframeType?.designation ?? null,
+    engineModel: row.engineModel?.designation ?? null,
+    content: JSON.parse(row.content) as ProcedureDto['content'],
+    contentHash: Buffer.from(row.contentHash).toString('hex'),
+  };
 }
