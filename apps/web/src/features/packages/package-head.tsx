@@ -49,7 +49,7 @@ function ToMeet({ work: { requirements } }: { readonly work: WorkPackage }) {
       {requirements.map(({ id, requirementId, code, title, subject }, place) => (
         <span key={id}>
           {place > 0 && '; '}
-          <RouteLink href={`/register/requirements/${requirementId}`}>
+          <RouteLink href={`/requirements/${requirementId}`}>
             <SerialText>{code}</SerialText>
           </RouteLink>{' '}
           {title}, {subject}
