@@ -89,10 +89,9 @@ export function RequirementsSection({ opening }: SectionProps) {
   const { draft, place } = opening;
   const query = useQuery(dutiesQuery(orderOn(draft)));
   const ordered = isOrdered(draft) && place !== null;
-  // A position is known here by its number alone: 'ZZ-417 position 3'.
-  const isHere = ({ componentId, positionId, subject }: Duty): boolean =>
+  const isHere = ({ componentId, positionId }: Duty): boolean =>
     (place?.there != null && componentId === place.there.id) ||
-    (positionId !== null && place !== null && subject.endsWith(` position ${place.value}`));
+    (positionId !== null && positionId === place?.positionId);
   return (
     <Answered query={query} doing="Reading the requirements" lines={4}>
       {(duties) =>

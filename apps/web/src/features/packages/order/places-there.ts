@@ -9,6 +9,8 @@ export interface OrderPlace {
   readonly value: string;
   readonly label: string;
   readonly kind: string;
+  /** Null for a place inside a component. */
+  readonly positionId: string | null;
   readonly there: Standing | null;
 }
 
@@ -35,6 +37,7 @@ function positionPlace(position: PositionView, slot: ChangeSlot): OrderPlace {
     value: String(position.number),
     label: `${where}: ${there?.serialNumber ?? 'empty'}`,
     kind: slot,
+    positionId: position.positionId,
     there,
   };
 }
@@ -46,6 +49,7 @@ function slotPlaces(slots: readonly Slot[]): OrderPlace[] {
       value: id,
       label: `${name}: ${component?.serialNumber ?? 'empty'}`,
       kind,
+      positionId: null,
       there:
         component === null
           ? null
