@@ -1,14 +1,7 @@
 import type { Tx } from '../../platform/database/database.js';
 import type { Authorisation } from '../../platform/database/generated/client.js';
-import { dayFromWire, dayToWire } from '../../platform/http/instants.js';
+import { dayToWire } from '../../platform/http/instants.js';
 import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
-
-/** The day a checked text means. Throws on one that was not checked. */
-export function dayOf(text: string): Date {
-  const day = dayFromWire(text);
-  if (day === null) throw new Error(`checked before: not a day: ${text}`);
-  return day;
-}
 
 /** Refuses an end that lies before the start. */
 export function refuseEndBeforeStart(fromOn: string, toOn: string | null, field: string): void {

@@ -4,14 +4,13 @@ import { Database, type Tx } from '../../platform/database/database.js';
 import { newId } from '../../platform/database/uuid.js';
 import type { ActRequest } from '../../platform/http/act-key.js';
 import { Acts, type Done } from '../../platform/http/acts.js';
-import { dayToWire } from '../../platform/http/instants.js';
+import { dayOf, dayToWire } from '../../platform/http/instants.js';
 import { orNotFound } from '../../platform/problems/refusal.error.js';
 import { Clock } from '../../platform/time/clock.js';
 import { Journal } from '../../records/journal/journal.js';
 import type { AuthorisationDto, AuthorisationsQueryDto, NewAuthorisationDto } from './authorisation.dto.js';
 import { authorisationToWire, WITH_NAMES } from './authorisation.mapper.js';
 import {
-  dayOf,
   lockAuthorisation,
   lockPerson,
   refuseEndBeforeStart,

@@ -4,7 +4,7 @@ import { Database, type Tx } from '../../platform/database/database.js';
 import { newId } from '../../platform/database/uuid.js';
 import type { ActRequest } from '../../platform/http/act-key.js';
 import { Acts } from '../../platform/http/acts.js';
-import { dayFromWire } from '../../platform/http/instants.js';
+import { dayOf } from '../../platform/http/instants.js';
 import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
 import { DuePoints } from '../../records/due-points/due-points.js';
 import { Journal } from '../../records/journal/journal.js';
@@ -73,8 +73,7 @@ export class LifeLimitsService {
         document,
         revision,
       };
-      const effectiveOn = dayFromWire(asked.effectiveOn);
-      if (effectiveOn === null) throw new Error('checked before: a day that is none');
+      const effectiveOn = dayOf(asked.effectiveOn);
       await tx.lifeLimit.create({
         data: { operatorId, id, engineModelId, ...limit, effectiveOn, recordedSeq: number },
       });

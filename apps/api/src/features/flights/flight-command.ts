@@ -4,7 +4,7 @@ import type { Counts } from '@strutbook/domain/usage/counts.js';
 import { flightCounts, planFlight } from '@strutbook/domain/usage/flight.js';
 import { canonical, type Json } from '@strutbook/journal/canonical.js';
 import { newId } from '../../platform/database/uuid.js';
-import { fromWire, toInstant } from '../../platform/http/instants.js';
+import { momentOf, toInstant } from '../../platform/http/instants.js';
 import { RefusalError, refuse } from '../../platform/problems/refusal.error.js';
 import type { NewFlightDto, NewFlightExceptionDto } from './flight.dto.js';
 
@@ -101,9 +101,7 @@ function fieldOf(refusal: { readonly code: string; readonly field?: string }): s
 }
 
 function instantOf(text: string): Instant {
-  const at = fromWire(text);
-  if (at === null) throw new Error(`checked before: not an instant: ${text}`);
-  return instant(toInstant(at));
+  return instant(toInstant(momentOf(text)));
 }
 
 /** The request's own members, without the class around them. */

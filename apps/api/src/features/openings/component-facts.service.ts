@@ -5,6 +5,7 @@ import { Database, type Tx } from '../../platform/database/database.js';
 import { newId } from '../../platform/database/uuid.js';
 import type { ActRequest } from '../../platform/http/act-key.js';
 import { Acts } from '../../platform/http/acts.js';
+import { momentOf } from '../../platform/http/instants.js';
 import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
 import { Clock } from '../../platform/time/clock.js';
 import { refuseFuture } from '../../platform/time/refuse-future.js';
@@ -22,7 +23,7 @@ import type {
   TraceGapDto,
 } from './component-facts.dto.js';
 import { gapAcceptanceToWire, ratingChangeToWire, resetToWire, traceGapToWire } from './facts.mapper.js';
-import { type LockedComponent, lockComponent, momentOf, refuseMoment } from './moment.js';
+import { type LockedComponent, lockComponent, refuseMoment } from './moment.js';
 import { readOpenings } from './openings.service.js';
 
 interface NewFact<T> {

@@ -1,5 +1,5 @@
 import type { Tx } from '../../platform/database/database.js';
-import { dayToWire, fromWire, toInstant } from '../../platform/http/instants.js';
+import { dayToWire, toInstant } from '../../platform/http/instants.js';
 import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
 import { airframesOfSlots, lockForStays } from '../../records/stays/stay-facts.js';
 
@@ -9,13 +9,6 @@ export interface LockedComponent {
   readonly kind: string;
   readonly engineModelId: string | null;
   readonly airframeIds: readonly string[];
-}
-
-/** The instant a checked text means. Throws on one that was not checked. */
-export function momentOf(text: string): Date {
-  const at = fromWire(text);
-  if (at === null) throw new Error(`checked before: not an instant: ${text}`);
-  return at;
 }
 
 /** Locks the component, after the airframes it is on at that instant. Refuses: NOT_FOUND. */

@@ -4,13 +4,13 @@ import { Database, type Tx } from '../../platform/database/database.js';
 import { newId } from '../../platform/database/uuid.js';
 import type { ActRequest } from '../../platform/http/act-key.js';
 import { Acts } from '../../platform/http/acts.js';
+import { momentOf } from '../../platform/http/instants.js';
 import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
 import { Clock } from '../../platform/time/clock.js';
 import { refuseFuture } from '../../platform/time/refuse-future.js';
 import { DuePoints } from '../../records/due-points/due-points.js';
 import { Journal } from '../../records/journal/journal.js';
 import { openingsToWire } from './facts.mapper.js';
-import { momentOf } from './moment.js';
 import type { NewOpeningDto, OpeningDto } from './opening.dto.js';
 import { lockSubject, openingRatings, refuseOpening, type Subject } from './opening-rules.js';
 

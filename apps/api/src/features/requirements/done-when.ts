@@ -1,5 +1,5 @@
 import { startOfDay } from '@strutbook/domain/units/calendar.js';
-import { dayFromWire, fromInstant, fromWire } from '../../platform/http/instants.js';
+import { dayOf, fromInstant, momentOf } from '../../platform/http/instants.js';
 import { refuse } from '../../platform/problems/refusal.error.js';
 import { zoneOf } from '../../records/requirements/marks.js';
 import type { Subject } from '../../records/requirements/subjects.js';
@@ -14,10 +14,9 @@ export function doneWhen(
   subject: Subject,
 ): { readonly at: Date; readonly doneOn: Date } {
   const zone = zoneOf(subject);
-  const instant = at == null ? null : fromWire(at);
+  const instant = at == null ? null : momentOf(at);
   const day = on ?? (instant === null ? null : dayIn(zone, instant));
-  const doneOn = day === null ? null : dayFromWire(day);
-  if ((at == null) === (on == null) || day === null || doneOn === null)
+  if ((at == null) === (on == null) || day === null)
     return refuse({
       code: 'INVALID_FIELDS',
       fields: [
@@ -28,5 +27,5 @@ export function doneWhen(
         },
       ],
     });
-  return { at: instant ?? fromInstant(startOfDay(day, offsetAtStartOf(zone, day))), doneOn };
+  return { at: instant ?? fromInstant(startOfDay(day, offsetAtStartOf(zone, day))), doneOn: dayOf(day) };
 }

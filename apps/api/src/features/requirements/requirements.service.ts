@@ -4,7 +4,7 @@ import { Database, type Tx } from '../../platform/database/database.js';
 import { newId } from '../../platform/database/uuid.js';
 import type { ActRequest } from '../../platform/http/act-key.js';
 import { Acts } from '../../platform/http/acts.js';
-import { dayFromWire, dayToWire } from '../../platform/http/instants.js';
+import { dayOf, dayToWire } from '../../platform/http/instants.js';
 import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
 import { Clock } from '../../platform/time/clock.js';
 import { DuePoints } from '../../records/due-points/due-points.js';
@@ -102,8 +102,8 @@ export class RequirementsService {
           operatorId,
           id,
           ...row,
-          fromOn: fromOn === null ? null : dayFromWire(fromOn),
-          effectiveOn: dayFromWire(effectiveOn) ?? this.clock.now(),
+          fromOn: fromOn === null ? null : dayOf(fromOn),
+          effectiveOn: dayOf(effectiveOn),
           recordedSeq: number,
         },
       });

@@ -4,8 +4,7 @@ import type { Actor } from '../../platform/access/actor.js';
 import { CurrentActor } from '../../platform/access/current-actor.js';
 import { ActKey, type ActRequest } from '../../platform/http/act-key.js';
 import { Id } from '../../platform/http/id.js';
-import { fromWire } from '../../platform/http/instants.js';
-import { orNotFound } from '../../platform/problems/refusal.error.js';
+import { momentOf } from '../../platform/http/instants.js';
 import { SignStepService } from './sign-step.service.js';
 import {
   GivenSignatureDto,
@@ -37,7 +36,7 @@ export class SigningController {
     return this.statements.statement(actor, {
       stepId,
       meaning,
-      performedAt: minuteOf(performedAt),
+      performedAt: momentOf(performedAt),
       signInName: signInName ?? null,
       reinspectionReason: reinspectionReason ?? null,
     });
@@ -54,7 +53,7 @@ export class SigningController {
     return this.signStep.sign(actor, act, {
       ...signing,
       stepId,
-      performedAt: minuteOf(performedAt),
+      performedAt: momentOf(performedAt),
       reinspectionReason: reinspectionReason ?? null,
     });
   }
@@ -70,9 +69,4 @@ export class SigningController {
   ): Promise<UndoneSignatureDto> {
     return this.undoSignature.undo(actor, act, { ...undoing, signatureId });
   }
-}
-
-/** The minute a checked text means. */
-function minuteOf(text: string): Date {
-  return orNotFound(fromWire(text), 'minute', 'performedAt');
 }

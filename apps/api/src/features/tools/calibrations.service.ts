@@ -4,7 +4,7 @@ import type { Tx } from '../../platform/database/database.js';
 import { newId } from '../../platform/database/uuid.js';
 import type { ActRequest } from '../../platform/http/act-key.js';
 import { Acts, type Done } from '../../platform/http/acts.js';
-import { dayFromWire, dayToWire } from '../../platform/http/instants.js';
+import { dayOf, dayToWire } from '../../platform/http/instants.js';
 import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
 import { Clock } from '../../platform/time/clock.js';
 import { Journal } from '../../records/journal/journal.js';
@@ -123,10 +123,4 @@ async function refuseSame(
       field: 'certificate',
       value: certificate,
     });
-}
-
-function dayOf(text: string): Date {
-  const day = dayFromWire(text);
-  if (day === null) throw new Error(`checked before: not a day: ${text}`);
-  return day;
 }

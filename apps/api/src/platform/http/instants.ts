@@ -51,3 +51,17 @@ export function dayFromWire(text: string): Date | null {
   const midnight = /^\d{4}-\d{2}-\d{2}$/.test(text) ? new Date(`${text}T00:00:00Z`) : new Date(Number.NaN);
   return Number.isNaN(midnight.getTime()) || dayToWire(midnight) !== text ? null : midnight;
 }
+
+/** The instant a text means that its form was checked of. Throws on one that was not checked. */
+export function momentOf(text: string): Date {
+  const at = fromWire(text);
+  if (at === null) throw new Error(`checked before: not an instant: ${text}`);
+  return at;
+}
+
+/** The day a text means that its form was checked of, as `dayFromWire` gives it. Throws on one that was not checked. */
+export function dayOf(text: string): Date {
+  const day = dayFromWire(text);
+  if (day === null) throw new Error(`checked before: not a day: ${text}`);
+  return day;
+}
