@@ -14,6 +14,7 @@ import { Authorisations } from '../../records/authorisations/authorisations.js';
 import { Journal } from '../../records/journal/journal.js';
 import { RELEASE_CERTIFICATE } from '../../records/releases/frozen-release.js';
 import { Requirements } from '../../records/requirements/requirements.js';
+import { sealSignature } from '../../records/signatures/seal-signature.js';
 import { airframeCounters } from '../../records/usage/airframe-counters.js';
 import { checkToWire, frozenCheck, noteToWire } from './check.mapper.js';
 import { holdTools, lockForRelease, signersOf } from './lock-for-release.js';
@@ -127,21 +128,16 @@ export class ReleaseService {
     const { operatorId } = actor;
     const { work, snapshot, ruleSet } = made;
     const subjectId = work.airframe?.id ?? work.component?.id ?? work.id;
-    const [id, signatureId] = [newId(), newId()];
-    await tx.signature.create({
-      data: {
-        operatorId,
-        id: signatureId,
-        personId: actor.personId,
-        personName: actor.fullName,
-        licence: actor.licence,
-        meaning: 'release',
-        statement: sealed.statement,
-        contentHash: new Uint8Array(sealed.signatureDigest),
-        method,
-        signedAt: fromInstant(snapshot.at),
-        recordedSeq: number,
-      },
+    const id = newId();
+    const signature = await sealSignature(tx, {
+      purpose: 'release',
+      signer: { ...actor, method },
+      statement: sealed.statement,
+      subject: { kind: 'work-package', id: work.id },
+      contentHash: sealed.contentDigest.toString('hex'),
+      ruleSet: ruleSet.code,
+      at: snapshot.at,
+      number,
     });
     await tx.release.create({
       data: {
@@ -149,7 +145,7 @@ export class ReleaseService {
         id,
         packageId: work.id,
         number: sealed.number,
-        signatureId,
+        signatureId: signature.id,
         ruleSet: ruleSet.code,
         snapshot: sealed.content,
         snapshotHash: new Uint8Array(sealed.contentDigest),
@@ -172,11 +168,11 @@ export class ReleaseService {
       body: {
         releaseId: id,
         releaseNumber: sealed.number,
-        signatureId,
+        signatureId: signature.id,
         packageId: work.id,
         packageNumber: work.number,
-        signed: sealed.signed,
-        signatureHash: sealed.signatureDigest.toString('hex'),
+        signed: signature.signed,
+        signatureHash: signature.hash,
       },
       about: [...new Set([id, work.id, actor.personId, subjectId])],
       key,

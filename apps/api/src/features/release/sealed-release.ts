@@ -1,7 +1,6 @@
 import { createHash } from 'node:crypto';
-import { signedStatement } from '@strutbook/domain/signing/statement.js';
 import type { Counters } from '@strutbook/domain/usage/since.js';
-import { canonical, type Json } from '@strutbook/journal/canonical.js';
+import { canonical } from '@strutbook/journal/canonical.js';
 import type { Actor } from '../../platform/access/actor.js';
 import { instantToWire } from '../../platform/http/instants.js';
 import { certificateWords } from './certificate.js';
@@ -10,7 +9,7 @@ import { plainContent } from './check-digest.js';
 import type { MadeCheck } from './release-check.js';
 import { printed, workSummary } from './work.js';
 
-/** A release as it is signed: the words, the frozen content, and the hashes that bind them. */
+/** A release to be signed: the words, the frozen content and its hash. */
 export interface SealedRelease {
   readonly number: string;
   readonly signedAt: string;
@@ -18,9 +17,6 @@ export interface SealedRelease {
   /** Everything the check looked at and found, as canonical text. */
   readonly content: string;
   readonly contentDigest: Buffer;
-  /** What is signed: the statement, the signer, the moment and the digest of the content. */
-  readonly signed: Json;
-  readonly signatureDigest: Buffer;
 }
 
 /** Who seals, and what stands beside the check. */
@@ -65,27 +61,6 @@ export function sealRelease(
       work,
     }),
   );
-  const contentDigest = sha256(content);
-  const signed: Json = signedStatement({
-    purpose: 'release',
-    statement,
-    signer: { personId: actor.personId, name: actor.fullName, certificate: licence },
-    subject: { kind: 'work-package', id: work.id },
-    contentHash: contentDigest.toString('hex'),
-    ruleSet: ruleSet.code,
-    at: snapshot.at,
-  });
-  return {
-    number,
-    signedAt,
-    statement,
-    content,
-    contentDigest,
-    signed,
-    signatureDigest: sha256(canonical(signed)),
-  };
-}
-
-function sha256(text: string): Buffer {
-  return createHash('sha256').update(text).digest();
+  const contentDigest = createHash('sha256').update(content).digest();
+  return { number, signedAt, statement, content, contentDigest };
 }

@@ -13,6 +13,7 @@ import { refuse } from '../../platform/problems/refusal.error.js';
 import { Clock } from '../../platform/time/clock.js';
 import { Journal } from '../../records/journal/journal.js';
 import { plainJson } from '../../records/journal/plain-json.js';
+import { sealSignature } from '../../records/signatures/seal-signature.js';
 import { type Order, ordersOf, recordOrder } from '../../records/work/orders.js';
 import { lockPackageAlone, type PackageHead, packageHead } from '../../records/work/package-head.js';
 import { recordedMoves } from '../../records/work/recorded-moves.js';
@@ -20,7 +21,6 @@ import { type ResolvedOrder, resolveOrder } from '../../records/work/resolve-ord
 import type { NewOrderDto } from '../../records/work/wire/order.dto.js';
 import type { AmendedOrderDto, AmendOrderDto, EntryToRenewDto } from './amend-order.dto.js';
 import { stepsToRenew, voidEntries } from './entries-of-order.js';
-import { sealSignature } from './sealed-signature.js';
 
 /** An amendment as it is sent. */
 export interface AmendOrder extends AmendOrderDto {

@@ -10,9 +10,9 @@ import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
 import { Clock } from '../../platform/time/clock.js';
 import { Journal } from '../../records/journal/journal.js';
 import { plainJson } from '../../records/journal/plain-json.js';
+import { sealSignature } from '../../records/signatures/seal-signature.js';
 import { packageHead } from '../../records/work/package-head.js';
 import { loadStepForUpdate, touchStep } from '../../records/work/step-records.js';
-import { sealSignature } from './sealed-signature.js';
 import { SIGNERS } from './signer-authority.js';
 import type { UndoneSignatureDto } from './signing.dto.js';
 
