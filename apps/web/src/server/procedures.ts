@@ -3,6 +3,7 @@ import type { components } from '@strutbook/api-client/schema.gen.js';
 import type { ProcedureContent } from '@strutbook/domain/work/step.js';
 import { queryOptions } from '@tanstack/react-query';
 import { api } from './api.js';
+import type { PackageKind } from './work.js';
 
 type Shapes = components['schemas'];
 export type ProcedureRow = Shapes['ProcedureRowDto'];
@@ -16,6 +17,10 @@ export const proceduresQuery = queryOptions({
   queryKey: [...PROCEDURES_KEY, 'all'],
   queryFn: async ({ signal }) => dataOrThrow(await api.GET('/api/procedures', { signal })),
 });
+
+/** Those for one kind of work. */
+export const proceduresForQuery = (kind: PackageKind | '') =>
+  queryOptions({ ...proceduresQuery, select: (rows) => rows.filter((row) => row.kind === kind) });
 
 /** One revision with its steps. It is never changed. */
 export const procedureQuery = (id: string) =>

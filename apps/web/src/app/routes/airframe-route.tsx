@@ -9,7 +9,7 @@ export function AirframeRoute() {
   return (
     <>
       <AirframePage />
-      {at === undefined && <RequirementsPanel key={airframeId} of={{ airframeId }} />}
+      {at === undefined && <RequirementsPanel key={airframeId} on={{ kind: 'airframe', id: airframeId }} />}
     </>
   );
 }

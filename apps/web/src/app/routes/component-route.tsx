@@ -9,7 +9,9 @@ export function ComponentRoute() {
   return (
     <>
       <ComponentPage />
-      {at === undefined && <RequirementsPanel key={componentId} of={{ componentId }} />}
+      {at === undefined && (
+        <RequirementsPanel key={componentId} on={{ kind: 'component', id: componentId }} />
+      )}
     </>
   );
 }

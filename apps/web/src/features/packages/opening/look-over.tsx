@@ -4,12 +4,12 @@ import { counted } from '../../../format/counts.js';
 import { packageKind } from '../../../format/package-words.js';
 import { componentQuery } from '../../../server/components.js';
 import { airframesQuery } from '../../../server/fleet.js';
+import { proceduresForQuery } from '../../../server/procedures.js';
 import { Button } from '../../../ui/actions/button.js';
 import { TextField } from '../../../ui/fields/text-field.js';
 import { SerialText } from '../../../ui/status/serial-text.js';
 import { isOrdered, type Section } from './opening-draft.js';
 import { openingId } from './opening-ids.js';
-import { proceduresQuery } from './opening-queries.js';
 import type { Opening } from './use-opening.js';
 
 /** The registration or the serial the work is on. */
@@ -80,7 +80,7 @@ function OrderLines({ opening: { draft, place } }: { readonly opening: Opening }
 }
 
 function StepsLine({ opening: { draft } }: { readonly opening: Opening }) {
-  const procedures = useQuery(proceduresQuery(draft.kind)).data ?? [];
+  const procedures = useQuery(proceduresForQuery(draft.kind)).data ?? [];
   if (draft.stepsFrom === 'own') {
     const own = counted(draft.ownSteps.length, 'step of our own', 'steps of our own');
     return isOrdered(draft) ? `Those that make the order, and ${own}` : own;

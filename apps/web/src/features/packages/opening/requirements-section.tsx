@@ -1,26 +1,23 @@
 import { useQuery } from '@tanstack/react-query';
 import { calendarDate } from '../../../format/utc-date.js';
+import { heldKey, type RequirementStatus, requirementsOnQuery } from '../../../server/requirements.js';
 import { Answered } from '../../../ui/messages/answered.js';
 import { EmptyState } from '../../../ui/messages/empty-state.js';
 import { markOf } from '../../../ui/status/near.js';
 import { StatusMark } from '../../../ui/status/status-mark.js';
 import { isOrdered, type NamedDuty, orderOn } from './opening-draft.js';
-import { type Duty, dutiesQuery } from './opening-queries.js';
 import type { Opening } from './use-opening.js';
 import type { SectionProps } from './work-section.js';
 
 /** The requirement on the narrowest thing it is due on. */
-function named({ requirementId, componentId, positionId, airframeId }: Duty): NamedDuty {
+function named({ requirementId, componentId, positionId, airframeId }: RequirementStatus): NamedDuty {
   if (componentId !== null) return { requirementId, componentId };
   if (positionId !== null) return { requirementId, positionId };
   return { requirementId, ...(airframeId === null ? {} : { airframeId }) };
 }
 
-export const dutyKey = (duty: NamedDuty): string =>
-  [duty.requirementId, duty.componentId ?? duty.positionId ?? duty.airframeId ?? ''].join(' ');
-
 interface RowProps {
-  readonly duty: Duty;
+  readonly duty: RequirementStatus;
   readonly chosen: boolean;
   readonly onChoose: (chosen: boolean) => void;
 }
@@ -53,7 +50,7 @@ function Row({ duty, chosen, onChoose }: RowProps) {
 interface PartProps {
   readonly legend: string;
   readonly words: string;
-  readonly duties: readonly Duty[];
+  readonly duties: readonly RequirementStatus[];
   readonly opening: Opening;
 }
 
@@ -66,8 +63,8 @@ function Part({ legend, words, duties, opening: { draft, set } }: PartProps) {
       <ul className="plain-list duties">
         {duties.map((duty) => {
           const name = named(duty);
-          const key = dutyKey(name);
-          const without = draft.duties.filter((entry) => dutyKey(entry) !== key);
+          const key = heldKey(name);
+          const without = draft.duties.filter((entry) => heldKey(entry) !== key);
           return (
             <Row
               key={key}
@@ -87,9 +84,9 @@ const RECORDED = 'The release records them as done at the counters of that insta
 /** The requirements that this work will close when it is released: those of what the order is about first. */
 export function RequirementsSection({ opening }: SectionProps) {
   const { draft, place } = opening;
-  const query = useQuery(dutiesQuery(orderOn(draft)));
+  const query = useQuery(requirementsOnQuery(orderOn(draft)));
   const ordered = isOrdered(draft) && place !== null;
-  const isHere = ({ componentId, positionId }: Duty): boolean =>
+  const isHere = ({ componentId, positionId }: RequirementStatus): boolean =>
     (place?.there != null && componentId === place.there.id) ||
     (positionId !== null && positionId === place?.positionId);
   return (

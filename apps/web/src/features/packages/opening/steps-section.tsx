@@ -2,6 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import { counted } from '../../../format/counts.js';
 import { packageKind } from '../../../format/package-words.js';
 import { procedureFor } from '../../../format/procedure-for.js';
+import { type ProcedureRow, proceduresForQuery } from '../../../server/procedures.js';
 import { Button } from '../../../ui/actions/button.js';
 import { SelectField } from '../../../ui/fields/select-field.js';
 import { Answered } from '../../../ui/messages/answered.js';
@@ -10,7 +11,6 @@ import { EMPTY_STEP, type TypedStep } from '../own-step.js';
 import { OwnStepFields } from '../own-step-fields.js';
 import { isOrdered } from './opening-draft.js';
 import { openingId } from './opening-ids.js';
-import { type ProcedureRow, proceduresQuery } from './opening-queries.js';
 import type { SectionProps } from './work-section.js';
 
 function Chosen({ procedure }: { readonly procedure: ProcedureRow }) {
@@ -49,7 +49,7 @@ function Chosen({ procedure }: { readonly procedure: ProcedureRow }) {
 }
 
 function FromProcedure({ opening: { draft, set, said } }: SectionProps) {
-  const query = useQuery(proceduresQuery(draft.kind));
+  const query = useQuery(proceduresForQuery(draft.kind));
   return (
     <Answered query={query} doing="Reading the procedures" lines={3}>
       {(procedures) => {

@@ -4,6 +4,7 @@ import { useAct } from '../../../server/act.js';
 import { announce } from '../../../ui/messages/announcements.js';
 import { fieldMessages } from '../../../ui/messages/field-messages.js';
 import { useOrderPlaces } from '../order/places-there.js';
+import { openPackage } from './open-package.js';
 import {
   type Faults,
   faultsIn,
@@ -14,7 +15,6 @@ import {
   sectionOfField,
   sectionsOf,
 } from './opening-draft.js';
-import { openPackage } from './opening-queries.js';
 
 export type Opening = ReturnType<typeof useOpening>;
 

@@ -37,9 +37,10 @@ export interface Standing {
 }
 
 /** Where the order is: positions of an airframe, or places inside a component. */
-export type OrderOn =
-  | { readonly kind: 'airframe'; readonly id: string }
-  | { readonly kind: 'component'; readonly id: string };
+export interface OrderOn {
+  readonly kind: 'airframe' | 'component';
+  readonly id: string;
+}
 
 /** The controls' ids, by the server's names of the fields. */
 export const ORDER_IDS = {

@@ -1,6 +1,7 @@
 import { parseHours } from '../../../format/hours.js';
 import { parseDate } from '../../../format/utc-moment.js';
 import { useAct } from '../../../server/act.js';
+import type { RequirementStatus } from '../../../server/requirements.js';
 import { type Faults, useActForm } from '../../../ui/fields/act-form.js';
 import { announce } from '../../../ui/messages/announcements.js';
 import { SheetDialog } from '../../../ui/overlay/sheet-dialog.js';
@@ -8,7 +9,7 @@ import { RegisterForm, WordsField } from '../form-parts.js';
 import { readCycles } from '../openings/typed-cycles.js';
 import { missing } from '../plain-checks.js';
 import { addAccomplishment, type NewAccomplishment } from './requirement-acts.js';
-import { REQUIREMENTS_KEY, type RequirementStatus } from './requirement-queries.js';
+import { WHAT_IS_DUE } from './requirement-queries.js';
 
 interface Typed {
   readonly on: string;
@@ -58,7 +59,7 @@ interface MetFormProps {
 export function MetForm({ row, onClose }: MetFormProps) {
   const act = useAct({
     perform: addAccomplishment,
-    refresh: [REQUIREMENTS_KEY, ['due']],
+    refresh: WHAT_IS_DUE,
     onDone: () => {
       announce(`${row.code} is recorded as met on ${row.subject}. What is due next was computed.`);
       onClose();

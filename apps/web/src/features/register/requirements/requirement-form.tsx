@@ -4,7 +4,7 @@ import { SelectField } from '../../../ui/fields/select-field.js';
 import { RegisterForm, WordsField } from '../form-parts.js';
 import { IntervalFields } from './interval-fields.js';
 import { addRequirement } from './requirement-acts.js';
-import { REQUIREMENTS_KEY, type Requirement } from './requirement-queries.js';
+import { type Requirement, WHAT_IS_DUE } from './requirement-queries.js';
 import { KINDS } from './requirement-words.js';
 import { CountedFields, ScopeFields } from './scope-fields.js';
 import { check, needsCombining, START, wordsOf } from './typed-requirement.js';
@@ -21,7 +21,7 @@ const MONTH_RULES = [
 
 /** One revision of a document's duty: what it is for, when it is due first, and when again. */
 export function RequirementForm({ onAdded }: { readonly onAdded: (requirement: Requirement) => void }) {
-  const act = useAct({ perform: addRequirement, onDone: onAdded, refresh: [REQUIREMENTS_KEY, ['due']] });
+  const act = useAct({ perform: addRequirement, onDone: onAdded, refresh: WHAT_IS_DUE });
   const form = useActForm({ start: START, check, words: wordsOf, act });
   const { typed, change, field } = form;
   const inMonths = [typed.threshold, typed.repeat].some(({ months }) => months.trim() !== '');

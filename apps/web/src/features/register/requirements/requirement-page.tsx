@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { counted } from '../../../format/counts.js';
 import { calendarDate } from '../../../format/utc-date.js';
 import { useMay } from '../../../server/authority.js';
+import { heldKey, type RequirementStatus } from '../../../server/requirements.js';
 import { Button } from '../../../ui/actions/button.js';
 import { Answered } from '../../../ui/messages/answered.js';
 import { EmptyState } from '../../../ui/messages/empty-state.js';
@@ -15,12 +16,11 @@ import { MetForm } from './met-form.js';
 import { voidRequirement } from './requirement-acts.js';
 import {
   type Requirement,
-  type RequirementStatus,
   type RequirementView,
   requirementQuery,
   WHAT_IS_DUE,
 } from './requirement-queries.js';
-import { kindWord, ruleText, scopeText, statusKey } from './requirement-words.js';
+import { kindWord, ruleText, scopeText } from './requirement-words.js';
 import { REQUIREMENTS_KEPT } from './requirements-page.js';
 import { StatusTable } from './status-table.js';
 
@@ -77,7 +77,7 @@ function Sections({ view }: { readonly view: RequirementView }) {
       )}
       <h2 className="section-heading">When it was met</h2>
       <AccomplishmentTable rows={accomplishments} may={mayRecord} />
-      {met !== null && <MetForm key={statusKey(met)} row={met} onClose={() => setMet(null)} />}
+      {met !== null && <MetForm key={heldKey(met)} row={met} onClose={() => setMet(null)} />}
       {voiding && (
         <VoidDialog
           id={requirement.id}

@@ -2,16 +2,15 @@ import { dataOrThrow } from '@strutbook/api-client/index.js';
 import type { components } from '@strutbook/api-client/schema.gen.js';
 import { queryOptions } from '@tanstack/react-query';
 import { api } from '../../../server/api.js';
+import { REQUIREMENTS_KEY } from '../../../server/requirements.js';
 
 type Shapes = components['schemas'];
 export type Requirement = Shapes['RequirementDto'];
 export type RequirementView = Shapes['RequirementViewDto'];
-export type RequirementStatus = Shapes['RequirementStatusDto'];
 export type DimensionStatus = Shapes['DimensionStatusDto'];
 export type Accomplishment = Shapes['AccomplishmentDto'];
 
-export const REQUIREMENTS_KEY = ['requirements'] as const;
-/** What is read again once a requirement or an accomplishment is voided. */
+/** What is read again once a requirement or an accomplishment is recorded or voided. */
 export const WHAT_IS_DUE = [REQUIREMENTS_KEY, ['due']] as const;
 
 /** Every requirement, voided ones too. */
@@ -26,22 +25,4 @@ export const requirementQuery = (id: string) =>
     queryKey: [...REQUIREMENTS_KEY, 'one', id],
     queryFn: async ({ signal }) =>
       dataOrThrow(await api.GET('/api/requirements/{id}', { params: { path: { id } }, signal })),
-  });
-
-/** What is held against an airframe and all that hangs on it. */
-export const airframeRequirementsQuery = (id: string) =>
-  queryOptions({
-    queryKey: [...REQUIREMENTS_KEY, 'airframe', id],
-    staleTime: 0,
-    queryFn: async ({ signal }) =>
-      dataOrThrow(await api.GET('/api/airframes/{id}/requirements', { params: { path: { id } }, signal })),
-  });
-
-/** What is held against a component and all beneath it. */
-export const componentRequirementsQuery = (id: string) =>
-  queryOptions({
-    queryKey: [...REQUIREMENTS_KEY, 'component', id],
-    staleTime: 0,
-    queryFn: async ({ signal }) =>
-      dataOrThrow(await api.GET('/api/components/{id}/requirements', { params: { path: { id } }, signal })),
   });

@@ -1,6 +1,7 @@
 import { amountIn } from '../../../format/due-words.js';
 import { calendarDate } from '../../../format/utc-date.js';
-import type { Requirement, RequirementStatus } from './requirement-queries.js';
+import type { RequirementStatus } from '../../../server/requirements.js';
+import type { Requirement } from './requirement-queries.js';
 
 export const KINDS = [
   { value: 'inspection', label: 'Inspection' },
@@ -90,7 +91,3 @@ export function subjectHref({ componentId, airframeId }: RequirementStatus): str
   if (componentId !== null) return `/components/${componentId}`;
   return airframeId === null ? null : `/positions/${airframeId}`;
 }
-
-/** One key for what a requirement is held against. */
-export const statusKey = ({ requirementId, ...of }: RequirementStatus): string =>
-  `${requirementId} ${of.componentId ?? of.positionId ?? of.airframeId ?? ''}`;

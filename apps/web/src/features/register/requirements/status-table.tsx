@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import { dueIn, leftIn } from '../../../format/due-words.js';
 import { calendarDate } from '../../../format/utc-date.js';
+import { heldKey, type RequirementStatus } from '../../../server/requirements.js';
 import { Button } from '../../../ui/actions/button.js';
 import { RouteLink } from '../../../ui/actions/route-link.js';
 import { markOf } from '../../../ui/status/near.js';
@@ -8,8 +9,8 @@ import { SerialText } from '../../../ui/status/serial-text.js';
 import { StatusMark } from '../../../ui/status/status-mark.js';
 import type { Column } from '../../../ui/table/column.js';
 import { DataTable } from '../../../ui/table/data-table.js';
-import type { DimensionStatus, RequirementStatus } from './requirement-queries.js';
-import { statusKey, subjectHref } from './requirement-words.js';
+import type { DimensionStatus } from './requirement-queries.js';
+import { subjectHref } from './requirement-words.js';
 import './requirements.css';
 
 /** The dimension that governs first, then the others as the server has them. */
@@ -145,13 +146,6 @@ export function StatusTable({ caption, rows, ofOne = false, onMet, empty }: Stat
     ? [STATUS, { ...SUBJECT, namesRow: true }, ...DUE, ...act]
     : [STATUS, REQUIREMENT, SUBJECT, ...DUE, ...act];
   return (
-    <DataTable
-      caption={caption}
-      captionHidden
-      columns={columns}
-      rows={rows}
-      rowKey={statusKey}
-      empty={empty}
-    />
+    <DataTable caption={caption} captionHidden columns={columns} rows={rows} rowKey={heldKey} empty={empty} />
   );
 }

@@ -2,9 +2,9 @@ import type {
   Accomplishment,
   DimensionStatus,
   Requirement,
-  RequirementStatus,
   RequirementView,
 } from '../../../features/register/requirements/requirement-queries.js';
+import type { RequirementStatus } from '../../../server/requirements.js';
 
 const requirement = (code: string, more: Partial<Requirement> = {}): Requirement => ({
   id: `rq-${code}`,
