@@ -51,6 +51,19 @@ export function verdictOf(reading: Decimal, range: ReadingRange): Verdict | null
   return { kind: 'inside' };
 }
 
+/** '88.0 to 92.5', 'at least 42', 'at most 865'; an end that is null is open. */
+export function limitWords({
+  low,
+  high,
+}: {
+  readonly low: string | null;
+  readonly high: string | null;
+}): string {
+  if (low !== null && high !== null) return `${low} to ${high}`;
+  if (low !== null) return `at least ${low}`;
+  return high === null ? 'none set' : `at most ${high}`;
+}
+
 /** A verdict in words: '3.4 N·m above the range'. */
 export function verdictWords(verdict: Verdict, unit: string, range: ReadingRange): string {
   if (verdict.kind === 'inside') return `Inside the range, ${range.low} to ${range.high} ${unit}`;

@@ -1,9 +1,8 @@
 import { onlineManager } from '@tanstack/react-query';
 import { useSyncExternalStore } from 'react';
+import { minuteNow } from '../format/now.js';
 
 let offlineSince: number | null = null;
-
-const minuteNow = (): number => Math.floor(Date.now() / 60_000);
 
 /** Tells the query library the truth before the first render: it assumes a connection. */
 export function startConnectionWatch(): void {

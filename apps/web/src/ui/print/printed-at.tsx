@@ -1,8 +1,7 @@
 import { useEffect, useState } from 'react';
 import { flushSync } from 'react-dom';
+import { minuteNow } from '../../format/now.js';
 import { utcMoment } from '../../format/utc-date.js';
-
-const minuteNow = (): number => Math.floor(Date.now() / 60_000);
 
 /** On paper alone: when it was printed, for what is on record may be otherwise by the time it is read. */
 export function PrintedAt() {

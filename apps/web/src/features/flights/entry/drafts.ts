@@ -1,3 +1,4 @@
+import { minuteNow } from '../../../format/now.js';
 import { FLIGHT_FIELDS, isBlank, type TypedFlight } from './typed-flight.js';
 
 const keyOf = (personId: string, airframeId: string): string => `strutbook.flights.${personId}.${airframeId}`;
@@ -31,11 +32,7 @@ export function readDraft(personId: string, airframeId: string): Draft | null {
 export function keepDraft(personId: string, airframeId: string, rows: readonly TypedFlight[]): void {
   try {
     if (rows.every(isBlank)) localStorage.removeItem(keyOf(personId, airframeId));
-    else
-      localStorage.setItem(
-        keyOf(personId, airframeId),
-        JSON.stringify({ rows, at: Math.floor(Date.now() / 60_000) }),
-      );
+    else localStorage.setItem(keyOf(personId, airframeId), JSON.stringify({ rows, at: minuteNow() }));
   } catch {
     // The page itself still holds what was typed.
   }

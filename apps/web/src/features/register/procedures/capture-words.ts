@@ -1,4 +1,5 @@
 import type { Capture, ReadingRow, TorqueCapture } from '@strutbook/domain/work/capture.js';
+import { limitWords } from '../../../format/reading.js';
 
 const RUN_ON = {
   none: null,
@@ -12,24 +13,15 @@ function torqueLines({ points, low, high, unit, thread, runOn, binds }: TorqueCa
     `${low} to ${high} ${unit} at the fastener, thread ${thread}`,
     ...(points.length > 1 ? [`${points.length} points, in the order ${points.join(', ')}`] : []),
     ...(rule === null ? [] : [rule]),
-    ...(runOn.low === null && runOn.high === null
-      ? []
-      : [`Run-on torque ${boundsText(runOn.low, runOn.high)} ${unit}`]),
+    ...(runOn.low === null && runOn.high === null ? [] : [`Run-on torque ${limitWords(runOn)} ${unit}`]),
     ...(binds === 'window' ? ['The range is narrowed by what the tool may deviate.'] : []),
   ];
-}
-
-/** '430 to 750', 'at least 430', 'at most 750'; 'no limit' without either. */
-export function boundsText(low: string | null, high: string | null): string {
-  if (low !== null && high !== null) return `${low} to ${high}`;
-  if (low !== null) return `at least ${low}`;
-  return high === null ? 'no limit' : `at most ${high}`;
 }
 
 const readingLine = ({ label, low, high, unit }: ReadingRow): string =>
   low === null && high === null
     ? `${label}: recorded, in ${unit}`
-    : `${label}: ${boundsText(low, high)} ${unit}`;
+    : `${label}: ${limitWords({ low, high })} ${unit}`;
 
 /** What a capture asks for, below its label. Total. */
 export function captureLines(capture: Capture): string[] {

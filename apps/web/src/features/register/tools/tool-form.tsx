@@ -1,3 +1,4 @@
+import { TORQUE_UNITS } from '@strutbook/domain/torque/torque.js';
 import { useAct } from '../../../server/act.js';
 import { TOOLS_KEY, type Tool, type ToolView } from '../../../server/tools.js';
 import { type Faults, useActForm } from '../../../ui/fields/act-form.js';
@@ -5,7 +6,7 @@ import { SelectField } from '../../../ui/fields/select-field.js';
 import { RegisterForm, WordsField } from '../form-parts.js';
 import { filled, missing } from '../plain-checks.js';
 import { addTool, type NewTool } from './tool-acts.js';
-import { KIND_CHOICES, TORQUE_UNITS } from './tool-words.js';
+import { KIND_CHOICES } from './tool-words.js';
 
 interface Typed {
   readonly serialNumber: string;

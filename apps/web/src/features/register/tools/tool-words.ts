@@ -31,8 +31,6 @@ export const KIND_CHOICES = [
 export const kindWord = (kind: Tool['kind']): string =>
   KIND_CHOICES.find(({ value }) => value === kind)?.label ?? kind;
 
-export const TORQUE_UNITS = ['N·m', 'lbf·ft', 'lbf·in', 'kgf·m'] as const;
-
 /** '20 to 112,5 N·m', as typed. */
 export function rangeText({ rangeLow, rangeHigh, unit }: Tool): string {
   if (rangeLow === null || rangeHigh === null)

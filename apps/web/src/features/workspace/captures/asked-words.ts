@@ -1,5 +1,5 @@
 import type { Capture } from '@strutbook/domain/work/capture.js';
-import { limitWords } from './limit-words.js';
+import { limitWords } from '../../../format/reading.js';
 
 /** What the data asks for of a capture, in words; empty where its label says it all. Total. */
 export function askedWords(capture: Capture): string {

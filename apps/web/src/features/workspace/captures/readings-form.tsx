@@ -1,10 +1,9 @@
 import type { ReadingRow, ReadingsCapture } from '@strutbook/domain/work/capture.js';
 import { useId, useState } from 'react';
-import { parseReading, type ReadingRange, verdictOf } from '../../../format/reading.js';
+import { limitWords, parseReading, type ReadingRange, verdictOf } from '../../../format/reading.js';
 import type { FieldMessage } from '../../../ui/messages/error-summary.js';
 import { StatusMark } from '../../../ui/status/status-mark.js';
 import type { Step } from '../work/work-shapes.js';
-import { limitWords } from './limit-words.js';
 import { RecordForm } from './record-form.js';
 
 /** An open end is as far as anything can be read. */

@@ -1,6 +1,7 @@
 import type { Capture } from '@strutbook/domain/work/capture.js';
 import { useEffect, useState } from 'react';
 import { flushSync } from 'react-dom';
+import { minuteNow } from '../../../format/now.js';
 import { momentText } from '../../../format/when.js';
 import { PrintSheet, SignatureBlank } from '../../../ui/print/print-sheet.js';
 import { typedWords } from '../attempts/typed-words.js';
@@ -145,8 +146,6 @@ function GroupSheet({
     </div>
   );
 }
-
-const minuteNow = (): number => Math.floor(Date.now() / 60_000);
 
 /** On paper alone: one sheet for each group, with blanks for what is not signed. Made when it is printed. */
 export function StepSheets({ work }: { readonly work: Work }) {

@@ -1,10 +1,10 @@
 import { ruleSetOn } from '@strutbook/domain/release/rule-sets.js';
 import { counted } from '../../../format/counts.js';
+import { utcToday } from '../../../format/now.js';
 import { holderWords, useMay } from '../../../server/authority.js';
 import { useOfflineSince } from '../../../server/connection.js';
 import { type Session, useSession } from '../../../server/session.js';
 import { OFF_WHILE_OFFLINE } from '../../../ui/messages/offline-bar.js';
-import { utcToday } from '../torque/tools.js';
 import { isFrozen, useDesk } from '../work/use-desk.js';
 import type { Meaning, Missing, Signature, Step, Work } from '../work/work-shapes.js';
 

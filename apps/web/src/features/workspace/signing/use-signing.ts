@@ -1,6 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { type FormEvent, useId, useState } from 'react';
 import { counted } from '../../../format/counts.js';
+import { minuteNow } from '../../../format/now.js';
 import { parseMoment } from '../../../format/utc-moment.js';
 import { typedMoment, wireMinute } from '../../../format/when.js';
 import { useAct } from '../../../server/act.js';
@@ -18,7 +19,7 @@ import { signStep, statementQuery } from './signing-queries.js';
 
 const NOTHING_TYPED = { signInName: '', reason: '', secret: '' } as const;
 
-const nowTyped = (): string => typedMoment(wireMinute(Math.floor(Date.now() / 60_000)));
+const nowTyped = (): string => typedMoment(wireMinute(minuteNow()));
 
 export interface SigningOptions {
   readonly step: Step;

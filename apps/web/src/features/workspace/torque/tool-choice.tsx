@@ -1,11 +1,13 @@
+import { utcToday } from '../../../format/now.js';
+import type { Tool } from '../../../server/tools.js';
 import { SelectField } from '../../../ui/fields/select-field.js';
 import { StatusMark } from '../../../ui/status/status-mark.js';
-import { type ToolRow, toolOff, toolWords, utcToday } from './tools.js';
+import { toolOff, toolWords } from './tools.js';
 
 interface ToolChoiceProps {
   readonly id: string;
-  readonly tools: readonly ToolRow[];
-  readonly tool: ToolRow | null;
+  readonly tools: readonly Tool[];
+  readonly tool: Tool | null;
   readonly error: string | null;
   readonly onChoose: (toolId: string) => void;
 }

@@ -1,35 +1,10 @@
-import { dataOrThrow } from '@strutbook/api-client/index.js';
 import { calibrationReasons, type ToolFacts } from '@strutbook/domain/torque/tool-fitness.js';
 import { TORQUE_UNITS, type TorqueUnit } from '@strutbook/domain/torque/torque.js';
-import { queryOptions } from '@tanstack/react-query';
-import { calendarDate, isoOf } from '../../../format/utc-date.js';
-import { api } from '../../../server/api.js';
-
-export interface ToolRow {
-  readonly id: string;
-  readonly serialNumber: string;
-  readonly description: string;
-  readonly kind: string;
-  readonly unit: string | null;
-  readonly rangeLow: string | null;
-  readonly rangeHigh: string | null;
-  readonly deviation: string | null;
-  readonly calibratedOn: string | null;
-  readonly dueOn: string | null;
-}
-
-/** The tools of the operator. */
-export const toolsQuery = queryOptions({
-  queryKey: ['tools', 'choice'],
-  queryFn: async ({ signal }): Promise<readonly ToolRow[]> =>
-    dataOrThrow(await api.GET('/api/tools', { signal })),
-});
-
-/** Today's date in UTC, which tools are judged on. */
-export const utcToday = (): string => isoOf(Math.floor(Date.now() / 60_000)).slice(0, 10);
+import { calendarDate } from '../../../format/utc-date.js';
+import type { Tool } from '../../../server/tools.js';
 
 /** A tool as the core judges it, by the calibration that governs. */
-export const toolFacts = (tool: ToolRow): ToolFacts => ({
+export const toolFacts = (tool: Tool): ToolFacts => ({
   serial: tool.serialNumber,
   unit: tool.unit,
   low: tool.rangeLow,
@@ -42,7 +17,7 @@ export const toolFacts = (tool: ToolRow): ToolFacts => ({
 });
 
 /** Why a tool may not be used today, in words that come before its use; null when it may. */
-export function toolOff(tool: ToolRow, on: string): string | null {
+export function toolOff(tool: Tool, on: string): string | null {
   if (calibrationReasons(toolFacts(tool), on).length === 0) return null;
   return tool.dueOn === null
     ? `${tool.serialNumber} has no calibration on record. Choose a tool in date.`
@@ -50,11 +25,11 @@ export function toolOff(tool: ToolRow, on: string): string | null {
 }
 
 /** The unit a wrench shows; that of the data where the tool has none of torque. */
-export const unitOf = (tool: ToolRow | null, otherwise: TorqueUnit): TorqueUnit =>
+export const unitOf = (tool: Tool | null, otherwise: TorqueUnit): TorqueUnit =>
   TORQUE_UNITS.find((unit) => unit === tool?.unit) ?? otherwise;
 
 /** '40 to 200 N·m, ±4 %; calibrated 3 Mar 2026, due 3 Mar 2027' */
-export function toolWords({ rangeLow, rangeHigh, unit, deviation, calibratedOn, dueOn }: ToolRow): string {
+export function toolWords({ rangeLow, rangeHigh, unit, deviation, calibratedOn, dueOn }: Tool): string {
   const range = rangeLow === null ? 'Range not recorded' : `${rangeLow} to ${rangeHigh} ${unit}`;
   const share = deviation === null ? '' : `, ±${deviation} %`;
   const dates =

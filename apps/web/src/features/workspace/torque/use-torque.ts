@@ -3,6 +3,8 @@ import type { TorqueCapture } from '@strutbook/domain/work/capture.js';
 import type { Judgement } from '@strutbook/domain/work/entry.js';
 import { useQuery } from '@tanstack/react-query';
 import { useEffect, useId, useState } from 'react';
+import { utcToday } from '../../../format/now.js';
+import { type Tool, toolsQuery } from '../../../server/tools.js';
 import { useTouch } from '../../../ui/keypad/use-touch.js';
 import type { FieldMessage } from '../../../ui/messages/error-summary.js';
 import { summaryOf } from '../../../ui/messages/field-messages.js';
@@ -10,7 +12,7 @@ import type { Judged } from '../../../ui/reading/reading-field.js';
 import { useDesk, useEntryOff, useStepAct } from '../work/use-desk.js';
 import { recordEntry } from '../work/work-queries.js';
 import type { Step } from '../work/work-shapes.js';
-import { type ToolRow, toolFacts, toolOff, toolsQuery, unitOf, utcToday } from './tools.js';
+import { toolFacts, toolOff, unitOf } from './tools.js';
 import {
   EMPTY_DRAFT,
   judgeDraft,
@@ -31,8 +33,8 @@ let lastTool: string | null = null;
 export interface TorqueDesk {
   readonly point: string;
   readonly choosePoint: (point: string) => void;
-  readonly tools: readonly ToolRow[];
-  readonly tool: ToolRow | null;
+  readonly tools: readonly Tool[];
+  readonly tool: Tool | null;
   readonly chooseTool: (toolId: string) => void;
   readonly unit: TorqueUnit;
   readonly draft: TorqueDraft;
@@ -59,7 +61,7 @@ export interface TorqueDesk {
 
 /** What is to be mended before it is sent. */
 function faultsOf(
-  tool: ToolRow | null,
+  tool: Tool | null,
   { indication }: TorqueDraft,
   example: string,
   ids: TorqueDesk['ids'],
