@@ -2,6 +2,7 @@ import type { Instant } from '@strutbook/domain/units/minutes.js';
 import type { Tx } from '../../platform/database/database.js';
 import { refuse } from '../../platform/problems/refusal.error.js';
 import { modelsOfPosition } from '../changes/models-of-position.js';
+import { componentOfSerial, locationOfRemoved } from '../changes/named-rows.js';
 import type { PackageKind } from './package-head.js';
 import { slotOfOrder } from './slot-of-order.js';
 import type { NewOrderDto } from './wire/order.dto.js';
@@ -28,8 +29,7 @@ export interface OrderedWork {
 }
 
 interface There {
-  readonly stayId: string;
-  readonly componentId: string;
+  readonly id: string;
   readonly serialNumber: string;
 }
 
@@ -69,10 +69,13 @@ export async function resolveOrder(
     slotKind: slot.kind,
     positionId: slot.positionId,
     positionNumber: slot.positionNumber,
-    outgoing: there === null ? null : { id: there.componentId, serialNumber: there.serialNumber },
+    outgoing: there,
     incoming: incoming === null ? null : { id: incoming.id, serialNumber: incoming.serialNumber },
     ratingId: await findRating(tx, operatorId, order.ratingCode ?? null, incoming),
-    removedToId: there === null ? null : await findLocation(tx, operatorId, order.removedToLocation ?? null),
+    removedToId:
+      there === null
+        ? null
+        : await locationOfRemoved(tx, operatorId, order.removedToLocation ?? null, 'order.removedToLocation'),
     reason: order.reason,
   };
 }
@@ -80,10 +83,9 @@ export async function resolveOrder(
 async function whatIsThere(tx: Tx, operatorId: number, slotId: string): Promise<There | null> {
   const stay = await tx.stay.findFirst({
     where: { operatorId, slotId, voidedSeq: null, toAt: null },
-    select: { id: true, component: { select: { id: true, serialNumber: true } } },
+    select: { component: { select: { id: true, serialNumber: true } } },
   });
-  if (stay === null) return null;
-  return { stayId: stay.id, componentId: stay.component.id, serialNumber: stay.component.serialNumber };
+  return stay?.component ?? null;
 }
 
 function refuseOtherThanThere(
@@ -125,26 +127,15 @@ async function findIncoming(
   },
 ): Promise<Incoming> {
   const field = 'order.incomingSerial';
-  const found = await tx.component.findMany({
-    where: { operatorId, serialNumber: incomingSerial },
-    include: {
-      stayByComponent: { where: { voidedSeq: null, toAt: null }, include: { location: true } },
-    },
-  });
-  const ofKind = found.filter((component) => component.kind === slot.kind);
-  const [only, ...more] = ofKind.length > 0 ? ofKind : found;
-  if (only === undefined) refuse({ code: 'NOT_FOUND', what: `serial ${incomingSerial}`, field });
-  if (more.length > 0)
-    refuse({
-      code: 'REFUSED_BY_FACTS',
-      field,
-      reason: `More than one component has the serial ${incomingSerial}.`,
-      fix: 'Give one of them its full serial number, then name that.',
-    });
-  const { id: componentId, kind, stayByComponent } = only;
+  const named = { serialNumber: incomingSerial, kind: slot.kind };
+  const incoming = await componentOfSerial(tx, operatorId, named, field);
+  const { id: componentId, kind } = incoming;
   if (kind !== slot.kind)
     refuse({ code: 'WRONG_KIND', componentId, kind, slotId: slot.id, slotKind: slot.kind }, field);
-  const [stay] = stayByComponent;
+  const stay = await tx.stay.findFirst({
+    where: { operatorId, componentId, voidedSeq: null, toAt: null },
+    include: { location: true },
+  });
   if (stay?.slotId != null)
     refuse({ code: 'ALREADY_INSTALLED', componentId, stayId: stay.id, slotId: stay.slotId, at }, field);
   if (stay?.location?.kind === 'scrapped')
@@ -154,7 +145,7 @@ async function findIncoming(
       reason: `${incomingSerial} was scrapped.`,
       fix: 'Check the serial number; a scrapped component is never placed again.',
     });
-  return only;
+  return incoming;
 }
 
 async function refuseOtherModel(
@@ -192,22 +183,4 @@ async function findRating(
       field: 'order.ratingCode',
     });
   return rating.id;
-}
-
-async function findLocation(tx: Tx, operatorId: number, name: string | null): Promise<string> {
-  const field = 'order.removedToLocation';
-  if (name === null)
-    refuse({
-      code: 'INVALID_FIELDS',
-      fields: [
-        {
-          field,
-          reason: 'What comes off must go somewhere.',
-          fix: 'Name the store, shop or quarantine it goes to.',
-        },
-      ],
-    });
-  const location = await tx.location.findFirst({ where: { operatorId, name }, select: { id: true } });
-  if (location === null) refuse({ code: 'NOT_FOUND', what: `location ${name}`, field });
-  return location.id;
 }
