@@ -1,5 +1,7 @@
 import { useSession } from '../../../server/session.js';
-import type { Method } from './signing-queries.js';
+import type { Secret } from '../../../ui/fields/secret-field.js';
+
+type Method = Secret['method'];
 
 let last: Method | null = null;
 

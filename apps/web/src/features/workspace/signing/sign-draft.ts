@@ -1,18 +1,16 @@
 import { parseMoment } from '../../../format/utc-moment.js';
+import type { Secret } from '../../../ui/fields/secret-field.js';
 import type { FieldMessage } from '../../../ui/messages/error-summary.js';
-import type { Method } from './signing-queries.js';
 
 /** Who signs: the person signed in, another one on this tablet, or the same one looking again alone. */
 export type Who = 'me' | 'another' | 'alone';
 
-export interface SignDraft {
+export interface SignDraft extends Secret {
   readonly performedAt: string;
   readonly who: Who;
   readonly signInName: string;
   /** Why one person inspects their own work. */
   readonly reason: string;
-  readonly method: Method;
-  readonly secret: string;
 }
 
 export type SignIds = Readonly<

@@ -1,19 +1,13 @@
 import { dataOrThrow } from '@strutbook/api-client/index.js';
+import type { components } from '@strutbook/api-client/schema.gen.js';
 import { queryOptions } from '@tanstack/react-query';
 import type { ActHeaders } from '../../../server/act.js';
 import { api } from '../../../server/api.js';
-import type { Blocker, Meaning, Missing } from '../work/work-shapes.js';
+import type { Meaning } from '../work/work-shapes.js';
 
-/** The words to be signed as the server builds them, and their digest. */
-export interface Statement {
-  readonly statement: string;
-  readonly digest: string;
-  readonly contentHash: string;
-  readonly missing: readonly Missing[];
-  readonly blockers: readonly Blocker[];
-}
+type Shapes = components['schemas'];
 
-export interface StatementAsked {
+interface StatementAsked {
   readonly stepId: string;
   readonly meaning: Meaning;
   /** An instant of the wire; null while none can be read. */
@@ -23,7 +17,7 @@ export interface StatementAsked {
   readonly reinspectionReason?: string;
 }
 
-/** Never kept: what is signed is what the record holds now. */
+/** The words to be signed as the server builds them. Never kept: what is signed is what the record holds now. */
 export const statementQuery = ({
   stepId,
   meaning,
@@ -37,7 +31,7 @@ export const statementQuery = ({
     staleTime: 0,
     gcTime: 0,
     refetchOnWindowFocus: false,
-    queryFn: async ({ signal }): Promise<Statement> =>
+    queryFn: async ({ signal }) =>
       dataOrThrow(
         await api.GET('/api/steps/{id}/statement', {
           params: {
@@ -51,37 +45,23 @@ export const statementQuery = ({
           },
           signal,
         }),
-      ) as Statement,
+      ),
   });
 
-export type Method = 'password' | 'pin';
-
-export interface SigningWords {
-  readonly stepId: string;
-  readonly meaning: Meaning;
-  readonly performedAt: string;
-  readonly digest: string;
-  readonly method: Method;
-  readonly secret: string;
-  readonly signInName?: string;
-  readonly reinspectionReason?: string;
-}
-
 /** Signs exactly the words shown. Throws: ProblemError. */
-export async function signStep({ stepId, ...body }: SigningWords, headers: ActHeaders) {
+export async function signStep(
+  { stepId, ...body }: Shapes['SignStepDto'] & { readonly stepId: string },
+  headers: ActHeaders,
+) {
   const params = { path: { id: stepId } };
   return dataOrThrow(await api.POST('/api/steps/{id}/signatures', { params, body, headers }));
 }
 
-export interface UndoWords {
-  readonly signatureId: string;
-  readonly reason: string;
-  readonly method: Method;
-  readonly secret: string;
-}
-
 /** Undoes a signature; it stays in sight with the reason. Throws: ProblemError. */
-export async function undoSignature({ signatureId, ...body }: UndoWords, headers: ActHeaders) {
+export async function undoSignature(
+  { signatureId, ...body }: Shapes['UndoSignatureDto'] & { readonly signatureId: string },
+  headers: ActHeaders,
+) {
   const params = { path: { id: signatureId } };
   return dataOrThrow(await api.POST('/api/step-signatures/{id}/undo', { params, body, headers }));
 }

@@ -9,7 +9,7 @@ import { SheetDialog } from '../../../ui/overlay/sheet-dialog.js';
 import { WORK_KEY } from '../work/work-queries.js';
 import type { Signature } from '../work/work-shapes.js';
 import { keepMethod, useFirstMethod } from './last-method.js';
-import { type Method, undoSignature } from './signing-queries.js';
+import { undoSignature } from './signing-queries.js';
 
 interface UndoDialogProps {
   readonly signature: Signature;
@@ -18,7 +18,7 @@ interface UndoDialogProps {
 
 /** Undoes a signature, with a reason and one's own secret. It stays in sight. */
 export function UndoDialog({ signature, onClose }: UndoDialogProps) {
-  const method: Method = useFirstMethod();
+  const method = useFirstMethod();
   const act = useAct({
     perform: undoSignature,
     refresh: [WORK_KEY],
