@@ -35,7 +35,7 @@ const SLOT_WORDS: Readonly<Record<string, string>> = {
 };
 
 /** The kinds of package in words. */
-export const KIND_WORDS: Readonly<Record<string, string>> = {
+const KIND_WORDS: Readonly<Record<string, string>> = {
   'engine-change': 'engine change',
   'pod-swap': 'pod swap',
   inspection: 'inspection',

@@ -2,6 +2,7 @@ import { ruleSetOn } from '@strutbook/domain/release/rule-sets.js';
 import { dateOf } from '@strutbook/domain/units/calendar.js';
 import type { Instant } from '@strutbook/domain/units/minutes.js';
 import {
+  type Blocker,
   blockersOf,
   countingSignatures,
   missingEntries,
@@ -47,8 +48,9 @@ export function requireSignable(asked: Asked, all: readonly StepFacts[], now: In
   return { coversId: done.id, reinspectionReason: reinspection(asked, done, now) };
 }
 
-function unsigned({ id, definition: { number, title } }: StepFacts) {
-  return { code: 'STEP_UNSIGNED', stepId: id, number, title } as const;
+/** What keeps an inspection from being signed while the work itself is not. Total. */
+export function unsigned({ id, definition: { number, title } }: StepFacts): Blocker {
+  return { code: 'STEP_UNSIGNED', stepId: id, number, title };
 }
 
 /** What a step waits for was done and looked at before it was. */

@@ -53,8 +53,8 @@ export function wordsOf({
   return { statement, digest: createHash('sha256').update(canonical(seen)).digest('hex') };
 }
 
-/** What a package is on, in words: 'airframe ZZ-417, position 2'. Total. */
-export function onWhat({ airframe, component }: PackageHead, orders: readonly Order[]): string {
+/** What a package is on, in words: 'airframe ZZ-417, position 2'. */
+function onWhat({ airframe, component }: PackageHead, orders: readonly Order[]): string {
   const whole =
     airframe !== null
       ? `airframe ${airframe.registration}`

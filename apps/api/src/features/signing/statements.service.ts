@@ -8,6 +8,7 @@ import { ordersOf } from '../../records/work/orders.js';
 import { packageHead } from '../../records/work/package-head.js';
 import { loadSteps, outlineOfStep, stepIn } from '../../records/work/step-records.js';
 import type { MissingDto } from '../../records/work/wire/step.dto.js';
+import { unsigned } from './may-be-signed.js';
 import { type Asked, type Meaning, wordsOf } from './signed-words.js';
 import type { StatementDto } from './signing.dto.js';
 
@@ -42,16 +43,12 @@ export class StatementsService {
         signer: await signerOf(tx, actor, query.signInName),
         reinspectionReason: query.reinspectionReason,
       };
-      const { number, title } = step.definition;
-      const undone =
-        meaning === 'inspection' && countingSignatures(step).done === null
-          ? [{ code: 'STEP_UNSIGNED' as const, stepId, number, title }]
-          : [];
+      const undone = meaning === 'inspection' && countingSignatures(step).done === null;
       return {
         ...wordsOf(asked),
         contentHash: step.contentHash,
         missing: missingEntries(step) as unknown as MissingDto[],
-        blockers: [...blockersOf(step, all), ...undone],
+        blockers: [...blockersOf(step, all), ...(undone ? [unsigned(step)] : [])],
       };
     });
   }

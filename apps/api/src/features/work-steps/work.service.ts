@@ -23,8 +23,7 @@ export class WorkService {
   }
 }
 
-/** A package with its steps, as an act that changed it answers it. Refuses: NOT_FOUND. */
-export async function readWork(tx: Tx, operatorId: number, packageId: string): Promise<WorkDto> {
+async function readWork(tx: Tx, operatorId: number, packageId: string): Promise<WorkDto> {
   const head = await packageHead(tx, operatorId, packageId);
   const procedure = head.procedureId === null ? null : await loadProcedure(tx, operatorId, head.procedureId);
   const kept = await loadKeptSteps(tx, operatorId, packageId);
