@@ -33,7 +33,7 @@ function Subject({ work: { airframe, component } }: { readonly work: WorkPackage
 }
 
 /** Whether a package is released, withdrawn, or neither yet. */
-export function PackageStanding({ work: { status, release } }: { readonly work: WorkPackage }) {
+function PackageStanding({ work: { status, release } }: { readonly work: WorkPackage }) {
   if (status === 'released')
     return <StatusMark status="signed" word={`Released, ${release?.number ?? ''}`} />;
   if (status === 'withdrawn') return <StatusMark status="closed" word="Withdrawn" />;

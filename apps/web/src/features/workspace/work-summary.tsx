@@ -1,6 +1,6 @@
 import { RouteLink } from '../../ui/actions/route-link.js';
 import { StatusMark } from '../../ui/status/status-mark.js';
-import { lanesOf, signedOf } from './lanes/lane-parts.js';
+import { groupsOf, signedOf } from './lanes/lane-parts.js';
 import { isFrozen } from './work/use-desk.js';
 import type { OrderedComponent, Work } from './work/work-shapes.js';
 
@@ -30,7 +30,7 @@ function Ordered({
 /** What is ordered, and how much is signed. */
 export function WorkSummary({ work }: { readonly work: Work }) {
   const { order, package: head } = work;
-  const { signed, total } = signedOf(lanesOf(work).flatMap(({ groups }) => groups));
+  const { signed, total } = signedOf(groupsOf(work));
   return (
     <div className="work-summary">
       <dl className="work-order">

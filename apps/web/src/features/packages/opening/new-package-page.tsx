@@ -14,17 +14,12 @@ import './opening.css';
 
 /** What the address says already. */
 function useStart(): OpeningDraft {
-  const {
-    kind = '',
-    airframe,
-    component,
-    position,
-    slot,
-    requirement,
-  } = useSearch({
-    from: '/signed-in/packages/new',
-  });
-  const on = component === undefined ? { airframeId: airframe } : { componentId: component };
+  const search = useSearch({ from: '/signed-in/packages/new' });
+  const { kind = '', airframe, component, position, slot, requirement } = search;
+  const duty = {
+    ...(component === undefined ? {} : { componentId: component }),
+    ...(component !== undefined || airframe === undefined ? {} : { airframeId: airframe }),
+  };
   return {
     ...EMPTY_OPENING,
     kind,
@@ -32,15 +27,7 @@ function useStart(): OpeningDraft {
     airframeId: airframe ?? '',
     componentId: component ?? '',
     order: { ...EMPTY_ORDER, positionNumber: position ?? '', slot: slot ?? 'engine' },
-    duties:
-      requirement === undefined
-        ? []
-        : [
-            {
-              requirementId: requirement,
-              ...Object.fromEntries(Object.entries(on).filter(([, value]) => value !== undefined)),
-            },
-          ],
+    duties: requirement === undefined ? [] : [{ requirementId: requirement, ...duty }],
   };
 }
 

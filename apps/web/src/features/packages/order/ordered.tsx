@@ -3,7 +3,7 @@ import { RouteLink } from '../../../ui/actions/route-link.js';
 import { SerialText } from '../../../ui/status/serial-text.js';
 
 /** 'Engine at position 3', 'HPT disk 1' */
-export function orderPlace({ slot, slotName, positionNumber }: Order): string {
+function orderPlace({ slot, slotName, positionNumber }: Order): string {
   if (positionNumber === null) return slotName;
   if (slot === 'apu') return 'APU';
   return `${slot === 'pod' ? 'Pod' : 'Engine'} at position ${positionNumber}`;

@@ -56,7 +56,7 @@ export function scopeText(requirement: Requirement): string {
 const DIMENSIONS = ['minutes', 'cycles', 'days', 'months'] as const;
 
 /** '500:00 h, 300 cycles or 6 months'; null when nothing is granted. */
-export function grantText(
+function grantText(
   granted: Requirement['threshold'],
   { combine, monthRule }: Pick<Requirement, 'combine' | 'monthRule'>,
 ): string | null {

@@ -38,5 +38,5 @@ export function countedSoFar(
 /** '57', '21, 4 counts to come', 'not counted'. */
 export function soFarWords({ number, toCome, asked }: CountedSoFar): string {
   if (toCome === asked) return 'not counted';
-  return toCome === 0 ? String(number) : `${number}, ${counted(toCome, 'count', 'counts')} to come`;
+  return toCome === 0 ? String(number) : `${number}, ${counted(toCome, 'count')} to come`;
 }

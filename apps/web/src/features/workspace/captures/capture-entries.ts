@@ -16,12 +16,23 @@ export const lastEntry = (
 
 export const isAccepted = (entry: Entry | null): boolean => entry?.judgement.verdict === 'accepted';
 
+/** How one point of a capture stands by its last entry. */
+export function pointStanding(
+  step: Step,
+  capture: Pick<Capture, 'key'>,
+  point: string | null,
+): 'accepted' | 'rejected' | 'missing' {
+  const last = lastEntry(step, capture, point);
+  if (last === null) return 'missing';
+  return isAccepted(last) ? 'accepted' : 'rejected';
+}
+
 /** How a capture stands: all of it accepted, something of it rejected, or not captured yet. */
 export function captureStanding(step: Step, capture: Capture): 'accepted' | 'rejected' | 'missing' {
   const points: readonly (string | null)[] = capture.kind === 'torque' ? capture.points : [null];
-  const last = points.map((point) => lastEntry(step, capture, point));
-  if (last.some((entry) => entry !== null && !isAccepted(entry))) return 'rejected';
-  return last.every(isAccepted) ? 'accepted' : 'missing';
+  const standings = points.map((point) => pointStanding(step, capture, point));
+  if (standings.includes('rejected')) return 'rejected';
+  return standings.includes('missing') ? 'missing' : 'accepted';
 }
 
 /** Whether a signature counts that a new entry would take its hold from. */

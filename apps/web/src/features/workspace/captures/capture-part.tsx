@@ -5,6 +5,7 @@ import { useMay } from '../../../server/authority.js';
 import { Button } from '../../../ui/actions/button.js';
 import { StatusMark } from '../../../ui/status/status-mark.js';
 import { AttemptList } from '../attempts/attempt-list.js';
+import { countingOf } from '../signing/may-sign.js';
 import { TorqueForm } from '../torque/torque-form.js';
 import { isFrozen, useDesk, useEntryOff } from '../work/use-desk.js';
 import type { Step } from '../work/work-shapes.js';
@@ -50,14 +51,14 @@ function FormOf({ step, capture }: PartProps) {
 
 /** Told before: what a new entry does to the signature that stands. */
 function Anew({ step, onAnew }: { readonly step: Step; readonly onAnew: () => void }) {
-  const done = step.signatures.findLast(({ counts, meaning }) => counts && meaning === 'done');
+  const done = countingOf(step, 'done');
   return (
     <div className="anew">
       <p>
         Signed
-        {done !== undefined && ` by ${done.personName}, ${momentText(done.signedAt)}`}. What is signed is
-        never edited. A new entry leaves the signature in sight, but it no longer counts: the step must be
-        signed again.
+        {done !== null && ` by ${done.personName}, ${momentText(done.signedAt)}`}. What is signed is never
+        edited. A new entry leaves the signature in sight, but it no longer counts: the step must be signed
+        again.
       </p>
       <Button onClick={onAnew}>Enter anew</Button>
     </div>

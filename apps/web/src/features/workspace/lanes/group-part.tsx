@@ -1,9 +1,9 @@
 import { type ReactNode, useEffect, useState } from 'react';
+import { StatusMark } from '../../../ui/status/status-mark.js';
 import { PodPicture } from '../picture/pod-picture.js';
 import type { Step } from '../work/work-shapes.js';
 import { type Group, signedOf } from './lane-parts.js';
 import { groupStanding } from './standing.js';
-import { StandingMark } from './standing-mark.js';
 import { StepRow } from './step-row.js';
 
 interface GroupPartProps {
@@ -41,7 +41,7 @@ export function GroupPart({ group, openId, onOpen, panelOf }: GroupPartProps) {
           <span className="group-count">
             {signed}/{total}
           </span>
-          <StandingMark standing={groupStanding(steps)} />
+          <StatusMark status={groupStanding(steps)} />
         </button>
       </h3>
       <div id={bodyId} hidden={!unfolded}>

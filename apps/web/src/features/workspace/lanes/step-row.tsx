@@ -1,20 +1,22 @@
 import { type ReactNode, useEffect, useRef } from 'react';
 import { momentText } from '../../../format/when.js';
+import { StatusMark } from '../../../ui/status/status-mark.js';
+import { countingOf } from '../signing/may-sign.js';
 import type { Step } from '../work/work-shapes.js';
 import { waitingWords } from './standing.js';
-import { StandingMark } from './standing-mark.js';
 
 /** What stands below the title: whom it waits for, or who signed it. */
-function Below({ step: { standing, blockers, signatures } }: { readonly step: Step }) {
-  const done = signatures.findLast(({ meaning, counts }) => meaning === 'done' && counts);
-  const looked = signatures.findLast(({ meaning, counts }) => meaning === 'inspection' && counts);
+function Below({ step }: { readonly step: Step }) {
+  const { standing, blockers } = step;
+  const done = countingOf(step, 'done');
+  const looked = countingOf(step, 'inspection');
   if (standing === 'blocked' && blockers.length > 0)
     return <span className="step-below">Waits for {blockers.map(waitingWords).join(', ')}</span>;
-  if (done === undefined) return null;
+  if (done === null) return null;
   return (
     <span className="step-below">
       {done.personName}, {momentText(done.performedAt)}
-      {looked !== undefined && `; inspected by ${looked.personName}`}
+      {looked !== null && `; inspected by ${looked.personName}`}
     </span>
   );
 }
@@ -55,7 +57,7 @@ export function StepRow({ step, open, onToggle, children }: StepRowProps) {
         aria-controls={open ? `panel-${id}` : undefined}
         onClick={onToggle}
       >
-        <StandingMark standing={standing} />
+        <StatusMark status={standing} />
         <span className="step-number">{definition.number}</span>
         <span className="step-words">
           <span className="step-title">{definition.title}</span>

@@ -6,8 +6,10 @@ import { momentText } from '../../../format/when.js';
 import { PrintSheet, SignatureBlank } from '../../../ui/print/print-sheet.js';
 import { typedWords } from '../attempts/typed-words.js';
 import { askedWords } from '../captures/asked-words.js';
+import { entriesOf } from '../captures/capture-entries.js';
 import { type Group, groupsOf, signedOf } from '../lanes/lane-parts.js';
 import { PodPicture } from '../picture/pod-picture.js';
+import { countingOf } from '../signing/may-sign.js';
 import type { Entry, Signature, Step, Work } from '../work/work-shapes.js';
 import { blanksOf, orderWords } from './sheet-words.js';
 import './paper.css';
@@ -26,7 +28,7 @@ function EntryLine({ capture, entry }: { readonly capture: Capture; readonly ent
 }
 
 function CaptureLines({ step, capture }: { readonly step: Step; readonly capture: Capture }) {
-  const entries = step.entries.filter((entry) => entry.capture === capture.key);
+  const entries = entriesOf(step, capture);
   const asked = askedWords(capture);
   return (
     <div className="sheet-capture">
@@ -62,9 +64,6 @@ function SignatureLine({ signature }: { readonly signature: Signature }) {
   );
 }
 
-const counts = (step: Step, meaning: Signature['meaning']): boolean =>
-  step.signatures.some((each) => each.meaning === meaning && each.counts);
-
 function StepLines({ step }: { readonly step: Step }) {
   const { definition } = step;
   return (
@@ -89,8 +88,8 @@ function StepLines({ step }: { readonly step: Step }) {
       {step.signatures.map((signature) => (
         <SignatureLine key={signature.id} signature={signature} />
       ))}
-      {!counts(step, 'done') && <SignatureBlank what="Done" />}
-      {definition.inspection === 'independent' && !counts(step, 'inspection') && (
+      {countingOf(step, 'done') === null && <SignatureBlank what="Done" />}
+      {definition.inspection === 'independent' && countingOf(step, 'inspection') === null && (
         <SignatureBlank what="Inspected by another person" />
       )}
     </section>

@@ -8,11 +8,12 @@ import { OFF_WHILE_OFFLINE } from '../../../ui/messages/offline-bar.js';
 import { isFrozen, useDesk } from '../work/use-desk.js';
 import type { Meaning, Missing, Signature, Step, Work } from '../work/work-shapes.js';
 
+/** The signature of that meaning that holds for the step as it is now; null while there is none. */
 export const countingOf = (step: Step, meaning: Meaning): Signature | null =>
   step.signatures.findLast((each) => each.meaning === meaning && each.counts) ?? null;
 
 /** What is to be signed next: the work, its inspection, or nothing. */
-export function nextMeaning(step: Step): Meaning | null {
+function nextMeaning(step: Step): Meaning | null {
   if (countingOf(step, 'done') === null) return 'done';
   const looked = step.definition.inspection === 'none' || countingOf(step, 'inspection') !== null;
   return looked ? null : 'inspection';

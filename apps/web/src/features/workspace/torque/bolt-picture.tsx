@@ -1,5 +1,5 @@
 import type { TorqueCapture } from '@strutbook/domain/work/capture.js';
-import { isAccepted, lastEntry } from '../captures/capture-entries.js';
+import { pointStanding } from '../captures/capture-entries.js';
 import type { Step } from '../work/work-shapes.js';
 
 interface BoltPictureProps {
@@ -35,12 +35,6 @@ function placesOf(points: readonly string[]): Placed[] {
   });
 }
 
-function standingOf(step: Step, capture: TorqueCapture, point: string): 'done' | 'rejected' | 'open' {
-  const last = lastEntry(step, capture, point);
-  if (last === null) return 'open';
-  return isAccepted(last) ? 'done' : 'rejected';
-}
-
 const HEXAGON = 'M19 0 9.5 16.5H-9.5L-19 0-9.5-16.5H9.5Z';
 
 /** The bolts of the group, the line of their order, and which are done. The words beside it say the same. */
@@ -53,7 +47,7 @@ export function BoltPicture({ step, capture, point }: BoltPictureProps) {
       return place === undefined ? [] : [`${place.x.toFixed(1)} ${place.y.toFixed(1)}`];
     })
     .join('L');
-  const done = capture.points.filter((name) => standingOf(step, capture, name) === 'done');
+  const done = capture.points.filter((name) => pointStanding(step, capture, name) === 'accepted');
   const height = placed.length <= MOST_IN_A_ROW ? 80 : 220;
   return (
     <svg
@@ -64,18 +58,19 @@ export function BoltPicture({ step, capture, point }: BoltPictureProps) {
     >
       {height > 80 && <circle className="bolt-ring" cx={CENTRE} cy={CENTRE} r={RADIUS} />}
       <path className="bolt-line" d={`M${line}`} />
-      {placed.map(({ point: name, x, y }) => {
-        const standing = standingOf(step, capture, name);
-        return (
-          <g key={name} className={`bolt bolt-${standing}`} transform={`translate(${x} ${y})`}>
-            {name === point && <circle className="bolt-now" r="27" />}
-            <path d={HEXAGON} />
-            <text y="6" textAnchor="middle">
-              {name}
-            </text>
-          </g>
-        );
-      })}
+      {placed.map(({ point: name, x, y }) => (
+        <g
+          key={name}
+          className={`bolt bolt-${pointStanding(step, capture, name)}`}
+          transform={`translate(${x} ${y})`}
+        >
+          {name === point && <circle className="bolt-now" r="27" />}
+          <path d={HEXAGON} />
+          <text y="6" textAnchor="middle">
+            {name}
+          </text>
+        </g>
+      ))}
     </svg>
   );
 }

@@ -1,8 +1,14 @@
 import type { TorqueCapture } from '@strutbook/domain/work/capture.js';
 import { StatusShape } from '../../../ui/status/status-shape.js';
-import { isAccepted, lastEntry } from '../captures/capture-entries.js';
+import { lastEntry, pointStanding } from '../captures/capture-entries.js';
 import type { Step } from '../work/work-shapes.js';
 import { BoltPicture } from './bolt-picture.js';
+
+const LOOKS = {
+  accepted: { status: 'signed', word: 'accepted' },
+  rejected: { status: 'rejected', word: 'rejected' },
+  missing: { status: 'open', word: 'to do' },
+} as const;
 
 interface PointChoiceProps {
   readonly step: Step;
@@ -20,9 +26,7 @@ export function PointChoice({ step, capture, point, onChoose }: PointChoiceProps
       <fieldset className="point-list">
         <legend>In this order</legend>
         {capture.points.map((name) => {
-          const last = lastEntry(step, capture, name);
-          const done = isAccepted(last);
-          const words = last === null ? 'to do' : done ? 'accepted' : 'rejected';
+          const { status, word } = LOOKS[pointStanding(step, capture, name)];
           return (
             <button
               key={name}
@@ -31,11 +35,13 @@ export function PointChoice({ step, capture, point, onChoose }: PointChoiceProps
               aria-pressed={name === point}
               onClick={() => onChoose(name)}
             >
-              <StatusShape status={last === null ? 'open' : done ? 'signed' : 'rejected'} />
+              <StatusShape status={status} />
               <span>
-                {name} {words}
+                {name} {word}
               </span>
-              <span className="point-value">{last?.judgement.computed['atFastener'] ?? ''}</span>
+              <span className="point-value">
+                {lastEntry(step, capture, name)?.judgement.computed['atFastener'] ?? ''}
+              </span>
             </button>
           );
         })}

@@ -18,7 +18,7 @@ export interface TorqueDraft {
   readonly extension: ExtensionTyped;
 }
 
-export const NO_EXTENSION: ExtensionTyped = { wrenchLength: '', length: '', angle: '' };
+const NO_EXTENSION: ExtensionTyped = { wrenchLength: '', length: '', angle: '' };
 
 export const EMPTY_DRAFT: TorqueDraft = {
   method: 'set-value',
@@ -31,7 +31,7 @@ export const EMPTY_DRAFT: TorqueDraft = {
 export const asksRunOn = ({ runOn }: TorqueCapture): boolean =>
   runOn.rule !== 'none' || runOn.low !== null || runOn.high !== null;
 
-export const acceptedPoints = (step: Step, capture: TorqueCapture): string[] =>
+const acceptedPoints = (step: Step, capture: TorqueCapture): string[] =>
   capture.points.filter((point) => isAccepted(lastEntry(step, capture, point)));
 
 /** The first point of the order that is not accepted; the last when all are. */

@@ -6,7 +6,7 @@ const ACCEPTED: Judgement = { verdict: 'accepted', reasons: [], computed: {} };
 
 /** Wen is who looks; Ada and Per work beside her. */
 export const ADA = { personId: 'p-2', personName: 'Ada Lindqvarn' } as const;
-export const PER = { personId: 'p-3', personName: 'Per Oskandel' } as const;
+const PER = { personId: 'p-3', personName: 'Per Oskandel' } as const;
 export const WEN = { personId: 'p-1', personName: 'Wen Tolvarsen' } as const;
 
 export const entry = (id: string, capture: string, typed: Typed, more: Partial<Entry> = {}): Entry => ({

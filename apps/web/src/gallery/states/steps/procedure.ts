@@ -23,7 +23,7 @@ export const ITEMS: readonly AccountableItem[] = [
 ];
 
 /** Four bolts crosswise, run-on torque always added. */
-export const FORWARD_BOLTS: TorqueCapture = {
+const FORWARD_BOLTS: TorqueCapture = {
   kind: 'torque',
   key: 'forward-bolts',
   label: 'Forward mount bolts',
