@@ -4,6 +4,7 @@ import type { Tx } from '../../platform/database/database.js';
 import { Prisma } from '../../platform/database/generated/client.js';
 import { orNotFound } from '../../platform/problems/refusal.error.js';
 import type { StepRow } from '../../records/work/kept-step.js';
+import { entryJson, SIGNATURE_JSON } from '../../records/work/kept-step.sql.js';
 
 interface Named {
   readonly id: string;
@@ -96,6 +97,8 @@ export interface ReleaseFacts {
 // The last flights of the log, in which a page or a station may be missing. Part of the text: the planner guesses what a
 // limit it is not told might be, and would plan the statement anew each time.
 const FLIGHTS_LOOKED_AT = Prisma.raw('100');
+// A check looks at no picture.
+const WITHOUT_PHOTO = entryJson('NULL');
 
 /**
  * Reads the package, its steps, entries, signatures, orders and changes, the calibrations of the tools used, what its
@@ -137,20 +140,11 @@ export async function loadReleaseFacts(
           'contentHash', encode(ws.content_hash, 'hex'), 'definition', ws.definition,
           'entries', coalesce(entries.of, '[]'), 'signatures', coalesce(signatures.of, '[]')) ORDER BY ws.number)
         FROM work_step ws
-        LEFT JOIN (SELECT e.step_id, json_agg(json_build_object('id', e.id, 'capture', e.capture, 'point', e.point, 'kind', e.kind,
-              'typed', e.typed, 'judged', e.judged, 'tool', t.serial_number, 'toolId', e.tool_id, 'componentId', e.component_id,
-              'personId', e.person_id, 'personName', e.person_name, 'voided', false, 'voidReason', NULL, 'photoId', NULL,
-              'enteredAt', to_char(e.entered_at AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"'))
-              ORDER BY e.recorded_seq, e.id) AS of
+        LEFT JOIN (SELECT e.step_id, json_agg(${WITHOUT_PHOTO} ORDER BY e.recorded_seq, e.id) AS of
             FROM step_entry e LEFT JOIN tool t ON t.operator_id = e.operator_id AND t.id = e.tool_id
            WHERE e.operator_id = ${operatorId}::int AND e.package_id = ${packageId}::uuid AND e.voided_seq IS NULL
            GROUP BY e.step_id) entries ON entries.step_id = ws.id
-        LEFT JOIN (SELECT ss.step_id, json_agg(json_build_object('id', ss.id, 'meaning', ss.meaning, 'coversId', ss.covers_id,
-              'contentHash', encode(ss.content_hash, 'hex'), 'personId', s.person_id, 'personName', s.person_name,
-              'licence', s.licence, 'method', s.method, 'performedAt', (extract(epoch FROM ss.performed_at) / 60)::int,
-              'signedAt', floor(extract(epoch FROM s.signed_at) / 60)::int, 'undone', ss.voided_seq IS NOT NULL,
-              'undoneReason', ss.void_reason, 'reinspection', ss.reinspection_reason IS NOT NULL,
-              'reinspectionReason', ss.reinspection_reason) ORDER BY ss.recorded_seq, ss.id) AS of
+        LEFT JOIN (SELECT ss.step_id, json_agg(${SIGNATURE_JSON} ORDER BY ss.recorded_seq, ss.id) AS of
             FROM step_signature ss JOIN signature s ON s.operator_id = ss.operator_id AND s.id = ss.signature_id
            WHERE ss.operator_id = ${operatorId}::int AND ss.package_id = ${packageId}::uuid
            GROUP BY ss.step_id) signatures ON signatures.step_id = ws.id

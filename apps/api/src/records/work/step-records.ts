@@ -8,7 +8,12 @@ import type { Tx } from '../../platform/database/database.js';
 import { Prisma } from '../../platform/database/generated/client.js';
 import { orNotFound } from '../../platform/problems/refusal.error.js';
 import { type KeptStep, keptStep, type StepRow, stepFacts } from './kept-step.js';
+import { entryJson, SIGNATURE_JSON } from './kept-step.sql.js';
 import { lockOpenPackage } from './package-head.js';
+
+const WITH_PHOTO = entryJson(
+  '(SELECT ph.id FROM step_photo ph WHERE ph.operator_id = e.operator_id AND ph.entry_id = e.id)',
+);
 
 /** A step under its lock, with all steps of its package as they stand. */
 export interface LockedStep {
@@ -39,20 +44,10 @@ export function loadStepsOfPackages(
 async function stepsWhere(tx: Tx, operatorId: number, which: Prisma.Sql): Promise<KeptStep[]> {
   const rows = await tx.$queryRaw<StepRow[]>`
     SELECT w.id, w.package_id AS "packageId", w.version, encode(w.content_hash, 'hex') AS "contentHash", w.definition,
-      coalesce((SELECT json_agg(json_build_object('id', e.id, 'capture', e.capture, 'point', e.point, 'kind', e.kind,
-          'typed', e.typed, 'judged', e.judged, 'tool', t.serial_number, 'toolId', e.tool_id, 'componentId', e.component_id,
-          'personId', e.person_id, 'personName', e.person_name, 'voided', e.voided_seq IS NOT NULL, 'voidReason', e.void_reason,
-          'enteredAt', to_char(e.entered_at AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"'),
-          'photoId', (SELECT ph.id FROM step_photo ph WHERE ph.operator_id = e.operator_id AND ph.entry_id = e.id))
-          ORDER BY e.recorded_seq, e.id)
+      coalesce((SELECT json_agg(${WITH_PHOTO} ORDER BY e.recorded_seq, e.id)
         FROM step_entry e LEFT JOIN tool t ON t.operator_id = e.operator_id AND t.id = e.tool_id
        WHERE e.operator_id = w.operator_id AND e.step_id = w.id), '[]') AS entries,
-      coalesce((SELECT json_agg(json_build_object('id', ss.id, 'meaning', ss.meaning, 'coversId', ss.covers_id,
-          'contentHash', encode(ss.content_hash, 'hex'), 'personId', s.person_id, 'personName', s.person_name,
-          'licence', s.licence, 'method', s.method, 'performedAt', (extract(epoch FROM ss.performed_at) / 60)::int,
-          'signedAt', floor(extract(epoch FROM s.signed_at) / 60)::int, 'undone', ss.voided_seq IS NOT NULL,
-          'undoneReason', ss.void_reason, 'reinspection', ss.reinspection_reason IS NOT NULL,
-          'reinspectionReason', ss.reinspection_reason) ORDER BY ss.recorded_seq, ss.id)
+      coalesce((SELECT json_agg(${SIGNATURE_JSON} ORDER BY ss.recorded_seq, ss.id)
         FROM step_signature ss JOIN signature s ON s.operator_id = ss.operator_id AND s.id = ss.signature_id
        WHERE ss.operator_id = w.operator_id AND ss.step_id = w.id), '[]') AS signatures
     FROM work_step w WHERE w.operator_id = ${operatorId}::int AND ${which}
