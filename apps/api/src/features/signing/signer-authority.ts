@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { dateOf } from '@strutbook/domain/units/calendar.js';
 import { requireRole } from '../../platform/access/require-role.js';
-import type { Role } from '../../platform/access/roles.js';
+import { SIGNING_ROLES } from '../../platform/access/roles.js';
 import type { Signer } from '../../platform/access/signers.js';
 import type { Tx } from '../../platform/database/database.js';
 import { toInstant } from '../../platform/http/instants.js';
@@ -11,12 +11,6 @@ import { Authorisations } from '../../records/authorisations/authorisations.js';
 import { airframeAbove } from '../../records/stays/airframe-above.js';
 import type { PackageHead } from '../../records/work/package-head.js';
 import type { Meaning } from './signed-words.js';
-
-/** The roles of which a signer must hold one. */
-export const SIGNERS: Readonly<Record<Meaning, readonly Role[]>> = {
-  done: ['technician', 'inspector', 'certifying-staff'],
-  inspection: ['inspector', 'certifying-staff'],
-};
 
 const SCOPE = { done: 'work', inspection: 'inspection' } as const;
 
@@ -34,7 +28,7 @@ export class SignerAuthority {
    * Refuses: SIGNER_NOT_PROVEN, NOT_ALLOWED, NOT_AUTHORISED_TODAY.
    */
   async check(tx: Tx, signer: Signer, meaning: Meaning, head: PackageHead): Promise<void> {
-    await requireRole(tx, signer, SIGNERS[meaning]);
+    await requireRole(tx, signer, SIGNING_ROLES[meaning]);
     const { operatorId, personId } = signer;
     await this.authorisations.hold(tx, operatorId, [personId]);
     const typeId = await typeOf(tx, operatorId, head);

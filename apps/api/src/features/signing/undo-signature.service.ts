@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { Actor } from '../../platform/access/actor.js';
 import { requireRole } from '../../platform/access/require-role.js';
+import { SIGNING_ROLES } from '../../platform/access/roles.js';
 import { type Proof, Signers } from '../../platform/access/signers.js';
 import type { Tx } from '../../platform/database/database.js';
 import type { ActRequest } from '../../platform/http/act-key.js';
@@ -13,7 +14,6 @@ import { plainJson } from '../../records/journal/plain-json.js';
 import { sealSignature } from '../../records/signatures/seal-signature.js';
 import { packageHead } from '../../records/work/package-head.js';
 import { loadStepForUpdate, touchStep } from '../../records/work/step-records.js';
-import { SIGNERS } from './signer-authority.js';
 import type { UndoneSignatureDto } from './signing.dto.js';
 
 /** What is undone, why and by whom. */
@@ -45,7 +45,11 @@ export class UndoSignatureService {
       const { packageId, step } = await loadStepForUpdate(tx, operatorId, row.stepId);
       const kept = step.signatures.find((each) => each.id === row.id);
       if (kept === undefined || kept.undone) refuse({ code: 'ALREADY_VOIDED', what: 'the signature' });
-      await requireRole(tx, signer, kept.personId === signer.personId ? SIGNERS.done : ['certifying-staff']);
+      await requireRole(
+        tx,
+        signer,
+        kept.personId === signer.personId ? SIGNING_ROLES.done : ['certifying-staff'],
+      );
       const head = await packageHead(tx, operatorId, packageId);
       const number = await this.journal.number(tx);
       const { reason } = undoing;

@@ -1,15 +1,13 @@
 import { Injectable } from '@nestjs/common';
 import { countingSignatures, type StepFacts, standingOf } from '@strutbook/domain/work/step-standing.js';
 import { type Actor, holdsOne } from '../../platform/access/actor.js';
-import type { Role } from '../../platform/access/roles.js';
+import { SIGNING_ROLES } from '../../platform/access/roles.js';
 import { Database } from '../../platform/database/database.js';
 import { stepFacts } from '../../records/work/kept-step.js';
 import type { PackageKind } from '../../records/work/package-head.js';
 import { loadStepsOfPackages } from '../../records/work/step-records.js';
 import type { MyWorkDto, WaitingStepDto } from './work.dto.js';
 
-const WORKERS: readonly Role[] = ['technician', 'inspector', 'certifying-staff'];
-const INSPECTORS: readonly Role[] = ['inspector', 'certifying-staff'];
 // Those opened last: more at once are not worked by one person.
 const MOST_PACKAGES = 100;
 
@@ -20,7 +18,7 @@ export class MyWorkService {
 
   /** Steps of open packages that the person's roles let them do or inspect, by package, the newest first. */
   of(actor: Actor): Promise<MyWorkDto> {
-    if (!holdsOne(actor, WORKERS)) return Promise.resolve({ packages: [] });
+    if (!holdsOne(actor, SIGNING_ROLES.done)) return Promise.resolve({ packages: [] });
     const { operatorId } = actor;
     return this.database.inOperator(actor, async (tx) => {
       const open = await tx.workPackage.findMany({
@@ -60,7 +58,9 @@ function whyWaiting(step: StepFacts, all: readonly StepFacts[], actor: Actor): W
       return 'rejected';
     case 'to-inspect': {
       const { done } = countingSignatures(step);
-      return holdsOne(actor, INSPECTORS) && done?.personId !== actor.personId ? 'to-inspect' : null;
+      return holdsOne(actor, SIGNING_ROLES.inspection) && done?.personId !== actor.personId
+        ? 'to-inspect'
+        : null;
     }
     default:
       return null;

@@ -16,6 +16,12 @@ export function isRole(word: string): word is Role {
   return (ROLES as readonly string[]).includes(word);
 }
 
+/** The roles of which one lets a person sign that a step was done, or inspect it. */
+export const SIGNING_ROLES: Readonly<Record<'done' | 'inspection', readonly Role[]>> = {
+  done: ['technician', 'inspector', 'certifying-staff'],
+  inspection: ['inspector', 'certifying-staff'],
+};
+
 /** Each role in the words shown to people. */
 export const ROLE_WORDS: Readonly<Record<Role, string>> = {
   technician: 'technician',
