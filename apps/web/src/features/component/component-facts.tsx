@@ -74,7 +74,7 @@ export function Identity({ component }: { readonly component: ComponentView }) {
     podClock,
   } = component;
   return (
-    <dl className="facts">
+    <dl className="component-facts">
       <Fact term="Description">{description}</Fact>
       <Fact term="Part number">
         <SerialText>{partNumber}</SerialText>

@@ -1,7 +1,10 @@
 import type { ReactNode } from 'react';
+import './fact-list.css';
+
+export type Fact = readonly [term: string, value: ReactNode];
 
 interface FactListProps {
-  readonly facts: readonly (readonly [term: string, value: ReactNode])[];
+  readonly facts: readonly Fact[];
   readonly className?: string;
 }
 

@@ -6,6 +6,7 @@ import { type ProcedureRow, proceduresForQuery } from '../../../server/procedure
 import { Button } from '../../../ui/actions/button.js';
 import { SelectField } from '../../../ui/fields/select-field.js';
 import { Answered } from '../../../ui/messages/answered.js';
+import { type Fact, FactList } from '../../../ui/page/fact-list.js';
 import { StatusMark } from '../../../ui/status/status-mark.js';
 import { EMPTY_STEP, type TypedStep } from '../own-step.js';
 import { OwnStepFields } from '../own-step-fields.js';
@@ -16,28 +17,19 @@ import type { SectionProps } from './work-section.js';
 function Chosen({ procedure }: { readonly procedure: ProcedureRow }) {
   const { code, revision, document, documentRevision, steps, latest } = procedure;
   const madeFor = procedureFor(procedure);
+  const facts: readonly Fact[] = [
+    [
+      'Procedure',
+      <>
+        <span className="serial">{code}</span>, revision {revision}, {counted(steps, 'step')}
+      </>,
+    ],
+    ['Made from', `${document}, revision ${documentRevision}`],
+    ...(madeFor === null ? [] : [['For', madeFor] as const]),
+  ];
   return (
     <div className="order-there">
-      <dl className="package-facts">
-        <div>
-          <dt>Procedure</dt>
-          <dd>
-            <span className="serial">{code}</span>, revision {revision}, {counted(steps, 'step')}
-          </dd>
-        </div>
-        <div>
-          <dt>Made from</dt>
-          <dd>
-            {document}, revision {documentRevision}
-          </dd>
-        </div>
-        {madeFor !== null && (
-          <div>
-            <dt>For</dt>
-            <dd>{madeFor}</dd>
-          </div>
-        )}
-      </dl>
+      <FactList className="package-facts" facts={facts} />
       <p className="quiet small">
         {madeFor === null
           ? 'It names no type and no model: look into the document whether it is for this work.'

@@ -1,5 +1,6 @@
 import type { Order, OrderedComponent } from '../../../server/work.js';
 import { RouteLink } from '../../../ui/actions/route-link.js';
+import { type Fact, FactList } from '../../../ui/page/fact-list.js';
 import { SerialText } from '../../../ui/status/serial-text.js';
 
 /** 'Engine at position 3', 'HPT disk 1' */
@@ -24,37 +25,30 @@ function Ordered({ component, nothing }: { component: OrderedComponent | null; n
 /** What is ordered to be changed, as the order stands. */
 export function OrderPart({ order }: { readonly order: Order }) {
   const { outgoing, incoming, removedToLocation, ratingCode, reason, confirmedBy } = order;
+  const facts: readonly Fact[] = [
+    [
+      'Comes off',
+      <>
+        <Ordered component={outgoing} nothing="Nothing: the place is empty" />
+        {outgoing !== null && removedToLocation !== null && `, goes to ${removedToLocation}`}
+      </>,
+    ],
+    [
+      'Goes on',
+      <>
+        <Ordered component={incoming} nothing="Nothing: the place stays empty" />
+        {ratingCode !== null && `, rating ${ratingCode} from then on`}
+      </>,
+    ],
+    ['Why', reason],
+    ...(confirmedBy === null ? [] : [['Amended', `Confirmed by ${confirmedBy}`] as const]),
+  ];
   return (
     <section className="stack" aria-labelledby="order">
       <h2 id="order" className="section-heading">
         Order: {orderPlace(order)}
       </h2>
-      <dl className="package-facts">
-        <div>
-          <dt>Comes off</dt>
-          <dd>
-            <Ordered component={outgoing} nothing="Nothing: the place is empty" />
-            {outgoing !== null && removedToLocation !== null && `, goes to ${removedToLocation}`}
-          </dd>
-        </div>
-        <div>
-          <dt>Goes on</dt>
-          <dd>
-            <Ordered component={incoming} nothing="Nothing: the place stays empty" />
-            {ratingCode !== null && `, rating ${ratingCode} from then on`}
-          </dd>
-        </div>
-        <div>
-          <dt>Why</dt>
-          <dd>{reason}</dd>
-        </div>
-        {confirmedBy !== null && (
-          <div>
-            <dt>Amended</dt>
-            <dd>Confirmed by {confirmedBy}</dd>
-          </div>
-        )}
-      </dl>
+      <FactList className="package-facts" facts={facts} />
     </section>
   );
 }

@@ -6,6 +6,7 @@ import { componentQuery } from '../../../server/components.js';
 import type { ComponentView } from '../../../server/wire.js';
 import { RouteLink } from '../../../ui/actions/route-link.js';
 import { Answered } from '../../../ui/messages/answered.js';
+import { type Fact, FactList } from '../../../ui/page/fact-list.js';
 import { SerialText } from '../../../ui/status/serial-text.js';
 import { StatusMark } from '../../../ui/status/status-mark.js';
 
@@ -17,14 +18,18 @@ function tightest({ limiter }: ComponentView): string {
   return `${left}, ${description} ${serialNumber}${reason === null ? '' : `. ${reason}`}`;
 }
 
-function Fact({ term, children }: { readonly term: string; readonly children: React.ReactNode }) {
-  return (
-    <div>
-      <dt>{term}</dt>
-      <dd>{children}</dd>
-    </div>
-  );
-}
+const factsOf = (found: ComponentView): readonly Fact[] => [
+  [
+    'What',
+    <>
+      {found.description}, <SerialText>{found.partNumber}</SerialText>
+    </>,
+  ],
+  ['Where', found.place.label],
+  ['Since new', countersText(found.counters.sinceNew)],
+  ...(found.kind === 'engine' ? [['Rating', found.ratingCode ?? 'Not recorded'] as const] : []),
+  ['Tightest part', tightest(found)],
+];
 
 /** What is on record of a component that is to be fitted: it is compared with its plate and papers later. */
 export function RegisterSays({ componentId }: { readonly componentId: string }) {
@@ -39,15 +44,7 @@ export function RegisterSays({ componentId }: { readonly componentId: string }) 
               <SerialText>{found.serialNumber}</SerialText>
             </RouteLink>
           </h3>
-          <dl className="package-facts">
-            <Fact term="What">
-              {found.description}, <SerialText>{found.partNumber}</SerialText>
-            </Fact>
-            <Fact term="Where">{found.place.label}</Fact>
-            <Fact term="Since new">{countersText(found.counters.sinceNew)}</Fact>
-            {found.kind === 'engine' && <Fact term="Rating">{found.ratingCode ?? 'Not recorded'}</Fact>}
-            <Fact term="Tightest part">{tightest(found)}</Fact>
-          </dl>
+          <FactList className="package-facts" facts={factsOf(found)} />
           {!found.verified && (
             <StatusMark
               status="not-verified"

@@ -10,6 +10,7 @@ import { RouteLink } from '../../../ui/actions/route-link.js';
 import { announce } from '../../../ui/messages/announcements.js';
 import { Answered } from '../../../ui/messages/answered.js';
 import { EmptyState } from '../../../ui/messages/empty-state.js';
+import { FactList } from '../../../ui/page/fact-list.js';
 import { RegisterFrame } from '../register-frame.js';
 import { EngineModelForm, LIFE_METHODS } from './engine-model-form.js';
 import { ruleInWords } from './rule-words.js';
@@ -26,32 +27,22 @@ function Model({ model, types }: ModelProps) {
     return type === undefined ? 'On one airframe type' : `On ${type.maker} ${type.designation}`;
   };
   const method = LIFE_METHODS.find(({ value }) => value === model.lifeMethod)?.label ?? model.lifeMethod;
+  const ratings = model.ratings
+    .map(({ code, description }) => [code, description].filter(Boolean).join(': '))
+    .join('; ');
   return (
     <section className="sheet stack" aria-label={`${model.maker} ${model.designation}`}>
       <h2>
         {model.maker} <span className="serial">{model.designation}</span>
         {model.kind === 'apu' && ', auxiliary power unit'}
       </h2>
-      <dl className="facts">
-        <div>
-          <dt>Ratings</dt>
-          <dd>
-            {model.ratings.length === 0
-              ? 'None recorded'
-              : model.ratings
-                  .map(({ code, description }) => [code, description].filter(Boolean).join(': '))
-                  .join('; ')}
-          </dd>
-        </div>
-        <div>
-          <dt>Lives at several ratings</dt>
-          <dd>{method}</dd>
-        </div>
-        <div>
-          <dt>Document</dt>
-          <dd>{model.lifeSource}</dd>
-        </div>
-      </dl>
+      <FactList
+        facts={[
+          ['Ratings', ratings === '' ? 'None recorded' : ratings],
+          ['Lives at several ratings', method],
+          ['Document', model.lifeSource],
+        ]}
+      />
       <h3>Cycle rules</h3>
       <ul>
         {model.cycleRules.map((rule) => (

@@ -4,6 +4,7 @@ import { useMay } from '../../../server/authority.js';
 import { type ToolView, toolQuery } from '../../../server/tools.js';
 import { announce } from '../../../ui/messages/announcements.js';
 import { Answered } from '../../../ui/messages/answered.js';
+import { type Fact, FactList } from '../../../ui/page/fact-list.js';
 import { StatusMark } from '../../../ui/status/status-mark.js';
 import { RegisterFrame } from '../register-frame.js';
 import { CalibrationForm } from './calibration-form.js';
@@ -14,35 +15,18 @@ import { UseTable } from './use-table.js';
 
 function Identity({ tool }: { readonly tool: ToolView }) {
   const { status, word } = lookOf(tool);
-  const facts = [
+  const calibration =
+    tool.dueOn === null
+      ? word
+      : `${word}, ${tool.status === 'out-of-date' ? 'was good' : 'good'} through ${dueText(tool)}`;
+  const facts: readonly Fact[] = [
+    ['Calibration', <StatusMark key="calibration" status={status} word={calibration} />],
     ['What it is', tool.description],
     ['Kind', kindWord(tool.kind)],
     ['Range', rangeText(tool)],
     ['Largest deviation', deviationText(tool)],
-  ] as const;
-  return (
-    <dl className="facts">
-      <div>
-        <dt>Calibration</dt>
-        <dd>
-          <StatusMark
-            status={status}
-            word={
-              tool.dueOn === null
-                ? word
-                : `${word}, ${tool.status === 'out-of-date' ? 'was good' : 'good'} through ${dueText(tool)}`
-            }
-          />
-        </dd>
-      </div>
-      {facts.map(([term, value]) => (
-        <div key={term}>
-          <dt>{term}</dt>
-          <dd>{value}</dd>
-        </div>
-      ))}
-    </dl>
-  );
+  ];
+  return <FactList facts={facts} />;
 }
 
 /** What the status means for work, in a sentence. */

@@ -5,6 +5,7 @@ import { judgeEntry } from '@strutbook/domain/work/judge-entry.js';
 import { useId, useState } from 'react';
 import { utcToday } from '../../../format/now.js';
 import { TextField } from '../../../ui/fields/text-field.js';
+import { FactList } from '../../../ui/page/fact-list.js';
 import { StatusMark } from '../../../ui/status/status-mark.js';
 import { useDesk } from '../work/use-desk.js';
 import type { Step, WorkOrder } from '../work/work-shapes.js';
@@ -98,18 +99,13 @@ export function ComponentForm({
       }}
       onRecorded={() => setDraft(START)}
     >
-      <dl className="figures">
-        <div>
-          <dt>The order says</dt>
-          <dd>{ordered?.serialNumber ?? 'nothing'}</dd>
-        </div>
-        {asksPosition && (
-          <div>
-            <dt>Position</dt>
-            <dd>{order?.positionNumber}</dd>
-          </div>
-        )}
-      </dl>
+      <FactList
+        className="figures"
+        facts={[
+          ['The order says', ordered?.serialNumber ?? 'nothing'],
+          ...(asksPosition ? [['Position', order?.positionNumber] as const] : []),
+        ]}
+      />
       {asksPosition && (
         <TextField
           {...field('positionNumber')}
