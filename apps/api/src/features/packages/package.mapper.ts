@@ -19,9 +19,10 @@ export const FOR_ROW = {
   releaseByPackage: { select: { number: true } },
 } as const satisfies Prisma.WorkPackageInclude;
 
-/** What a package is read with. */
+/** What a package is read with; its order is read by itself. */
 export const WITH_CHANGES = {
-  ...FOR_ROW,
+  airframe: true,
+  component: true,
   procedure: {
     select: { id: true, code: true, revision: true, title: true, document: true, documentRevision: true },
   },
@@ -37,8 +38,12 @@ type WholePackage = Prisma.WorkPackageGetPayload<{ include: typeof WITH_CHANGES 
 type Change = WholePackage['packageChangeByPackage'][number];
 type Place = { readonly position: { readonly label: string } | null; readonly name: string };
 
-/** A package of the list. Total. */
-export function packageRow(row: ListedPackage, counts: ReadonlyMap<string, StepCounts>): PackageRowDto {
+/** A package of the list, with the place of its order where it has one. Total. */
+export function packageRow(
+  row: Omit<ListedPackage, 'orderedChangeByPackage'>,
+  counts: ReadonlyMap<string, StepCounts>,
+  ordered: Place | undefined,
+): PackageRowDto {
   const { airframe, component } = row;
   return {
     id: row.id,
@@ -58,7 +63,7 @@ export function packageRow(row: ListedPackage, counts: ReadonlyMap<string, StepC
             partNumber: component.partNumber,
             description: component.description,
           },
-    place: placeOf(row),
+    place: placeOf(ordered, row.packageChangeByPackage[0]),
     reference: row.reference,
     steps: counts.get(row.id) ?? { signed: 0, total: 0 },
     releaseNumber: row.releaseByPackage[0]?.number ?? null,
@@ -67,16 +72,12 @@ export function packageRow(row: ListedPackage, counts: ReadonlyMap<string, StepC
 }
 
 /** The place a package changes: as ordered, or as it was logged. */
-function placeOf({ orderedChangeByPackage, packageChangeByPackage }: ListedPackage): string | null {
-  const [ordered] = orderedChangeByPackage;
-  const [changed] = packageChangeByPackage;
-  const place: Place | null =
-    ordered !== undefined
-      ? { position: ordered.slot.position, name: ordered.slot.name }
-      : changed !== undefined
-        ? { position: changed.position, name: changed.slot.name }
-        : null;
-  return place === null ? null : (place.position?.label ?? place.name);
+function placeOf(
+  ordered: Place | undefined,
+  changed: ListedPackage['packageChangeByPackage'][number] | undefined,
+): string | null {
+  if (ordered !== undefined) return ordered.position?.label ?? ordered.name;
+  return changed === undefined ? null : (changed.position?.label ?? changed.slot.name);
 }
 
 /** The release of a package, in short; null while it has none. Total. */

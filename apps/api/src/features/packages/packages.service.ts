@@ -37,7 +37,7 @@ export class PackagesService {
         rows.map((row) => row.id),
       );
       return {
-        rows: rows.map((row) => packageRow(row, counts)),
+        rows: rows.map((row) => packageRow(row, counts, row.orderedChangeByPackage[0]?.slot)),
         next: found.length > limit ? (rows[limit - 1]?.id ?? null) : null,
       };
     });
@@ -52,9 +52,11 @@ export class PackagesService {
   async read(tx: Tx, operatorId: number, id: string): Promise<PackageDto> {
     const where = { operatorId_id: { operatorId, id } };
     const row = orNotFound(await tx.workPackage.findUnique({ where, include: WITH_CHANGES }), 'package');
-    const [order] = await ordersToWire(tx, operatorId, await ordersOf(tx, operatorId, id));
+    const orders = await ordersOf(tx, operatorId, id);
+    const [ordered] = orders.map(({ position, slot: { name } }) => ({ position, name }));
+    const [order] = await ordersToWire(tx, operatorId, orders);
     return {
-      ...packageRow(row, await stepCounts(tx, operatorId, [id])),
+      ...packageRow(row, await stepCounts(tx, operatorId, [id]), ordered),
       ruleSet: row.airframe?.ruleSet ?? row.ruleSet ?? '',
       procedure: row.procedure,
       order: order ?? null,
