@@ -29,7 +29,7 @@ function Row({ duty, chosen, onChoose }: RowProps) {
       <label className="duty">
         <input type="checkbox" checked={chosen} onChange={({ target }) => onChoose(target.checked)} />
         <span>
-          <span className="duty-title">
+          <span className="duty-name">
             <span className="serial">{code}</span> {title}
           </span>
           <span className="quiet small">

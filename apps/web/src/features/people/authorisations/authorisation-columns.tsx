@@ -1,6 +1,7 @@
 import { calendarDate } from '../../../format/utc-date.js';
 import { Button } from '../../../ui/actions/button.js';
 import { StatusMark } from '../../../ui/status/status-mark.js';
+import { Voided } from '../../../ui/status/voided.js';
 import type { Column } from '../../../ui/table/column.js';
 import type { Authorisation } from './authorisation-data.js';
 import { isLive, lookOf, scopeRank, scopeWord, typeText, untilText } from './authorisation-words.js';
@@ -23,7 +24,7 @@ export const FACT_COLUMNS: readonly Column<Authorisation>[] = [
     cell: ({ scope, voided, voidReason }) => (
       <>
         {scopeWord(scope)}
-        {voided && <strong className="fact-voided">“{voidReason ?? 'no reason recorded'}”</strong>}
+        {voided && <Voided reason={voidReason} reasonOnly />}
       </>
     ),
     sortBy: ({ scope }) => scopeRank(scope),

@@ -5,6 +5,7 @@ import { momentText } from '../../../format/when.js';
 import { type ComponentFacts, factsQuery } from '../../../server/components.js';
 import { Answered } from '../../../ui/messages/answered.js';
 import { EmptyState } from '../../../ui/messages/empty-state.js';
+import { Voided } from '../../../ui/status/voided.js';
 import type { Column } from '../../../ui/table/column.js';
 import { DataTable } from '../../../ui/table/data-table.js';
 
@@ -83,7 +84,7 @@ const COLUMNS: readonly Column<Fact>[] = [
     cell: ({ what, voided, voidReason }) => (
       <>
         {what}
-        {voided && <strong className="fact-voided">Voided: “{voidReason ?? 'no reason recorded'}”</strong>}
+        {voided && <Voided reason={voidReason} />}
       </>
     ),
     namesRow: true,

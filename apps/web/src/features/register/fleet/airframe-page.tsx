@@ -11,6 +11,7 @@ import { announce } from '../../../ui/messages/announcements.js';
 import { Answered } from '../../../ui/messages/answered.js';
 import { EmptyState } from '../../../ui/messages/empty-state.js';
 import { FactList } from '../../../ui/page/fact-list.js';
+import { Voided } from '../../../ui/status/voided.js';
 import { balanceText } from '../components/facts-list.js';
 import { OpeningForm } from '../openings/opening-form.js';
 import { RegisterFrame } from '../register-frame.js';
@@ -62,9 +63,7 @@ function Openings({ airframe }: OfProps) {
               <li key={id}>
                 {voided ? <del>{balanceText(rows, 'flights')}</del> : balanceText(rows, 'flights')} at{' '}
                 {momentText(at)}. <span className="quiet">{source}</span>
-                {voided && (
-                  <strong className="fact-voided">Voided: “{voidReason ?? 'no reason recorded'}”</strong>
-                )}
+                {voided && <Voided reason={voidReason} />}
               </li>
             ))}
           </ul>

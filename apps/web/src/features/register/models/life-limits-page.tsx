@@ -10,6 +10,7 @@ import { ActionLink } from '../../../ui/actions/action-link.js';
 import { TextField } from '../../../ui/fields/text-field.js';
 import { announce } from '../../../ui/messages/announcements.js';
 import { EmptyState } from '../../../ui/messages/empty-state.js';
+import { Voided } from '../../../ui/status/voided.js';
 import type { Column } from '../../../ui/table/column.js';
 import { DataTable } from '../../../ui/table/data-table.js';
 import { readState } from '../../../ui/table/read-state.js';
@@ -34,7 +35,7 @@ const COLUMNS: readonly Column<LifeLimit>[] = [
     cell: ({ partNumber, voided, voidReason }) => (
       <>
         <span className="serial">{partNumber}</span>
-        {voided && <strong className="fact-voided">Voided: “{voidReason ?? 'no reason recorded'}”</strong>}
+        {voided && <Voided reason={voidReason} />}
       </>
     ),
     sortBy: ({ partNumber }) => partNumber,

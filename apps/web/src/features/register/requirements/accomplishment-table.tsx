@@ -6,6 +6,7 @@ import { Button } from '../../../ui/actions/button.js';
 import { RouteLink } from '../../../ui/actions/route-link.js';
 import { EmptyState } from '../../../ui/messages/empty-state.js';
 import { SerialText } from '../../../ui/status/serial-text.js';
+import { Voided } from '../../../ui/status/voided.js';
 import type { Column } from '../../../ui/table/column.js';
 import { DataTable } from '../../../ui/table/data-table.js';
 import { VoidDialog } from '../void-dialog.js';
@@ -19,7 +20,7 @@ const COLUMNS: readonly Column<Accomplishment>[] = [
     cell: ({ on, voided, voidReason }) => (
       <>
         {calendarDate(on)}
-        {voided && <strong className="fact-voided">Voided: “{voidReason ?? 'no reason recorded'}”</strong>}
+        {voided && <Voided reason={voidReason} />}
       </>
     ),
     sortBy: ({ on }) => on,

@@ -9,6 +9,7 @@ import { CheckField } from '../../../ui/fields/check-field.js';
 import { TextField } from '../../../ui/fields/text-field.js';
 import { announce } from '../../../ui/messages/announcements.js';
 import { EmptyState } from '../../../ui/messages/empty-state.js';
+import { Voided } from '../../../ui/status/voided.js';
 import type { Column } from '../../../ui/table/column.js';
 import { DataTable } from '../../../ui/table/data-table.js';
 import { readState } from '../../../ui/table/read-state.js';
@@ -32,7 +33,7 @@ const COLUMNS: readonly Column<Requirement>[] = [
           <span className="serial">{code}</span>
         </RouteLink>
         <span className="duty-title">{title}</span>
-        {voided && <strong className="fact-voided">Voided: “{voidReason ?? 'no reason recorded'}”</strong>}
+        {voided && <Voided reason={voidReason} />}
       </>
     ),
   },

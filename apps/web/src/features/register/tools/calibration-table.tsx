@@ -3,6 +3,7 @@ import { calendarDate } from '../../../format/utc-date.js';
 import { type Calibration, TOOLS_KEY } from '../../../server/tools.js';
 import { Button } from '../../../ui/actions/button.js';
 import { EmptyState } from '../../../ui/messages/empty-state.js';
+import { Voided } from '../../../ui/status/voided.js';
 import type { Column } from '../../../ui/table/column.js';
 import { DataTable } from '../../../ui/table/data-table.js';
 import { VoidDialog } from '../void-dialog.js';
@@ -15,7 +16,7 @@ const FACTS: readonly Column<Calibration>[] = [
     cell: ({ certificate, voided, voidReason }) => (
       <>
         <span className="serial">{certificate}</span>
-        {voided && <strong className="fact-voided">Voided: “{voidReason ?? 'no reason recorded'}”</strong>}
+        {voided && <Voided reason={voidReason} />}
       </>
     ),
     namesRow: true,
