@@ -1,31 +1,15 @@
 import { type GapNote, gapsInLog, type LogGap, noteOf } from '@strutbook/domain/release/log-gaps.js';
 import type { Tx } from '../../platform/database/database.js';
+import type { GapNote as GapNoteRow } from '../../platform/database/generated/client.js';
 import { toInstant } from '../../platform/http/instants.js';
+import type { FlightRow } from './flight.mapper.js';
 import type { FlightGapDto, GapNoteDto } from './gap-note.dto.js';
 
 /** What of a flight tells whether the log jumps before it. */
-export interface LegRow {
-  readonly id: string;
-  readonly airframeId: string;
-  readonly logPage: string;
-  readonly fromStation: string;
-  readonly toStation: string;
-  readonly takeOffAt: Date;
-  readonly landingAt: Date;
-  readonly voidedSeq: bigint | null;
-}
-
-/** A note as the database has it. */
-export interface GapNoteRow {
-  readonly id: string;
-  readonly flightId: string;
-  readonly kind: string;
-  readonly before: string;
-  readonly after: string;
-  readonly note: string;
-  readonly voidedSeq: bigint | null;
-  readonly voidReason: string | null;
-}
+export type LegRow = Pick<
+  FlightRow,
+  'id' | 'airframeId' | 'logPage' | 'fromStation' | 'toStation' | 'takeOffAt' | 'landingAt' | 'voidedSeq'
+>;
 
 /** A note as the wire has it. Total. */
 export function gapNoteToWire(row: GapNoteRow): GapNoteDto {
