@@ -5,7 +5,6 @@ import type { Actor } from '../../platform/access/actor.js';
 import type { Tx } from '../../platform/database/database.js';
 import { newId } from '../../platform/database/uuid.js';
 import { plainJson } from '../../records/journal/plain-json.js';
-import { packageHead } from '../../records/work/package-head.js';
 import type { LockedStep } from '../../records/work/step-records.js';
 
 interface EntryToWrite {
@@ -66,7 +65,10 @@ export async function aboutStep(
   { packageId, step }: LockedStep,
   componentIds: readonly (string | null)[],
 ): Promise<string[]> {
-  const { airframe, component } = await packageHead(tx, operatorId, packageId);
-  const about = [packageId, step.id, airframe?.id, component?.id, ...componentIds];
-  return [...new Set(about.filter((each) => each != null))];
+  const { airframeId, componentId } = await tx.workPackage.findUniqueOrThrow({
+    where: { operatorId_id: { operatorId, id: packageId } },
+    select: { airframeId: true, componentId: true },
+  });
+  const about = [packageId, step.id, airframeId, componentId, ...componentIds];
+  return [...new Set(about.filter((each) => each !== null))];
 }
