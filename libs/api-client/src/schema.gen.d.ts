@@ -1568,7 +1568,7 @@ export interface components {
         AirframePositionDto: {
             id: string;
             /** @enum {string} */
-            kind: "engine" | "apu";
+            kind: "apu" | "engine";
             label: string;
             /** @enum {string} */
             mount: "left-wing" | "right-wing" | "tail";
@@ -1610,12 +1610,12 @@ export interface components {
             personName: string;
             reference: string;
             /** @enum {string} */
-            scope: "work" | "inspection" | "release";
+            scope: "inspection" | "release" | "work";
             /**
              * @description How it stands today, in UTC. Within thirty days of its end it is told as ending soon.
              * @enum {string}
              */
-            standing: "in-force" | "ends-soon" | "to-come" | "ended" | "voided";
+            standing: "ended" | "ends-soon" | "in-force" | "to-come" | "voided";
             /** @description The last day it is good for; null while no end is set. */
             toOn: string | null;
             voided: boolean;
@@ -1639,7 +1639,7 @@ export interface components {
         };
         BlockerDto: {
             /** @enum {string} */
-            code: "STEP_UNSIGNED" | "INSPECTION_MISSING";
+            code: "INSPECTION_MISSING" | "STEP_UNSIGNED";
             number: number;
             stepId: string;
             title: string;
@@ -1670,7 +1670,7 @@ export interface components {
              * @description How it is told.
              * @enum {string}
              */
-            kind: "instant" | "after-page" | "before-first" | "after-last";
+            kind: "after-last" | "after-page" | "before-first" | "instant";
             /** @description For the first or last flight of a date: 'YYYY-MM-DD', in the zone of the airframe's rule set. */
             on?: string;
             /** @description For a log page: its number as written. */
@@ -1725,7 +1725,7 @@ export interface components {
              * @description How exactly it is known: minute, page or day.
              * @enum {string}
              */
-            precision: "page" | "minute" | "day";
+            precision: "day" | "minute" | "page";
             /** @description The rating the incoming engine will run at; null when none is recorded. */
             ratingCode: string | null;
         };
@@ -1749,7 +1749,7 @@ export interface components {
              * @description What is changed there.
              * @enum {string}
              */
-            slot: "engine" | "pod" | "apu";
+            slot: "apu" | "engine" | "pod";
         };
         CheckCaptureDto: {
             /** @description Unique in its step. */
@@ -1784,7 +1784,7 @@ export interface components {
             gaps: components["schemas"]["GapDto"][];
             id: string;
             /** @enum {string} */
-            kind: "engine" | "pod" | "apu" | "part" | "module";
+            kind: "apu" | "engine" | "module" | "part" | "pod";
             lessor: string | null;
             life: components["schemas"]["LifeDto"] | null;
             lifeLimited: boolean;
@@ -1846,7 +1846,7 @@ export interface components {
             engineModelId: string | null;
             id: string;
             /** @enum {string} */
-            kind: "engine" | "pod" | "apu" | "part" | "module";
+            kind: "apu" | "engine" | "module" | "part" | "pod";
             lifeLimited: boolean;
             maker: string;
             partNumber: string;
@@ -1887,7 +1887,7 @@ export interface components {
              * @description What is changed there.
              * @enum {string}
              */
-            slot: "engine" | "pod" | "apu";
+            slot: "apu" | "engine" | "pod";
         };
         CorrectFlightDto: {
             flight: components["schemas"]["NewFlightDto"];
@@ -1897,18 +1897,18 @@ export interface components {
             in: number | null;
             out: number | null;
             /** @enum {string} */
-            what: "tags" | "blanks" | "tools";
+            what: "blanks" | "tags" | "tools";
         };
         CountCaptureDto: {
             /** @enum {string} */
-            direction: "out" | "in";
+            direction: "in" | "out";
             /** @description Unique in its step. */
             key: string;
             /** @enum {string} */
             kind: "count";
             label: string;
             /** @enum {string} */
-            what: "tags" | "blanks" | "tools";
+            what: "blanks" | "tags" | "tools";
         };
         CountersDto: {
             /** @description Cycles, exact. */
@@ -1953,7 +1953,7 @@ export interface components {
             /** @description The same with one decimal, rounded down. */
             daysText: string | null;
             /** @enum {string} */
-            dimension: "minutes" | "cycles" | "days" | "months";
+            dimension: "cycles" | "days" | "minutes" | "months";
             /** @description Counter since new at which it is due, in whole minutes or cycles; null for days and months. */
             dueAt: number | null;
             /** @description The last day it is good through; null for minutes and cycles. */
@@ -1963,7 +1963,7 @@ export interface components {
             /** @description Whole minutes, cycles or days left; below zero it is past. */
             remaining: number;
             /** @enum {string} */
-            status: "closed" | "over" | "in-tolerance" | "soon" | "planned" | "later" | "not-verified" | "not-applicable";
+            status: "closed" | "in-tolerance" | "later" | "not-applicable" | "not-verified" | "over" | "planned" | "soon";
         };
         DocumentBegunDto: {
             jobId: string;
@@ -1982,7 +1982,7 @@ export interface components {
         };
         DueDimensionDto: {
             /** @enum {string} */
-            dimension: "minutes" | "cycles" | "days" | "months";
+            dimension: "cycles" | "days" | "minutes" | "months";
             /** @description The last day it is good through; null for minutes and cycles. */
             dueOn: string | null;
             /** @description What is granted: minutes, cycles, days or months. */
@@ -2004,7 +2004,7 @@ export interface components {
             combine: "first" | "last";
             id: string;
             /** @enum {string} */
-            kind: "inspection" | "overhaul" | "check" | "directive" | "bulletin" | "discard";
+            kind: "bulletin" | "check" | "directive" | "discard" | "inspection" | "overhaul";
             title: string;
         };
         DueRowDto: {
@@ -2020,7 +2020,7 @@ export interface components {
              * @description What governs: cycles, minutes or the calendar, or none where nothing can be told.
              * @enum {string}
              */
-            dimension: "minutes" | "cycles" | "days" | "months" | "none";
+            dimension: "cycles" | "days" | "minutes" | "months" | "none";
             /** @description Document the limit or requirement is from. */
             document: string | null;
             /** @description The last day it is good through; null where hours or cycles govern. */
@@ -2033,7 +2033,7 @@ export interface components {
             flagged: boolean;
             id: string;
             /** @enum {string} */
-            kind: "requirement" | "life-limit" | "counters";
+            kind: "counters" | "life-limit" | "requirement";
             /** @description The limit, or what the requirement grants: in whole cycles or minutes, days or months. */
             limit: number | null;
             partNumber: string | null;
@@ -2053,7 +2053,7 @@ export interface components {
             revision: string | null;
             serialNumber: string | null;
             /** @enum {string} */
-            status: "closed" | "over" | "in-tolerance" | "soon" | "planned" | "later" | "not-verified" | "not-applicable";
+            status: "closed" | "in-tolerance" | "later" | "not-applicable" | "not-verified" | "over" | "planned" | "soon";
         };
         EndAuthorisationDto: {
             /** @description The last day it is good for. */
@@ -2065,9 +2065,9 @@ export interface components {
             designation: string;
             id: string;
             /** @enum {string} */
-            kind: "engine" | "apu";
+            kind: "apu" | "engine";
             /** @enum {string} */
-            lifeMethod: "pro-rata" | "lowest-limit";
+            lifeMethod: "lowest-limit" | "pro-rata";
             lifeSource: string;
             maker: string;
             ratings: components["schemas"]["RatingDto"][];
@@ -2075,7 +2075,7 @@ export interface components {
         };
         EntryReasonDto: {
             /** @enum {string} */
-            code: "LEAK_FOUND" | "NOT_A_NUMBER" | "BELOW_RANGE" | "ABOVE_RANGE" | "OUTSIDE_WINDOW" | "NO_EFFECTIVE_LENGTH" | "RUN_ON_MISSING" | "RUN_ON_BELOW" | "RUN_ON_ABOVE" | "TOOL_MISSING" | "TOOL_NOT_CALIBRATED" | "TOOL_OUT_OF_DATE" | "TOOL_RANGE_UNKNOWN" | "TOOL_OUT_OF_RANGE" | "OUT_OF_ORDER" | "NO_SUCH_POINT" | "SERIAL_DIFFERS" | "PART_NUMBER_DIFFERS" | "POSITION_DIFFERS" | "NOT_IN_REGISTER" | "PAPERS_DIFFER" | "PAPERS_MISSING" | "TAGGED_UNSERVICEABLE" | "DURATION_MISSING" | "DURATION_SHORT" | "POWER_MISSING" | "POWER_DIFFERS" | "READING_MISSING" | "NOT_SEEN" | "EMPTY";
+            code: "ABOVE_RANGE" | "BELOW_RANGE" | "DURATION_MISSING" | "DURATION_SHORT" | "EMPTY" | "LEAK_FOUND" | "NOT_A_NUMBER" | "NOT_IN_REGISTER" | "NOT_SEEN" | "NO_EFFECTIVE_LENGTH" | "NO_SUCH_POINT" | "OUTSIDE_WINDOW" | "OUT_OF_ORDER" | "PAPERS_DIFFER" | "PAPERS_MISSING" | "PART_NUMBER_DIFFERS" | "POSITION_DIFFERS" | "POWER_DIFFERS" | "POWER_MISSING" | "READING_MISSING" | "RUN_ON_ABOVE" | "RUN_ON_BELOW" | "RUN_ON_MISSING" | "SERIAL_DIFFERS" | "TAGGED_UNSERVICEABLE" | "TOOL_MISSING" | "TOOL_NOT_CALIBRATED" | "TOOL_OUT_OF_DATE" | "TOOL_OUT_OF_RANGE" | "TOOL_RANGE_UNKNOWN";
             /** @description The values its sentence needs. */
             detail: {
                 [key: string]: (string | number) | null;
@@ -2124,7 +2124,7 @@ export interface components {
             abortedTakeOffs: number;
             flights: number;
             /** @enum {string} */
-            kind: "shut-down" | "not-running";
+            kind: "not-running" | "shut-down";
             landings: number;
             minutes: number;
             positionNumber: number;
@@ -2191,7 +2191,7 @@ export interface components {
             id: string;
             licence: string | null;
             /** @enum {string} */
-            meaning: "inspection" | "done";
+            meaning: "done" | "inspection";
             /** @enum {string} */
             method: "password" | "pin";
             moved: components["schemas"]["MovedByStepDto"][];
@@ -2218,7 +2218,7 @@ export interface components {
         };
         HealthDto: {
             /** @enum {string} */
-            status: "ready" | "live";
+            status: "live" | "ready";
         };
         HistoryDto: {
             lines: components["schemas"]["HistoryLineDto"][];
@@ -2242,7 +2242,7 @@ export interface components {
             id: string;
             identity: components["schemas"]["IdentityDto"][];
             /** @enum {string} */
-            kind: "component" | "airframe";
+            kind: "airframe" | "component";
             label: string;
         };
         HistoryTotalsDto: {
@@ -2258,7 +2258,7 @@ export interface components {
             id: string;
             jobId: string;
             /** @enum {string} */
-            state: "cancelled" | "checking" | "checked" | "applying" | "applied";
+            state: "applied" | "applying" | "cancelled" | "checked" | "checking";
             version: number;
         };
         ImportDto: {
@@ -2286,7 +2286,7 @@ export interface components {
             /** @description SHA-256 of the file, hexadecimal. */
             sha256: string;
             /** @enum {string} */
-            state: "cancelled" | "checking" | "checked" | "applying" | "applied";
+            state: "applied" | "applying" | "cancelled" | "checked" | "checking";
             version: number;
         };
         ImportEffectDto: {
@@ -2309,7 +2309,7 @@ export interface components {
             failure: string | null;
             id: string;
             /** @enum {string} */
-            state: "done" | "running" | "queued" | "failed" | "cancelled";
+            state: "cancelled" | "done" | "failed" | "queued" | "running";
             total: number | null;
         };
         ImportReachedDto: {
@@ -2317,7 +2317,7 @@ export interface components {
             componentId: string | null;
             description: string;
             /** @enum {string} */
-            dimension: "minutes" | "cycles";
+            dimension: "cycles" | "minutes";
             engineSerial: string | null;
             partNumber: string;
             remaining: number;
@@ -2341,7 +2341,7 @@ export interface components {
             /** @description Lines with something on them, without the heading. */
             rows: number;
             /** @enum {string} */
-            state: "cancelled" | "checking" | "checked" | "applying" | "applied";
+            state: "applied" | "applying" | "cancelled" | "checked" | "checking";
         };
         ImportsPageDto: {
             /** @description What to send as `after` for the next page; null on the last. */
@@ -2355,13 +2355,13 @@ export interface components {
             model: string | null;
             partNumber: string;
             /** @enum {string} */
-            precision: "page" | "minute" | "day";
+            precision: "day" | "minute" | "page";
             ratingCode: string | null;
             serialNumber: string;
             sinceInstalled: components["schemas"]["CountersDto"];
             sinceNew: components["schemas"]["CountersDto"];
             /** @enum {string} */
-            status: "closed" | "over" | "in-tolerance" | "soon" | "planned" | "later" | "not-verified" | "not-applicable";
+            status: "closed" | "in-tolerance" | "later" | "not-applicable" | "not-verified" | "over" | "planned" | "soon";
             tightest: components["schemas"]["TightestPartDto"] | null;
         };
         InstalledPodDto: {
@@ -2385,7 +2385,7 @@ export interface components {
             kind: string;
             result: components["schemas"]["JobResultDto"] | null;
             /** @enum {string} */
-            state: "done" | "running" | "queued" | "failed" | "cancelled";
+            state: "cancelled" | "done" | "failed" | "queued" | "running";
             subjectId: string | null;
             /** @description How much there is to do; null while that is not known. */
             total: number | null;
@@ -2442,7 +2442,7 @@ export interface components {
         };
         LeakCheckTypedDto: {
             /** @enum {string} */
-            found: "none" | "leak";
+            found: "leak" | "none";
             /** @enum {string} */
             kind: "leak-check";
             minutes: string;
@@ -2455,7 +2455,7 @@ export interface components {
             /** @description The worst case stands for something unknown, under a recorded acceptance. */
             flagged: boolean;
             /** @enum {string} */
-            kind: "not-authorised" | "limited" | "not-limited" | "unsubstantiated";
+            kind: "limited" | "not-authorised" | "not-limited" | "unsubstantiated";
             minuteLimit: number | null;
             minutesUsed: number | null;
             ratingCode: string | null;
@@ -2469,7 +2469,7 @@ export interface components {
         };
         LifeLimitDto: {
             /** @enum {string} */
-            authorisation: "not-authorised" | "limited" | "not-limited";
+            authorisation: "limited" | "not-authorised" | "not-limited";
             cycles: number | null;
             document: string;
             effectiveOn: string;
@@ -2520,7 +2520,7 @@ export interface components {
         LocationDto: {
             id: string;
             /** @enum {string} */
-            kind: "scrapped" | "transferred-out" | "quarantine" | "store" | "shop";
+            kind: "quarantine" | "scrapped" | "shop" | "store" | "transferred-out";
             name: string;
         };
         LoggedFlightDto: {
@@ -2634,7 +2634,7 @@ export interface components {
              * @description Signing work, second looks at work, or releases. The person needs a role that signs it too.
              * @enum {string}
              */
-            scope: "work" | "inspection" | "release";
+            scope: "inspection" | "release" | "work";
             /** @description The last day it is good for; without an end, when null or left out. */
             toOn?: string | null;
         };
@@ -2654,7 +2654,7 @@ export interface components {
              */
             engineModelId?: string | null;
             /** @enum {string} */
-            kind: "engine" | "module" | "part" | "pod" | "apu";
+            kind: "apu" | "engine" | "module" | "part" | "pod";
             lessor?: string | null;
             /** @description Whether the component has a mandatory life; not, unless told. */
             lifeLimited?: boolean;
@@ -2701,12 +2701,12 @@ export interface components {
             cycleRules: components["schemas"]["NewCycleRuleDto"][];
             designation: string;
             /** @enum {string} */
-            kind: "engine" | "apu";
+            kind: "apu" | "engine";
             /**
              * @description How lives at several ratings are joined.
              * @enum {string}
              */
-            lifeMethod: "pro-rata" | "lowest-limit";
+            lifeMethod: "lowest-limit" | "pro-rata";
             /** @description The document that says so. */
             lifeSource: string;
             maker: string;
@@ -2744,7 +2744,7 @@ export interface components {
              * @description 'shut-down': it stood still for some minutes; 'not-running': it was dead for the whole flight.
              * @enum {string}
              */
-            kind: "shut-down" | "not-running";
+            kind: "not-running" | "shut-down";
             /** @description Landings that do not count for it. */
             landings?: number;
             /** @description Minutes it did not run; asked of an engine shut down. */
@@ -2787,7 +2787,7 @@ export interface components {
         };
         NewLifeLimitDto: {
             /** @enum {string} */
-            authorisation: "limited" | "not-limited" | "not-authorised";
+            authorisation: "limited" | "not-authorised" | "not-limited";
             cycles?: number | null;
             document: string;
             /** @description From this day on the revision is effective. */
@@ -2802,7 +2802,7 @@ export interface components {
         };
         NewLocationDto: {
             /** @enum {string} */
-            kind: "store" | "shop" | "quarantine" | "transferred-out" | "scrapped";
+            kind: "quarantine" | "scrapped" | "shop" | "store" | "transferred-out";
             name: string;
         };
         NewlyOverDto: {
@@ -2810,7 +2810,7 @@ export interface components {
             componentId: string | null;
             description: string;
             /** @enum {string} */
-            dimension: "minutes" | "cycles";
+            dimension: "cycles" | "minutes";
             /** @description The engine it is in; null when it is in none. */
             engineSerial: string | null;
             partNumber: string;
@@ -2868,7 +2868,7 @@ export interface components {
              * @description What is changed at the position.
              * @enum {string}
              */
-            slot?: "engine" | "pod" | "apu";
+            slot?: "apu" | "engine" | "pod";
             /**
              * Format: uuid
              * @description The place, for one inside a component; else the position and what is changed there.
@@ -2881,7 +2881,7 @@ export interface components {
             /** Format: uuid */
             componentId?: string;
             /** @enum {string} */
-            kind: "engine-change" | "pod-swap" | "inspection" | "component-change" | "directive";
+            kind: "component-change" | "directive" | "engine-change" | "inspection" | "pod-swap";
             /** @description What is to be changed; required for an engine change and a pod swap. */
             order?: components["schemas"]["NewOrderDto"];
             /**
@@ -2917,7 +2917,7 @@ export interface components {
             mustChangePassword?: boolean;
             /** @description The first password, at least 15 characters; the person must change it. */
             password: string;
-            roles: ("technician" | "inspector" | "certifying-staff" | "planner" | "records" | "auditor" | "administrator")[];
+            roles: ("administrator" | "auditor" | "certifying-staff" | "inspector" | "planner" | "records" | "technician")[];
             /** @description Lower-case letters, digits, dots and hyphens. */
             signInName: string;
         };
@@ -2932,7 +2932,7 @@ export interface components {
             /** @description Designation of the model of engine it is for; left out when it is for a type of airframe, or for any. */
             engineModel?: string;
             /** @enum {string} */
-            kind: "engine-change" | "pod-swap" | "inspection" | "component-change" | "directive";
+            kind: "component-change" | "directive" | "engine-change" | "inspection" | "pod-swap";
             revision: string;
             title: string;
         };
@@ -2958,7 +2958,7 @@ export interface components {
              * @description What it follows: the airframe, what hangs at a position, an engine, or a part.
              * @enum {string}
              */
-            anchor: "airframe" | "position" | "engine" | "part";
+            anchor: "airframe" | "engine" | "part" | "position";
             code: string;
             /**
              * @description Whether the dimension that comes first governs (unless told), or the one that comes last.
@@ -2969,7 +2969,7 @@ export interface components {
              * @description What the first time counts from.
              * @enum {string}
              */
-            countedFrom: "new" | "overhaul" | "installation" | "date";
+            countedFrom: "date" | "installation" | "new" | "overhaul";
             document: string;
             /** @description From this day on the revision is effective; the newest of a code counts. */
             effectiveOn: string;
@@ -2981,12 +2981,12 @@ export interface components {
             /** @description The date it counts from, where it counts from a date. */
             fromOn?: string | null;
             /** @enum {string} */
-            kind: "inspection" | "overhaul" | "directive" | "bulletin" | "discard" | "check";
+            kind: "bulletin" | "check" | "directive" | "discard" | "inspection" | "overhaul";
             /**
              * @description Whether months go to the same day (unless told), or to the month's end.
              * @enum {string}
              */
-            monthRule?: "same-day" | "month-end";
+            monthRule?: "month-end" | "same-day";
             /** @description For a part: its part number. */
             partNumber?: string | null;
             /** @description At one position alone, 0 for the auxiliary power unit; for a position. */
@@ -3020,7 +3020,7 @@ export interface components {
             /** @description The largest deviation its certificate allows, in percent, as typed. */
             deviation?: string | null;
             /** @enum {string} */
-            kind: "torque-wrench" | "gauge" | "other";
+            kind: "gauge" | "other" | "torque-wrench";
             /** @description The highest value it may be used at, in its unit, as typed. */
             rangeHigh?: string | null;
             /** @description The lowest value it may be used at, in its unit, as typed. */
@@ -3043,7 +3043,7 @@ export interface components {
             positionNumber: number | null;
             reason: string;
             /** @enum {string} */
-            severity: "blocking" | "advisory";
+            severity: "advisory" | "blocking";
             subject: components["schemas"]["ObjectionSubjectDto"];
         };
         ObjectionSubjectDto: {
@@ -3109,12 +3109,12 @@ export interface components {
         OwnStepDto: {
             captures?: (components["schemas"]["TorqueCaptureDto"] | components["schemas"]["CountCaptureDto"] | components["schemas"]["ComponentOffCaptureDto"] | components["schemas"]["ComponentOnCaptureDto"] | components["schemas"]["PapersCaptureDto"] | components["schemas"]["LeakCheckCaptureDto"] | components["schemas"]["ReadingsCaptureDto"] | components["schemas"]["TextCaptureDto"] | components["schemas"]["CheckCaptureDto"] | components["schemas"]["PhotoCaptureDto"])[];
             /** @enum {string} */
-            inspection: "none" | "independent";
+            inspection: "independent" | "none";
             /**
              * @description Signing it moves the component of the order.
              * @enum {string|null}
              */
-            moves?: "removal" | "installation" | null;
+            moves?: "installation" | "removal" | null;
             text?: string | null;
             /** @description One action, verb first. */
             title: string;
@@ -3132,7 +3132,7 @@ export interface components {
             /** @description Null for a change inside a component. */
             position: components["schemas"]["ChangePositionDto"] | null;
             /** @enum {string} */
-            precision: "page" | "minute" | "day";
+            precision: "day" | "minute" | "page";
             reason: string;
             slot: string;
             /** @description The name of the place. */
@@ -3152,7 +3152,7 @@ export interface components {
             component: components["schemas"]["PackageComponentDto"] | null;
             id: string;
             /** @enum {string} */
-            kind: "inspection" | "engine-change" | "pod-swap" | "component-change" | "directive";
+            kind: "component-change" | "directive" | "engine-change" | "inspection" | "pod-swap";
             number: string;
             openedAt: string;
             /** @description What it is ordered to change; null where nothing is, and for a change logged as one act. */
@@ -3169,7 +3169,7 @@ export interface components {
             /** @description The code of the rule set it is released under. */
             ruleSet: string;
             /** @enum {string} */
-            status: "open" | "withdrawn" | "released";
+            status: "open" | "released" | "withdrawn";
             /** @description None in a change logged as one act. */
             steps: components["schemas"]["StepCountsDto"];
             title: string;
@@ -3211,7 +3211,7 @@ export interface components {
             component: components["schemas"]["PackageComponentDto"] | null;
             id: string;
             /** @enum {string} */
-            kind: "inspection" | "engine-change" | "pod-swap" | "component-change" | "directive";
+            kind: "component-change" | "directive" | "engine-change" | "inspection" | "pod-swap";
             number: string;
             openedAt: string;
             /** @description The place it changes, such as 'Position 3'; null where nothing is changed. */
@@ -3221,7 +3221,7 @@ export interface components {
             /** @description The number of its release; null while it has none. */
             releaseNumber: string | null;
             /** @enum {string} */
-            status: "open" | "withdrawn" | "released";
+            status: "open" | "released" | "withdrawn";
             /** @description None in a change logged as one act. */
             steps: components["schemas"]["StepCountsDto"];
             title: string;
@@ -3260,7 +3260,7 @@ export interface components {
             description: string;
             id: string;
             /** @enum {string} */
-            kind: "engine" | "pod" | "apu" | "part" | "module";
+            kind: "apu" | "engine" | "module" | "part" | "pod";
             life: components["schemas"]["LifeDto"] | null;
             lifeLimited: boolean;
             partNumber: string;
@@ -3311,19 +3311,19 @@ export interface components {
             endedStayId: string | null;
             id: string;
             /** @enum {string} */
-            precision: "page" | "minute" | "day";
+            precision: "day" | "minute" | "page";
         };
         PlaceDto: {
             airframeId: string | null;
             /** @enum {string} */
-            kind: "location" | "slot" | "none";
+            kind: "location" | "none" | "slot";
             /** @description In words, to be shown. */
             label: string;
             parentId: string | null;
             parentSerial: string | null;
             positionNumber: number | null;
             /** @enum {string|null} */
-            precision: "page" | "minute" | "day" | null;
+            precision: "day" | "minute" | "page" | null;
             since: string | null;
             slotName: string | null;
         };
@@ -3348,7 +3348,7 @@ export interface components {
             emptySince: string | null;
             engine: components["schemas"]["InstalledEngineDto"] | null;
             /** @enum {string} */
-            kind: "engine" | "apu";
+            kind: "apu" | "engine";
             label: string;
             /** @enum {string} */
             mount: "left-wing" | "right-wing" | "tail";
@@ -3375,7 +3375,7 @@ export interface components {
         PositionSlotDto: {
             id: string;
             /** @enum {string} */
-            kind: "engine" | "pod" | "apu";
+            kind: "apu" | "engine" | "pod";
         };
         ProblemDto: {
             /** @description The reason as a word for programs; it never changes its meaning. */
@@ -3403,7 +3403,7 @@ export interface components {
             engineModel: string | null;
             id: string;
             /** @enum {string} */
-            kind: "inspection" | "engine-change" | "pod-swap" | "component-change" | "directive";
+            kind: "component-change" | "directive" | "engine-change" | "inspection" | "pod-swap";
             revision: string;
             title: string;
         };
@@ -3417,7 +3417,7 @@ export interface components {
             engineModel: string | null;
             id: string;
             /** @enum {string} */
-            kind: "inspection" | "engine-change" | "pod-swap" | "component-change" | "directive";
+            kind: "component-change" | "directive" | "engine-change" | "inspection" | "pod-swap";
             /** @description Whether no later revision of it is recorded. */
             latest: boolean;
             revision: string;
@@ -3528,12 +3528,12 @@ export interface components {
             airframeType: string | null;
             airframeTypeId: string | null;
             /** @enum {string} */
-            anchor: "airframe" | "position" | "engine" | "part";
+            anchor: "airframe" | "engine" | "part" | "position";
             code: string;
             /** @enum {string} */
             combine: "first" | "last";
             /** @enum {string} */
-            countedFrom: "date" | "new" | "overhaul" | "installation";
+            countedFrom: "date" | "installation" | "new" | "overhaul";
             document: string;
             effectiveOn: string;
             /** @description Maker and designation of the model. */
@@ -3544,7 +3544,7 @@ export interface components {
             /** @description Whether it is the newest revision of its code, and not voided. */
             inForce: boolean;
             /** @enum {string} */
-            kind: "inspection" | "overhaul" | "check" | "directive" | "bulletin" | "discard";
+            kind: "bulletin" | "check" | "directive" | "discard" | "inspection" | "overhaul";
             /** @enum {string} */
             monthRule: "month-end" | "same-day";
             /** @description How many airframes, positions or components it is due on, or not verified. */
@@ -3577,7 +3577,7 @@ export interface components {
              * @description The dimension that governs; null where none can be told.
              * @enum {string|null}
              */
-            governing: "minutes" | "cycles" | "days" | "months" | null;
+            governing: "cycles" | "days" | "minutes" | "months" | null;
             kind: string;
             lastDone: components["schemas"]["LastDoneDto"] | null;
             positionId: string | null;
@@ -3588,7 +3588,7 @@ export interface components {
             requirementId: string;
             revision: string;
             /** @enum {string} */
-            status: "closed" | "over" | "in-tolerance" | "soon" | "planned" | "later" | "not-verified" | "not-applicable";
+            status: "closed" | "in-tolerance" | "later" | "not-applicable" | "not-verified" | "over" | "planned" | "soon";
             /** @description What it is held against, in words. */
             subject: string;
             title: string;
@@ -3631,7 +3631,7 @@ export interface components {
             high: string | null;
             low: string | null;
             /** @enum {string} */
-            rule: "none" | "add" | "one-third";
+            rule: "add" | "none" | "one-third";
         };
         SameFileDto: {
             fileName: string;
@@ -3668,7 +3668,7 @@ export interface components {
             id: string;
             licence: string | null;
             /** @enum {string} */
-            meaning: "inspection" | "done";
+            meaning: "done" | "inspection";
             method: string;
             performedAt: string;
             personId: string;
@@ -3713,7 +3713,7 @@ export interface components {
             component: components["schemas"]["PartDto"] | null;
             id: string;
             /** @enum {string} */
-            kind: "part" | "module";
+            kind: "module" | "part";
             lifeLimited: boolean;
             name: string;
         };
@@ -3731,7 +3731,7 @@ export interface components {
             endReason: string | null;
             from: string;
             /** @enum {string} */
-            fromPrecision: "page" | "minute" | "day";
+            fromPrecision: "day" | "minute" | "page";
             /** @description What was typed where the beginning is no instant: a log page or a date. */
             fromText: string | null;
             id: string;
@@ -3743,7 +3743,7 @@ export interface components {
             slotId: string | null;
             to: string | null;
             /** @enum {string|null} */
-            toPrecision: "page" | "minute" | "day" | null;
+            toPrecision: "day" | "minute" | "page" | null;
             toText: string | null;
             voided: boolean;
             voidReason: string | null;
@@ -3761,13 +3761,13 @@ export interface components {
             /** @description The key of its group. */
             group: string;
             /** @enum {string} */
-            inspection: "none" | "independent";
+            inspection: "independent" | "none";
             key: string;
             /**
              * @description Signing it moves the component of the order.
              * @enum {string|null}
              */
-            moves: "removal" | "installation" | null;
+            moves: "installation" | "removal" | null;
             /** @description Its place in the order, from 1. */
             number: number;
             /** @description Keys of things it opens or parts. */
@@ -3790,7 +3790,7 @@ export interface components {
             packageId: string;
             signatures: components["schemas"]["ShownSignatureDto"][];
             /** @enum {string} */
-            standing: "open" | "rejected" | "signed" | "changed" | "blocked" | "to-inspect";
+            standing: "blocked" | "changed" | "open" | "rejected" | "signed" | "to-inspect";
             version: number;
         };
         StepEntryDto: {
@@ -3820,13 +3820,13 @@ export interface components {
              * @description Which side of a change it belongs to.
              * @enum {string}
              */
-            lane: "out" | "in" | "both";
+            lane: "both" | "in" | "out";
             letter: string;
             /**
              * @description Where on the powerplant it is.
              * @enum {string}
              */
-            place: "cockpit" | "ground" | "inlet" | "fan-cowls" | "reverser" | "core-left" | "core-right" | "gearbox" | "forward-mount" | "aft-mount" | "strut" | "exhaust" | "stand";
+            place: "aft-mount" | "cockpit" | "core-left" | "core-right" | "exhaust" | "fan-cowls" | "forward-mount" | "gearbox" | "ground" | "inlet" | "reverser" | "stand" | "strut";
             title: string;
         };
         StepSourceDto: {
@@ -3873,7 +3873,7 @@ export interface components {
             dueOn: string | null;
             id: string;
             /** @enum {string} */
-            kind: "other" | "torque-wrench" | "gauge";
+            kind: "gauge" | "other" | "torque-wrench";
             rangeHigh: string | null;
             rangeLow: string | null;
             serialNumber: string;
@@ -3881,7 +3881,7 @@ export interface components {
              * @description By the newest calibration, today in UTC; due soon within thirty days.
              * @enum {string}
              */
-            status: "soon" | "in-date" | "out-of-date" | "never";
+            status: "in-date" | "never" | "out-of-date" | "soon";
             unit: string | null;
             version: number;
         };
@@ -3916,7 +3916,7 @@ export interface components {
             dueOn: string | null;
             id: string;
             /** @enum {string} */
-            kind: "other" | "torque-wrench" | "gauge";
+            kind: "gauge" | "other" | "torque-wrench";
             rangeHigh: string | null;
             rangeLow: string | null;
             serialNumber: string;
@@ -3924,7 +3924,7 @@ export interface components {
              * @description By the newest calibration, today in UTC; due soon within thirty days.
              * @enum {string}
              */
-            status: "soon" | "in-date" | "out-of-date" | "never";
+            status: "in-date" | "never" | "out-of-date" | "soon";
             unit: string | null;
             /** @description The newest two hundred. */
             uses: components["schemas"]["ToolUseDto"][];
@@ -3952,7 +3952,7 @@ export interface components {
             /** @enum {string} */
             thread: "dry" | "lubricated";
             /** @enum {string} */
-            unit: "N·m" | "lbf·ft" | "lbf·in" | "kgf·m";
+            unit: "N·m" | "kgf·m" | "lbf·ft" | "lbf·in";
         };
         TorqueTypedDto: {
             extension: components["schemas"]["ExtensionTypedDto"] | null;
@@ -3960,13 +3960,13 @@ export interface components {
             /** @enum {string} */
             kind: "torque";
             /** @enum {string} */
-            method: "set-value" | "reading";
+            method: "reading" | "set-value";
             /** @description The fastener. */
             point: string;
             /** @description Run-on torque in the same unit; null where none was measured. */
             runOn: string | null;
             /** @enum {string} */
-            unit: "N·m" | "lbf·ft" | "lbf·in" | "kgf·m";
+            unit: "N·m" | "kgf·m" | "lbf·ft" | "lbf·in";
         };
         TraceGapDto: {
             componentId: string;
@@ -3985,7 +3985,7 @@ export interface components {
         };
         TypePositionDto: {
             /** @enum {string} */
-            kind: "engine" | "apu";
+            kind: "apu" | "engine";
             label: string;
             /** @enum {string} */
             mount: "left-wing" | "right-wing" | "tail";
@@ -4051,7 +4051,7 @@ export interface components {
         WaitingPackageDto: {
             id: string;
             /** @enum {string} */
-            kind: "inspection" | "engine-change" | "pod-swap" | "component-change" | "directive";
+            kind: "component-change" | "directive" | "engine-change" | "inspection" | "pod-swap";
             number: string;
             steps: components["schemas"]["WaitingStepDto"][];
             title: string;
@@ -4061,7 +4061,7 @@ export interface components {
             number: number;
             title: string;
             /** @enum {string} */
-            why: "rejected" | "to-inspect" | "to-do";
+            why: "rejected" | "to-do" | "to-inspect";
         };
         WithdrawPackageDto: {
             reason: string;
@@ -4091,7 +4091,7 @@ export interface components {
             component: components["schemas"]["WorkComponentDto"] | null;
             id: string;
             /** @enum {string} */
-            kind: "inspection" | "engine-change" | "pod-swap" | "component-change" | "directive";
+            kind: "component-change" | "directive" | "engine-change" | "inspection" | "pod-swap";
             number: string;
             openedAt: string;
             /** @description The revision of the procedure its steps were made from. */
@@ -4100,7 +4100,7 @@ export interface components {
             /** @description The code of the rule set it is released under. */
             ruleSet: string;
             /** @enum {string} */
-            status: "open" | "withdrawn" | "released";
+            status: "open" | "released" | "withdrawn";
             title: string;
             version: number;
         };
@@ -4311,7 +4311,7 @@ export interface operations {
                 /** @description Rows a page, at most 200; 50 unless told. */
                 limit?: number;
                 /** @description Whether voided flights are listed too. */
-                voided?: "true" | "false";
+                voided?: "false" | "true";
             };
             header?: never;
             path: {
@@ -4635,7 +4635,7 @@ export interface operations {
             query?: {
                 /** @description Where the page before ended. */
                 after?: string;
-                kind?: "engine" | "module" | "part" | "pod" | "apu";
+                kind?: "apu" | "engine" | "module" | "part" | "pod";
                 /** @description Rows a page, at most 200; 50 unless told. */
                 limit?: number;
                 /** @description Part of a serial number or part number; capitals and small letters are the same. */
@@ -5552,7 +5552,7 @@ export interface operations {
                 airframeId?: string;
                 /** @description Packages of this component itself. */
                 componentId?: string;
-                kind?: "engine-change" | "pod-swap" | "inspection" | "component-change" | "directive";
+                kind?: "component-change" | "directive" | "engine-change" | "inspection" | "pod-swap";
                 /** @description How many; 50 unless told. */
                 limit?: number;
                 status?: "open" | "released" | "withdrawn";
@@ -5920,7 +5920,7 @@ export interface operations {
     proceduresList: {
         parameters: {
             query?: {
-                kind?: "engine-change" | "pod-swap" | "inspection" | "component-change" | "directive";
+                kind?: "component-change" | "directive" | "engine-change" | "inspection" | "pod-swap";
             };
             header?: never;
             path?: never;
@@ -6070,7 +6070,7 @@ export interface operations {
         parameters: {
             query?: {
                 /** @description Those in force alone: the newest revision of each code that is not voided. */
-                inForce?: "true" | "false";
+                inForce?: "false" | "true";
             };
             header?: never;
             path?: never;

@@ -28,7 +28,7 @@ export class DocumentsService {
     private readonly history: History,
   ) {}
 
-  /** Begins to prepare a document. Refuses: NOT_FOUND, INVALID_FIELDS when the kind is not made of that subject. */
+  /** Begins to prepare a document. Refuses: NOT_FOUND, REFUSED_BY_FACTS when the kind is not made of that subject. */
   begin(actor: Actor, act: ActRequest, asked: NewDocumentDto): Promise<DocumentBegunDto> {
     return this.acts.perform(actor, act, async (tx) => {
       const jobId = await this.start(tx, actor, asked);

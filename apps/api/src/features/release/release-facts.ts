@@ -11,14 +11,18 @@ interface Named {
   readonly serial: string;
 }
 
-/** A change the package made, as the statement gives it. */
-export interface ChangeRow {
+/** The place of a change or an order. */
+export interface PlaceRow {
   readonly slotId: string;
   readonly slotKind: string;
   readonly slotName: string;
   readonly position: number | null;
   /** Serial number of the component whose slot it is; null for a slot of a position. */
   readonly parent: string | null;
+}
+
+/** A change the package made, as the statement gives it. */
+export interface ChangeRow extends PlaceRow {
   readonly off: Named | null;
   readonly on: Named | null;
   readonly at: string;
@@ -27,13 +31,8 @@ export interface ChangeRow {
 }
 
 /** An order of the package with what is in its slot now. */
-export interface OrderRow {
+export interface OrderRow extends PlaceRow {
   readonly id: string;
-  readonly slotId: string;
-  readonly slotKind: string;
-  readonly slotName: string;
-  readonly position: number | null;
-  readonly parent: string | null;
   readonly outgoing: Named | null;
   readonly incoming: Named | null;
   readonly installed: Named | null;
@@ -100,6 +99,15 @@ const FLIGHTS_LOOKED_AT = Prisma.raw('100');
 // A check looks at no picture.
 const WITHOUT_PHOTO = entryJson('NULL');
 
+// A place, of slot `s`, its position `p` and the component `parent`; and a component by its name in the statement.
+const PLACE = Prisma.raw(
+  `'slotId', s.id, 'slotKind', s.kind, 'slotName', s.name, 'position', p.number, 'parent', parent.serial_number`,
+);
+const named = (component: string) =>
+  Prisma.raw(
+    `CASE WHEN ${component}.id IS NULL THEN NULL ELSE json_build_object('id', ${component}.id, 'serial', ${component}.serial_number) END`,
+  );
+
 /**
  * Reads the package, its steps, entries, signatures, orders and changes, the calibrations of the tools used, what its
  * signers and `personId` may sign, and the last flights with the notes on their gaps, in one statement. Refuses: NOT_FOUND.
@@ -149,10 +157,7 @@ export async function loadReleaseFacts(
            WHERE ss.operator_id = ${operatorId}::int AND ss.package_id = ${packageId}::uuid
            GROUP BY ss.step_id) signatures ON signatures.step_id = ws.id
        WHERE ws.operator_id = w.operator_id AND ws.package_id = w.id), '[]') AS steps,
-      coalesce((SELECT json_agg(json_build_object('slotId', s.id, 'slotKind', s.kind, 'slotName', s.name, 'position', p.number,
-          'parent', parent.serial_number,
-          'off', CASE WHEN off.id IS NULL THEN NULL ELSE json_build_object('id', off.id, 'serial', off.serial_number) END,
-          'on', CASE WHEN onto.id IS NULL THEN NULL ELSE json_build_object('id', onto.id, 'serial', onto.serial_number) END,
+      coalesce((SELECT json_agg(json_build_object(${PLACE}, 'off', ${named('off')}, 'on', ${named('onto')},
           'at', to_char(pc.at AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI"Z"'), 'reason', pc.reason, 'counters', pc.counters)
           ORDER BY pc.recorded_seq, pc.id)
         FROM package_change pc
@@ -162,11 +167,8 @@ export async function loadReleaseFacts(
         LEFT JOIN component off ON off.operator_id = pc.operator_id AND off.id = pc.outgoing_id
         LEFT JOIN component onto ON onto.operator_id = pc.operator_id AND onto.id = pc.incoming_id
        WHERE pc.operator_id = w.operator_id AND pc.package_id = w.id), '[]') AS changes,
-      coalesce((SELECT json_agg(json_build_object('id', o.id, 'slotId', s.id, 'slotKind', s.kind, 'slotName', s.name,
-          'position', p.number, 'parent', parent.serial_number,
-          'outgoing', CASE WHEN off.id IS NULL THEN NULL ELSE json_build_object('id', off.id, 'serial', off.serial_number) END,
-          'incoming', CASE WHEN onto.id IS NULL THEN NULL ELSE json_build_object('id', onto.id, 'serial', onto.serial_number) END,
-          'installed', CASE WHEN there.id IS NULL THEN NULL ELSE json_build_object('id', there.id, 'serial', there.serial_number) END)
+      coalesce((SELECT json_agg(json_build_object('id', o.id, ${PLACE}, 'outgoing', ${named('off')}, 'incoming', ${named('onto')},
+          'installed', ${named('there')})
           ORDER BY o.recorded_seq, o.id)
         FROM ordered_change o
         JOIN slot s ON s.operator_id = o.operator_id AND s.id = o.slot_id

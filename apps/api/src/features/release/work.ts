@@ -1,6 +1,6 @@
 import { isFinished, type StepFacts } from '@strutbook/domain/work/step-standing.js';
 import { instantToWire } from '../../platform/http/instants.js';
-import type { ChangeRow, ReleaseFacts } from './release-facts.js';
+import type { ChangeRow, PlaceRow, ReleaseFacts } from './release-facts.js';
 
 /** The package that is to be released, with the work it holds: plain JSON, part of what is signed. */
 export interface WorkToRelease
@@ -44,12 +44,7 @@ const KIND_WORDS: Readonly<Record<string, string>> = {
 };
 
 /** A place of a change or an order in words. Total. */
-export function placeWords({
-  slotKind,
-  slotName,
-  position,
-  parent,
-}: Pick<ChangeRow, 'slotKind' | 'slotName' | 'position' | 'parent'>): string {
+export function placeWords({ slotKind, slotName, position, parent }: PlaceRow): string {
   return position === null
     ? `${slotName} of ${parent ?? 'a component'}`
     : `${SLOT_WORDS[slotKind] ?? slotName} at position ${position}`;

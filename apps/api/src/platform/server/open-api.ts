@@ -54,7 +54,10 @@ function describeProblems(document: OpenAPIObject): void {
   }
 }
 
-/** The same value with the members of every object in order, so that a change shows as itself alone. */
+/**
+ * The same value with the members of every object in order, and the words of every choice: the compiler gives those of
+ * a union in the order in which it met them, so a change shows as itself alone.
+ */
 function sorted(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(sorted);
   if (typeof value !== 'object' || value === null) return value;
@@ -62,6 +65,9 @@ function sorted(value: unknown): unknown {
     Object.entries(value)
       .filter(([, member]) => member !== undefined)
       .sort(([a], [b]) => (a < b ? -1 : 1))
-      .map(([key, member]) => [key, sorted(member)]),
+      .map(([key, member]) => [key, key === 'enum' && isWords(member) ? [...member].sort() : sorted(member)]),
   );
 }
+
+const isWords = (value: unknown): value is readonly string[] =>
+  Array.isArray(value) && value.every((word) => typeof word === 'string');
