@@ -2,6 +2,7 @@ import { Module } from '@nestjs/common';
 import { AuthorisationsModule } from './features/authorisations/authorisations.module.js';
 import { ChangesModule } from './features/changes/changes.module.js';
 import { ComponentsModule } from './features/components/components.module.js';
+import { CountersModule } from './features/counters/counters.module.js';
 import { DocumentsModule } from './features/documents/documents.module.js';
 import { DueListModule } from './features/due-list/due-list.module.js';
 import { EngineModelsModule } from './features/engine-models/engine-models.module.js';
@@ -41,6 +42,7 @@ import { RecordsModule } from './records/records.module.js';
     ChangesModule,
     PeopleModule,
     PlacementsModule,
+    CountersModule,
     DocumentsModule,
     DueListModule,
     HistoryModule,

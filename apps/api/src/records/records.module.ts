@@ -3,6 +3,7 @@ import { Authorisations } from './authorisations/authorisations.js';
 import { SlotChanges } from './changes/slot-changes.js';
 import { DuePoints } from './due-points/due-points.js';
 import { Projections } from './due-points/projections.js';
+import { Explanations } from './explanations/explanations.js';
 import { History } from './history/history.js';
 import { EngineSnapshots } from './lives/engine-snapshots.js';
 import { Lives } from './lives/lives.js';
@@ -22,6 +23,7 @@ const RECORDS = [
   Use,
   Exposures,
   Counters,
+  Explanations,
   Lives,
   EngineSnapshots,
   Standings,

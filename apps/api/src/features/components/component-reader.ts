@@ -103,6 +103,7 @@ function countersPart(known: ComponentCounters | undefined): Pick<ComponentDto, 
       sinceNew: toCounters(known?.sinceNew ?? UNKNOWN),
       sinceOverhaul: pair(known?.sinceOverhaul),
       sinceShopVisit: pair(known?.sinceShopVisit),
+      sinceRepair: pair(known?.sinceRepair),
       sinceInstalled: pair(known?.sinceInstalled),
     },
     gaps: (known?.gaps ?? []).map(({ id, fromAt, toAt, note, accepted }) => ({

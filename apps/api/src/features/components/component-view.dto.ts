@@ -1,8 +1,5 @@
 import { CountersDto, CyclesDto } from '../../platform/http/counters.dto.js';
 
-/** How exactly the beginning or end of a stay is known. */
-export type PrecisionWord = 'minute' | 'page' | 'day';
-
 /** Where a component is. */
 export class PlaceDto {
   kind!: 'slot' | 'location' | 'none';
@@ -60,6 +57,7 @@ export class ComponentCountersDto {
   sinceNew!: CountersDto;
   sinceOverhaul!: CountersDto | null;
   sinceShopVisit!: CountersDto | null;
+  sinceRepair!: CountersDto | null;
   sinceInstalled!: CountersDto | null;
 }
 

@@ -9,12 +9,13 @@ import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
 import { DuePoints } from '../../records/due-points/due-points.js';
 import { Journal } from '../../records/journal/journal.js';
 import { wordsOfPlaces } from '../../records/stays/place-words.js';
+import { precisionOf } from '../../records/stays/precision.js';
 import { Structure } from '../../records/stays/structure.js';
 import type { AsOfQueryDto, ComponentsQueryDto, NewComponentDto } from './component.dto.js';
 import { ComponentReader } from './component-reader.js';
 import type { ComponentDto, ComponentsPageDto, StayDto } from './component-view.dto.js';
 import { cursorAfter, readCursor } from './cursor.js';
-import { placesOf, precisionOf } from './places.js';
+import { placesOf } from './places.js';
 
 const PAGE = 50;
 

@@ -1,8 +1,9 @@
 import type { Tx } from '../../platform/database/database.js';
 import { toWire } from '../../platform/http/instants.js';
 import { NOWHERE, wordsOfPlaces } from '../../records/stays/place-words.js';
+import { precisionOf } from '../../records/stays/precision.js';
 import type { WhereAt } from '../../records/stays/structure.js';
-import type { PlaceDto, PrecisionWord } from './component-view.dto.js';
+import type { PlaceDto } from './component-view.dto.js';
 
 /** Where these components are, in words; one that is nowhere gets the place 'none'. */
 export async function placesOf(
@@ -22,10 +23,4 @@ export async function placesOf(
     const kind = stay.slotId === null ? 'location' : 'slot';
     return { kind, ...place, since: toWire(stay.fromAt), precision: precisionOf(stay.fromKind) };
   };
-}
-
-/** How exactly a boundary of this kind is known. Total. */
-export function precisionOf(boundaryKind: string): PrecisionWord {
-  if (boundaryKind === 'instant') return 'minute';
-  return boundaryKind === 'after-page' ? 'page' : 'day';
 }

@@ -3,6 +3,7 @@ import type { Actor } from '../../platform/access/actor.js';
 import { Database, type Tx } from '../../platform/database/database.js';
 import type { ActRequest } from '../../platform/http/act-key.js';
 import { Acts } from '../../platform/http/acts.js';
+import { cursorAfter, readCursor } from '../../platform/http/landing-cursor.js';
 import { orNotFound } from '../../platform/problems/refusal.error.js';
 import { Projections } from '../../records/due-points/projections.js';
 import {
@@ -17,7 +18,6 @@ import { BoundaryInFlight } from './boundary-in-flight.js';
 import type { FlightsQueryDto, NewFlightsDto } from './flight.dto.js';
 import { flightToWire, flownSince, flownToWire, loggedToWire } from './flight.mapper.js';
 import { type FlightCommand, toFlightCommand } from './flight-command.js';
-import { cursorAfter, readCursor } from './flight-cursor.js';
 import { gapNoteToWire, gapsBefore, gapsToWire } from './flight-gaps.js';
 import { FlightLog, type LoggedFlight, type LogPlace, type OpeningPart } from './flight-log.js';
 import type { AirframeFlownDto, FlightsAnswerDto, FlightsPageDto } from './flight-view.dto.js';

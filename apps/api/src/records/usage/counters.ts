@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { add, fraction } from '@strutbook/domain/units/fraction.js';
-import { countersSince, type Counters as Pair } from '@strutbook/domain/usage/since.js';
+import type { Counters as Pair } from '@strutbook/domain/usage/since.js';
 import { totals } from '@strutbook/domain/usage/totals.js';
 import type { Tx } from '../../platform/database/database.js';
 import { fromInstant, toInstant } from '../../platform/http/instants.js';
@@ -12,6 +12,7 @@ export interface ComponentCounters {
   readonly sinceNew: Pair;
   readonly sinceOverhaul: Pair | null;
   readonly sinceShopVisit: Pair | null;
+  readonly sinceRepair: Pair | null;
   readonly sinceInstalled: Pair | null;
   readonly gaps: readonly RecordedGap[];
 }
@@ -23,7 +24,7 @@ interface Marks {
   readonly ranUncounted: ReadonlySet<string>;
 }
 
-/** Since new, overhaul, shop visit and installation: each the counters now less those at the event. */
+/** Since new, overhaul, shop visit, repair and installation: each what ran after its event. */
 @Injectable()
 export class Counters {
   constructor(private readonly use: Use) {}
@@ -89,14 +90,18 @@ function countersOf(
   );
   const ranUncounted = marks.ranUncounted.has(componentId);
   const now = ranUncounted ? UNKNOWN : uses.totalsAt({ componentId, at });
+  const opening = uses.facts.openings.find((row) => row.componentId === componentId && row.basis === 'new');
   const since = (from: Date): Pair =>
-    withGaps(countersSince(uses.totalsAt({ componentId, at: from }), now), gapsAfter(gaps, from), uses);
+    // What ran between the event and a later opening is in that balance, and is not told apart there.
+    ranUncounted || (opening !== undefined && fromInstant(opening.at) > from)
+      ? UNKNOWN
+      : withGaps(uses.ranBetween(componentId, from, at), gapsAfter(gaps, from), uses);
   const sinceEvent = (kinds: readonly string[]): Pair | null => {
     const reset = marks.resets
       .filter((row) => row.componentId === componentId && kinds.includes(row.kind))
       .at(-1);
     return reset === undefined
-      ? sinceOpening(componentId, kinds[0] ?? '', { now, gaps, at }, uses)
+      ? sinceOpening(componentId, kinds[0] ?? '', { gaps, at, ranUncounted }, uses)
       : since(reset.at);
   };
   const installed = marks.installedAt.get(componentId);
@@ -104,6 +109,7 @@ function countersOf(
     sinceNew: withGaps(now, gaps, uses),
     sinceOverhaul: sinceEvent(['overhaul']),
     sinceShopVisit: sinceEvent(['shop-visit', 'overhaul']),
+    sinceRepair: sinceEvent(['repair']),
     sinceInstalled: installed === undefined ? null : since(installed),
     gaps,
   };
@@ -122,26 +128,29 @@ export function sinceNewAt(componentId: string, at: Date | null, uses: Uses): Pa
 
 const UNKNOWN: Pair = { minutes: null, cycles: null };
 
-/** Counters since an event before the opening: what the opening says of it, and all since. */
+/** Counters since an event before the opening: what the opening says of it, and all that ran since. */
 function sinceOpening(
   componentId: string,
   basis: string,
-  { now, gaps, at }: { now: Pair; gaps: readonly RecordedGap[]; at: Date | null },
+  { gaps, at, ranUncounted }: { gaps: readonly RecordedGap[]; at: Date | null; ranUncounted: boolean },
   uses: Uses,
 ): Pair | null {
   const { facts } = uses;
-  const rows = facts.openings.filter(
-    (row) => row.componentId === componentId && (at === null || row.at <= toInstant(at)),
+  const own = facts.openings.filter(
+    (row) =>
+      row.componentId === componentId && row.basis === basis && (at === null || row.at <= toInstant(at)),
   );
-  const [of, atNew] = [rows.filter((row) => row.basis === basis), rows.filter((row) => row.basis === 'new')];
-  const [first] = of;
+  const [first] = own;
   if (first === undefined) return null;
-  const opened = totals({ openings: of, exposures: [], cycleRules: facts.cycleRules });
-  const accrued = countersSince(
-    totals({ openings: atNew, exposures: [], cycleRules: facts.cycleRules }),
-    now,
+  if (ranUncounted) return UNKNOWN;
+  const opened = totals({ openings: own, exposures: [], cycleRules: facts.cycleRules });
+  const openedAt = fromInstant(first.at);
+  const unshown = facts.unshownSince.filter((gap) => gap.componentId === componentId && gap.basis === basis);
+  return withGaps(
+    plus(opened, uses.ranBetween(componentId, openedAt, at)),
+    [...unshown, ...gapsAfter(gaps, openedAt)],
+    uses,
   );
-  return withGaps(plus(opened, accrued), gapsAfter(gaps, fromInstant(first.at)), uses);
 }
 
 /** The gaps that reach beyond an instant: what passed in them is not in the counters read there. */

@@ -4,7 +4,13 @@ import type { CycleRule } from '@strutbook/domain/usage/cycle-rule.js';
 import { type Columns, rowsOf } from '../../platform/database/columns.js';
 import type { Tx } from '../../platform/database/database.js';
 import { Prisma } from '../../platform/database/generated/client.js';
-import { POD_RULE, type RecordedAcceptance, type StoredExposure, type UseFacts } from './use-facts.js';
+import {
+  POD_RULE,
+  type RecordedAcceptance,
+  type RecordedGap,
+  type StoredExposure,
+  type UseFacts,
+} from './use-facts.js';
 
 /**
  * Loads the facts for these components in one statement. They come as one text: hundreds of parts as rows of many
@@ -47,14 +53,16 @@ export function useFactsOfAsked(operatorId: number, pods: Prisma.Sql): Prisma.Sq
                   aborted_take_offs) alike),
     'openings', (SELECT json_build_object('componentId', array_agg(component_id), 'basis', array_agg(basis),
         'at', array_agg(floor(extract(epoch FROM at) / 60)::bigint), 'ratingId', array_agg(rating_id),
-        'minutes', array_agg(minutes), 'cycles', array_agg(cycles), 'denominator', array_agg(cycle_denominator))
+        'minutes', array_agg(minutes), 'cycles', array_agg(cycles), 'denominator', array_agg(cycle_denominator),
+        'unshown', array_agg(CASE WHEN trace = 'not-shown' THEN json_build_object('id', id, 'act', recorded_seq::text,
+          'source', source, 'note', trace_note) END))
       FROM (SELECT * FROM opening WHERE ${ofAsked} AND voided_seq IS NULL ORDER BY id) o),
     'gaps', (SELECT coalesce(json_agg(json_build_object('id', id, 'componentId', component_id,
         'fromAt', (extract(epoch FROM from_at) * 1000)::bigint, 'toAt', (extract(epoch FROM to_at) * 1000)::bigint, 'note', note)
         ORDER BY from_at), '[]')
       FROM trace_gap WHERE ${ofAsked} AND voided_seq IS NULL),
     'acceptances', (SELECT coalesce(json_agg(json_build_object('componentId', component_id, 'by', accepted_by,
-        'reference', reference, 'traceGapId', trace_gap_id, 'cycles', cycles, 'minutes', minutes) ORDER BY recorded_seq), '[]')
+        'reference', reference, 'traceGapId', coalesce(trace_gap_id, opening_id), 'cycles', cycles, 'minutes', minutes) ORDER BY recorded_seq), '[]')
       FROM gap_acceptance WHERE ${ofAsked} AND voided_seq IS NULL),
     'rules', (SELECT coalesce(json_agg(json_build_object('id', id, 'perFlight', per_flight, 'perLanding', per_landing,
         'perTouchAndGo', per_touch_and_go, 'perStart', per_start, 'perAbortedTakeOff', per_aborted_take_off,
@@ -90,6 +98,13 @@ interface OpeningRow {
   readonly minutes: number | null;
   readonly cycles: number | null;
   readonly denominator: number;
+  /** Where its trace is not shown: its row, the act it came by, and what is missing. */
+  readonly unshown: {
+    readonly id: string;
+    readonly act: string;
+    readonly source: string;
+    readonly note: string;
+  } | null;
 }
 
 /** The JSON of `useFactsOfAsked`. */
@@ -111,9 +126,11 @@ export interface UseFactsJson {
 /** The facts of such JSON. Total. */
 export function useFacts({ exposures, openings, gaps, acceptances, rules, pods }: UseFactsJson): UseFacts {
   const podIds = new Set(pods);
+  const opened = rowsOf(openings);
+  const unshown = unshownOpenings(opened, acceptances);
   return {
     exposures: exposures.flatMap((row) => exposuresOf(row, podIds)),
-    openings: rowsOf(openings).map(({ componentId, at, basis, ratingId, minutes, cycles, denominator }) => ({
+    openings: opened.map(({ componentId, at, basis, ratingId, minutes, cycles, denominator }) => ({
       componentId,
       basis,
       at: instant(at),
@@ -121,19 +138,50 @@ export function useFacts({ exposures, openings, gaps, acceptances, rules, pods }
       minutes,
       cycles: cycles === null ? null : fraction(cycles, denominator),
     })),
-    gaps: gaps.map(({ id, componentId, fromAt, toAt, note }) => ({
-      id,
-      componentId,
-      fromAt: new Date(fromAt),
-      toAt: new Date(toAt),
-      note,
-      accepted: acceptances.some(
-        (row) => row.componentId === componentId && (row.traceGapId === null || row.traceGapId === id),
-      ),
-    })),
+    gaps: [
+      ...unshown.filter((gap) => gap.basis === 'new'),
+      ...gaps.map(({ id, componentId, fromAt, toAt, note }) => ({
+        id,
+        componentId,
+        fromAt: new Date(fromAt),
+        toAt: new Date(toAt),
+        note,
+        accepted: acceptances.some(
+          (row) => row.componentId === componentId && (row.traceGapId === null || row.traceGapId === id),
+        ),
+      })),
+    ],
+    unshownSince: unshown.filter((gap) => gap.basis !== 'new'),
     acceptances,
     cycleRules: new Map([POD_RULE, ...rules].map((rule) => [rule.id, rule])),
   };
+}
+
+/** An opening whose trace is not shown, once, though it has a row a rating: a gap from the beginning to its instant. */
+function unshownOpenings(
+  openings: readonly OpeningRow[],
+  acceptances: readonly RecordedAcceptance[],
+): (RecordedGap & { readonly basis: string })[] {
+  const found = new Map<string, (RecordedGap & { readonly basis: string }) & { ids: string[] }>();
+  for (const { componentId, basis, at, unshown } of openings) {
+    if (unshown === null) continue;
+    const key = `${componentId} ${basis} ${unshown.act}`;
+    const known = found.get(key);
+    if (known !== undefined) known.ids.push(unshown.id);
+    else
+      found.set(key, {
+        ...{ id: unshown.id, ids: [unshown.id], componentId, basis },
+        fromAt: new Date(0),
+        toAt: new Date(at * 60_000),
+        note: `What was used before the balance from ${unshown.source} is not shown: ${unshown.note}`,
+        accepted: false,
+      });
+  }
+  return [...found.values()].map(({ ids, ...gap }) => {
+    const own = acceptances.findLast((row) => row.traceGapId !== null && ids.includes(row.traceGapId));
+    const whole = acceptances.some((row) => row.componentId === gap.componentId && row.traceGapId === null);
+    return { ...gap, id: own?.traceGapId ?? gap.id, accepted: own !== undefined || whole };
+  });
 }
 
 function exposuresOf(

@@ -13,7 +13,10 @@ export interface StoredExposure {
   readonly counts: Counts;
 }
 
-/** A span the records of a component do not cover, and whether somebody accepted the worst case for it. */
+/**
+ * A span the records of a component do not cover, and whether somebody accepted the worst case for it. An opening balance
+ * whose trace is not shown is one, too: nobody can tell what was before it.
+ */
 export interface RecordedGap {
   readonly id: string;
   readonly componentId: string;
@@ -28,7 +31,7 @@ export interface RecordedAcceptance {
   readonly componentId: string;
   readonly by: string;
   readonly reference: string;
-  /** The gap it is for; null for an unknown rating and all gaps without their own. */
+  /** The gap or the opening balance it is for; null for an unknown rating and all gaps without their own. */
   readonly traceGapId: string | null;
   /** The most that may have been used; null when it doesn't say. */
   readonly cycles: number | null;
@@ -39,7 +42,10 @@ export interface RecordedAcceptance {
 export interface UseFacts {
   readonly exposures: readonly StoredExposure[];
   readonly openings: readonly (Opening & { readonly componentId: string; readonly basis: string })[];
+  /** Gaps, and openings since new whose trace is not shown. */
   readonly gaps: readonly RecordedGap[];
+  /** Openings since an overhaul, a shop visit or a repair whose trace is not shown. */
+  readonly unshownSince: readonly (RecordedGap & { readonly basis: string })[];
   readonly acceptances: readonly RecordedAcceptance[];
   readonly cycleRules: ReadonlyMap<string, CycleRule>;
 }

@@ -1,5 +1,9 @@
 import { Injectable } from '@nestjs/common';
-import { type Totals, totals } from '@strutbook/domain/usage/totals.js';
+import { ZERO } from '@strutbook/domain/units/fraction.js';
+import type { Instant } from '@strutbook/domain/units/minutes.js';
+import { subtractCounts } from '@strutbook/domain/usage/counts.js';
+import type { Counters } from '@strutbook/domain/usage/since.js';
+import { type Opening, type Totals, totals } from '@strutbook/domain/usage/totals.js';
 import type { Tx } from '../../platform/database/database.js';
 import { toInstant } from '../../platform/http/instants.js';
 import { type ClockAsk, type ClockReadings, readClocks } from './clock-readings.js';
@@ -17,6 +21,8 @@ export interface UseAsk {
 export interface Uses {
   /** Use since new at the instant asked: openings and what its exposures saw, gaps left aside. */
   readonly totalsAt: (ask: UseAsk) => Totals;
+  /** What it ran from an instant to another (null: now), whatever it had used before; both must have been asked for. */
+  readonly ranBetween: (componentId: string, from: Date, at: Date | null) => Counters;
   /** What it was exposed to, in order. */
   readonly exposuresOf: (componentId: string) => readonly StoredExposure[];
   /** The exposure that runs now, if any. */
@@ -59,8 +65,20 @@ export function usesOf(facts: UseFacts, reading: ClockReadings): Uses {
         })),
         cycleRules: facts.cycleRules,
       }),
+    ranBetween: (componentId, from, at) =>
+      totals({
+        openings: [NOTHING_BEFORE],
+        exposures: (byComponent.get(componentId) ?? []).map((row) => ({
+          ratingId: row.ratingId,
+          cycleRuleId: row.cycleRuleId,
+          counts: subtractCounts(seenBy(row, at, reading), seenBy(row, from, reading)),
+        })),
+        cycleRules: facts.cycleRules,
+      }),
   };
 }
+
+const NOTHING_BEFORE: Opening = { at: 0 as Instant, ratingId: null, minutes: 0, cycles: ZERO };
 
 function clockAsksOf({ carrierId, fromAt, toAt }: StoredExposure, at: Date | null): ClockAsk[] {
   if (at !== null && at <= fromAt) return [];

@@ -111,7 +111,7 @@ function Since({ since, counters }: { readonly since: string; readonly counters:
 
 /** Hours and cycles since each beginning that is on record. */
 export function CountersSince({ component }: { readonly component: ComponentView }) {
-  const { sinceNew, sinceOverhaul, sinceShopVisit, sinceInstalled } = component.counters;
+  const { sinceNew, sinceOverhaul, sinceShopVisit, sinceRepair, sinceInstalled } = component.counters;
   return (
     <section className="stack" aria-labelledby="counters">
       <h2 id="counters" className="section-heading">
@@ -121,6 +121,7 @@ export function CountersSince({ component }: { readonly component: ComponentView
         <Since since="Since new" counters={sinceNew} />
         <Since since="Since overhaul" counters={sinceOverhaul} />
         <Since since="Since shop visit" counters={sinceShopVisit} />
+        <Since since="Since repair" counters={sinceRepair} />
         <Since since="Since installation" counters={sinceInstalled} />
       </div>
       {!component.verified && (
