@@ -88,6 +88,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/airframes/{id}/counters": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What an airframe and its positions have run by a moment, and the lines that add up to it. */
+        get: operations["countersOfAirframe"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/airframes/{id}/flights": {
         parameters: {
             query?: never;
@@ -315,6 +332,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/components/{id}/counters": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Every counter of a component at a moment: its total, what set it to nothing, and the lines that add up to it. */
+        get: operations["countersOfComponent"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/components/{id}/facts": {
         parameters: {
             query?: never;
@@ -375,6 +409,23 @@ export interface paths {
         };
         /** What is held against a component and all beneath it, the most pressing first. */
         get: operations["heldRequirementsOnComponent"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/counter-flights": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The flights of one line of a counter, and what its clock counted of each. */
+        get: operations["countersFlights"];
         put?: never;
         post?: never;
         delete?: never;
@@ -1541,6 +1592,15 @@ export interface components {
             /** @description Whole minutes; null when not known. */
             minutes: number | null;
         };
+        AirframeCountersDto: {
+            /** @description The balance, then a line a calendar year. */
+            addends: components["schemas"]["ClockAddendDto"][];
+            id: string;
+            moment: components["schemas"]["ToldMomentDto"] | null;
+            positions: components["schemas"]["PositionCountersDto"][];
+            registration: string;
+            total: components["schemas"]["CountersDto"];
+        };
         AirframeDto: {
             airframeTypeId: string;
             dayZone: string;
@@ -1686,6 +1746,19 @@ export interface components {
             voided: boolean;
             voidReason: string | null;
         };
+        CarriedByDto: {
+            id: string;
+            serialNumber: string;
+        };
+        CarrierDto: {
+            airframeId: string | null;
+            id: string;
+            kind: string;
+            /** @description In words: the airframe and the position, the test cell, or the unit itself. */
+            label: string;
+            positionId: string | null;
+            positionNumber: number | null;
+        };
         CertificateDto: {
             /** @description Its file is at /documents/{id}. */
             documentId: string;
@@ -1769,10 +1842,28 @@ export interface components {
             /** @description Six to twelve digits. */
             pin: string;
         };
+        ClockAddendDto: {
+            counts: components["schemas"]["EventCountsDto"] | null;
+            cycles: components["schemas"]["CyclesDto"] | null;
+            /** @description What was at the position then; null for an airframe, and where nothing was. */
+            engine: components["schemas"]["CarriedByDto"] | null;
+            /** @description Null for the balance. */
+            from: string | null;
+            /** @enum {string} */
+            kind: "flown" | "not-run" | "opening" | "run";
+            minutes: number | null;
+            note: string | null;
+            running: components["schemas"]["CountersDto"];
+            source: string | null;
+            to: string | null;
+            /** @enum {string|null} */
+            trace: "not-shown" | "shown" | "stated" | null;
+        };
         ComponentCountersDto: {
             sinceInstalled: components["schemas"]["CountersDto"] | null;
             sinceNew: components["schemas"]["CountersDto"];
             sinceOverhaul: components["schemas"]["CountersDto"] | null;
+            sinceRepair: components["schemas"]["CountersDto"] | null;
             sinceShopVisit: components["schemas"]["CountersDto"] | null;
         };
         ComponentDto: {
@@ -1910,6 +2001,47 @@ export interface components {
             /** @enum {string} */
             what: "blanks" | "tags" | "tools";
         };
+        CounterAddendDto: {
+            acceptedBy: string | null;
+            /** @description What carried it over this span: the engine or pod it hung in, or itself. */
+            carriedBy: components["schemas"]["CarriedByDto"] | null;
+            carrier: components["schemas"]["CarrierDto"] | null;
+            /** @description Raw events counted by the clock in this span, exceptions taken off and runs added. */
+            counts: components["schemas"]["EventCountsDto"] | null;
+            cycles: components["schemas"]["CyclesDto"] | null;
+            exceptions: components["schemas"]["ExceptionWithinDto"][];
+            from: string | null;
+            /** @description The opening balance or the gap. */
+            id: string | null;
+            /**
+             * @description A balance, what it ran by one clock, a gap at its accepted worst case, or something nobody knows.
+             * @enum {string}
+             */
+            kind: "exposure" | "gap" | "opening" | "unknown";
+            minutes: number | null;
+            /** @description When a balance holds, as it was told. */
+            moment: components["schemas"]["ToldMomentDto"] | null;
+            /** @description What is missing, or why nothing is known. */
+            note: string | null;
+            ratingCode: string | null;
+            rule: components["schemas"]["CycleRuleBehindDto"] | null;
+            /** @description The sum after this line. */
+            running: components["schemas"]["CountersDto"];
+            /** @description The document of a balance, or the reference of an acceptance. */
+            source: string | null;
+            /** @description Null where it runs still, as of now. */
+            to: string | null;
+            /** @enum {string|null} */
+            trace: "not-shown" | "shown" | "stated" | null;
+        };
+        CounterResetDto: {
+            /** @description The document that shows it; for an installation the place. */
+            evidence: string;
+            id: string;
+            /** @enum {string} */
+            kind: "installation" | "opening" | "overhaul" | "repair" | "shop-visit";
+            moment: components["schemas"]["ToldMomentDto"];
+        };
         CountersDto: {
             /** @description Cycles, exact. */
             cycles: components["schemas"]["CyclesDto"] | null;
@@ -1928,6 +2060,16 @@ export interface components {
             /** @enum {string} */
             kind: "count";
             number: string;
+        };
+        CycleRuleBehindDto: {
+            denominator: number;
+            perAbortedTakeOff: number;
+            perFlight: number;
+            perLanding: number;
+            perStart: number;
+            perTouchAndGo: number;
+            revision: string | null;
+            source: string | null;
         };
         CycleRuleDto: {
             airframeTypeId: string | null;
@@ -2085,6 +2227,40 @@ export interface components {
             entryId: string;
             stepId: string;
         };
+        EventCountsDto: {
+            abortedTakeOffs: number;
+            flights: number;
+            landings: number;
+            minutes: number;
+            starts: number;
+            touchAndGoes: number;
+        };
+        ExceptionWithinDto: {
+            flightId: string;
+            kind: string;
+            landingAt: string;
+            logPage: string;
+            /** @description What it did not count. */
+            missed: components["schemas"]["EventCountsDto"];
+        };
+        ExplainedCounterDto: {
+            addends: components["schemas"]["CounterAddendDto"][];
+            /** @enum {string} */
+            basis: "installation" | "new" | "overhaul" | "repair" | "shop-visit";
+            reset: components["schemas"]["CounterResetDto"] | null;
+            total: components["schemas"]["CountersDto"];
+        };
+        ExplainedCountersDto: {
+            counters: components["schemas"]["ExplainedCounterDto"][];
+            description: string;
+            id: string;
+            /** @enum {string} */
+            kind: "apu" | "engine" | "module" | "part" | "pod";
+            /** @description The moment asked for; null: now. */
+            moment: components["schemas"]["ToldMomentDto"] | null;
+            partNumber: string;
+            serialNumber: string;
+        };
         ExtensionTypedDto: {
             angle: string;
             length: string;
@@ -2139,12 +2315,26 @@ export interface components {
             /** @description The note that explains it; without one it blocks a release. */
             noteId: string | null;
         };
+        FlightOfLineDto: {
+            /** @description What it counted: the flight less what its position did not run. */
+            counts: components["schemas"]["EventCountsDto"];
+            fromStation: string;
+            id: string;
+            landingAt: string;
+            logPage: string;
+            takeOffAt: string;
+            toStation: string;
+        };
         FlightsAnswerDto: {
             airframe: components["schemas"]["AirframeFlownDto"];
             flights: components["schemas"]["FlightDto"][];
             /** @description Whether one of them lies before a change recorded already, so that counters of the past moved. */
             late: boolean;
             newlyOver: components["schemas"]["NewlyOverDto"][];
+        };
+        FlightsOfLinePageDto: {
+            next: string | null;
+            rows: components["schemas"]["FlightOfLineDto"][];
         };
         FlightsPageDto: {
             /** @description What to send as `after` for the next page; null on the last. */
@@ -3356,6 +3546,13 @@ export interface components {
             pod: components["schemas"]["InstalledPodDto"] | null;
             positionId: string;
         };
+        PositionCountersDto: {
+            addends: components["schemas"]["ClockAddendDto"][];
+            id: string;
+            label: string;
+            number: number;
+            total: components["schemas"]["CountersDto"];
+        };
         PositionsAirframeDto: {
             counters: components["schemas"]["CountersDto"];
             id: string;
@@ -3862,6 +4059,15 @@ export interface components {
             remainingMinutes: number | null;
             serialNumber: string;
         };
+        ToldMomentDto: {
+            at: string;
+            /** @enum {string} */
+            kind: "after-last" | "after-page" | "before-first" | "instant";
+            /** @enum {string} */
+            precision: "day" | "minute" | "page";
+            /** @description The log page or the day that was typed; null for an instant. */
+            text: string | null;
+        };
         ToolDto: {
             /** @description Of the calibration that governs; null when there is none. */
             calibratedOn: string | null;
@@ -4303,6 +4509,39 @@ export interface operations {
             default: components["responses"]["Problem"];
         };
     };
+    countersOfAirframe: {
+        parameters: {
+            query?: {
+                /** @description After the last flight of this day. */
+                afterLast?: string;
+                /** @description Whose log or days are meant; the airframe it hangs on now, unless told. */
+                airframeId?: string;
+                /** @description As of this instant; now, where none of the four is told. */
+                at?: string;
+                /** @description Before the first flight of this day. */
+                beforeFirst?: string;
+                /** @description After the flight of this log page of `airframeId`. */
+                page?: string;
+            };
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AirframeCountersDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
     flightsPage: {
         parameters: {
             query?: {
@@ -4710,6 +4949,39 @@ export interface operations {
             default: components["responses"]["Problem"];
         };
     };
+    countersOfComponent: {
+        parameters: {
+            query?: {
+                /** @description After the last flight of this day. */
+                afterLast?: string;
+                /** @description Whose log or days are meant; the airframe it hangs on now, unless told. */
+                airframeId?: string;
+                /** @description As of this instant; now, where none of the four is told. */
+                at?: string;
+                /** @description Before the first flight of this day. */
+                beforeFirst?: string;
+                /** @description After the flight of this log page of `airframeId`. */
+                page?: string;
+            };
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ExplainedCountersDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
     componentFactsOf: {
         parameters: {
             query?: never;
@@ -4793,6 +5065,37 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["RequirementStatusDto"][];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    countersFlights: {
+        parameters: {
+            query: {
+                /** @description Where the page before ended. */
+                after?: string;
+                /** @description The clock of the line. */
+                carrierId: string;
+                /** @description What landed after this instant. */
+                from: string;
+                /** @description Rows a page, at most 200; 50 unless told. */
+                limit?: number;
+                /** @description And up to this one; to now, unless told. */
+                to?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FlightsOfLinePageDto"];
                 };
             };
             default: components["responses"]["Problem"];
