@@ -94,6 +94,9 @@ describe('a disk whose life is used up (Reg. (EU) 1321/2014, M.A.503 and older M
       remainingExact: fraction(remaining),
       minutesLimit: null,
       remainingMinutes: null,
+      calendar: null,
+      goodThrough: null,
+      remainingDays: null,
       flagged: false,
     };
     const part = { componentId: 'd', partNumber: 'D-7', serial: 'D-70', serviceable: true, life };

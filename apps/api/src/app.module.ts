@@ -12,6 +12,8 @@ import { HistoryModule } from './features/history/history.module.js';
 import { ImportsModule } from './features/imports/imports.module.js';
 import { JobsModule } from './features/jobs/jobs.module.js';
 import { JournalReadingModule } from './features/journal/journal-reading.module.js';
+import { LifeLimitsModule } from './features/life-limits/life-limits.module.js';
+import { LifeStatusModule } from './features/life-status/life-status.module.js';
 import { LocationsModule } from './features/locations/locations.module.js';
 import { OpeningsModule } from './features/openings/openings.module.js';
 import { PackagesModule } from './features/packages/packages.module.js';
@@ -63,6 +65,8 @@ import { RecordsModule } from './records/records.module.js';
     FlightsModule,
     FleetModule,
     EngineModelsModule,
+    LifeLimitsModule,
+    LifeStatusModule,
     ComponentsModule,
   ],
 })

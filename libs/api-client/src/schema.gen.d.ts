@@ -383,6 +383,40 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/components/{id}/life-status": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The status of the life-limited parts in a component, now or as it was. */
+        get: operations["lifeStatusGet"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/components/{id}/life-status.csv": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The same as comma-separated text. */
+        get: operations["lifeStatusCsv"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/components/{id}/places": {
         parameters: {
             query?: never;
@@ -772,6 +806,40 @@ export interface paths {
         put?: never;
         /** Voids a life limit that was recorded wrongly. */
         post: operations["lifeLimitsVoid"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/life-limits/accept": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Accepts a new revision, or a directive, as its preview was seen: all its rows in one act. */
+        post: operations["lifeLimitsAccept"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/life-limits/preview": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** What a new revision of a manual, or a directive, would change, serial by serial; nothing is stored. */
+        post: operations["lifeLimitsPreview"];
         delete?: never;
         options?: never;
         head?: never;
@@ -1556,6 +1624,29 @@ export interface paths {
 export type webhooks = Record<string, never>;
 export interface components {
     schemas: {
+        AcceptedByDto: {
+            by: string;
+            reference: string;
+        };
+        AcceptedLimitsDto: {
+            changes: components["schemas"]["LimitChangeDto"][];
+            limits: components["schemas"]["LifeLimitDto"][];
+        };
+        AcceptLimitsDto: {
+            /**
+             * @description A manual states limits; a directive lowers them.
+             * @enum {string}
+             */
+            basis: "directive" | "manual";
+            /** @description The digest of the preview that was seen. */
+            digest: string;
+            /** @description The manual, or the directive with its number. */
+            document: string;
+            /** @description From this day on the revision is effective. */
+            effectiveOn: string;
+            revision: string;
+            rows: components["schemas"]["LimitRowDto"][];
+        };
         AccomplishmentDto: {
             airframeId: string | null;
             at: string;
@@ -1736,6 +1827,17 @@ export interface components {
             /** @description For a log page: its number as written. */
             page?: string;
         };
+        CalendarLifeDto: {
+            /** @enum {string} */
+            countedFrom: "first-installation" | "new" | "overhaul";
+            /** @description The day it counts from. */
+            countedOn: string | null;
+            /** @enum {string} */
+            monthRule: "month-end" | "same-day";
+            span: number;
+            /** @enum {string} */
+            unit: "days" | "months";
+        };
         CalibrationDto: {
             calibratedOn: string;
             certificate: string;
@@ -1872,6 +1974,8 @@ export interface components {
             /** @description Maker and designation of the model. */
             engineModel: string | null;
             engineModelId: string | null;
+            /** @description As recorded from its papers, where these records do not show it. */
+            firstInstalledOn: string | null;
             gaps: components["schemas"]["GapDto"][];
             id: string;
             /** @enum {string} */
@@ -1879,7 +1983,10 @@ export interface components {
             lessor: string | null;
             life: components["schemas"]["LifeDto"] | null;
             lifeLimited: boolean;
+            /** @description The tightest part in cycles; in hours where no cycles limit, else by date. */
             limiter: components["schemas"]["LimiterDto"] | null;
+            /** @description The part whose life is projected to end first. */
+            limiterByDate: components["schemas"]["LimiterDto"] | null;
             maker: string;
             manufacturedOn: string | null;
             owner: string;
@@ -2550,6 +2657,8 @@ export interface components {
             serialNumber: string;
             sinceInstalled: components["schemas"]["CountersDto"];
             sinceNew: components["schemas"]["CountersDto"];
+            /** @description Null where nothing can be projected, as for a clock that did not run. */
+            soonest: components["schemas"]["SoonestPartDto"] | null;
             /** @enum {string} */
             status: "closed" | "in-tolerance" | "later" | "not-applicable" | "not-verified" | "over" | "planned" | "soon";
             tightest: components["schemas"]["TightestPartDto"] | null;
@@ -2639,27 +2748,57 @@ export interface components {
             power: string;
         };
         LifeDto: {
+            /** @description Who accepted the worst case, by which reference. */
+            acceptedBy: components["schemas"]["AcceptedByDto"][];
+            /** @description What the projection rests on, or why there is none. */
+            basis: string;
+            /** @description The calendar life that ends first. */
+            calendar: components["schemas"]["CalendarLifeDto"] | null;
             cycleLimit: number | null;
             cyclesUsed: components["schemas"]["CyclesDto"] | null;
+            /** @description The document that governs. */
             document: string | null;
             /** @description The worst case stands for something unknown, under a recorded acceptance. */
             flagged: boolean;
+            /** @description The last day it is good through. */
+            goodThrough: string | null;
             /** @enum {string} */
             kind: "limited" | "not-authorised" | "not-limited" | "unsubstantiated";
             minuteLimit: number | null;
             minutesUsed: number | null;
+            /** @enum {string|null} */
+            projectedBy: "cycles" | "days" | "minutes" | null;
+            /** @description The day on which nothing is left; a forecast where use drives it, never a limit. */
+            projectedOn: string | null;
             ratingCode: string | null;
             reasons: components["schemas"]["LifeReasonDto"][];
             /** @description Whole cycles left, rounded down; 0 is the last, below 0 is an overrun. */
             remainingCycles: number | null;
+            /** @description Days until then: 0 on the last day, below 0 past it. */
+            remainingDays: number | null;
             remainingMinutes: number | null;
             revision: string | null;
+            /** @description The manual, and each directive that lowers its limit. */
+            sources: components["schemas"]["LifeSourceDto"][];
+            /** @enum {string} */
+            status: "closed" | "in-tolerance" | "later" | "not-applicable" | "not-verified" | "over" | "planned" | "soon";
             /** @description The share of the life that is used, exact; 1 is all of it. */
             used: components["schemas"]["CyclesDto"] | null;
         };
         LifeLimitDto: {
             /** @enum {string} */
             authorisation: "limited" | "not-authorised" | "not-limited";
+            /**
+             * @description A manual states limits; a directive lowers them.
+             * @enum {string}
+             */
+            basis: "directive" | "manual";
+            /** @enum {string|null} */
+            calendarFrom: "first-installation" | "new" | "overhaul" | null;
+            /** @description A calendar life: so many days or months, flown or stored. */
+            calendarSpan: number | null;
+            /** @enum {string|null} */
+            calendarUnit: "days" | "months" | null;
             cycles: number | null;
             document: string;
             effectiveOn: string;
@@ -2668,6 +2807,8 @@ export interface components {
             engineModelId: string;
             id: string;
             minutes: number | null;
+            /** @enum {string|null} */
+            monthRule: "month-end" | "same-day" | null;
             partNumber: string;
             ratingCode: string | null;
             revision: string;
@@ -2678,15 +2819,147 @@ export interface components {
             code: string;
             text: string;
         };
+        LifeSheetDto: {
+            /** @description As at. */
+            at: string;
+            /** @description What the sheet is, and what it is not. */
+            cautions: string[];
+            /** @description What limits first, in words. */
+            limiterByCycles: string | null;
+            limiterByDate: string | null;
+            operator: string;
+            parts: components["schemas"]["SheetPartDto"][];
+            /** @description The rule set of the airframe it is on; null when it is on none. */
+            ruleSet: string | null;
+            subject: components["schemas"]["SheetSubjectDto"];
+            title: string;
+            /** @description What is filled in by hand: the system signs nothing. */
+            toSign: string[];
+        };
+        LifeSourceDto: {
+            /** @enum {string} */
+            basis: "directive" | "manual";
+            document: string;
+            effectiveOn: string;
+            /** @description In what it governs; nothing where another document's is lower. */
+            governs: ("authorisation" | "cycles" | "days" | "minutes")[];
+            revision: string;
+        };
+        LimitChangeDto: {
+            after: components["schemas"]["LimitSideDto"];
+            airframe: string | null;
+            before: components["schemas"]["LimitSideDto"];
+            componentId: string;
+            cyclesUsed: components["schemas"]["CyclesDto"] | null;
+            description: string;
+            /**
+             * @description What it does: puts it over, forbids it, brings it within the alert window, leaves it less or more, makes it not
+             *     verified or tells it, or changes the document alone.
+             * @enum {string}
+             */
+            effect: "document" | "less" | "more" | "not-authorised" | "not-verified" | "over" | "short";
+            engineId: string | null;
+            engineSerial: string | null;
+            minutesUsed: number | null;
+            partNumber: string;
+            positionNumber: number | null;
+            ratingCode: string | null;
+            serialNumber: string;
+        };
         LimiterDto: {
+            basis: string;
             componentId: string;
             description: string;
+            /** @description The worst case stands for something unknown, under a recorded acceptance. */
+            flagged: boolean;
+            goodThrough: string | null;
             partNumber: string;
+            /** @enum {string|null} */
+            projectedBy: "cycles" | "days" | "minutes" | null;
+            projectedOn: string | null;
             /** @description Why nothing remains to be told; null when a number stands. */
             reason: string | null;
             remainingCycles: number | null;
+            remainingDays: number | null;
             remainingMinutes: number | null;
             serialNumber: string;
+            /** @enum {string} */
+            status: "closed" | "in-tolerance" | "later" | "not-applicable" | "not-verified" | "over" | "planned" | "soon";
+        };
+        LimitPreviewDto: {
+            /** @description What it puts over, forbids or makes short first. */
+            changes: components["schemas"]["LimitChangeDto"][];
+            /** @description Of what was looked at; accepted with it, unless something changed meanwhile. */
+            digest: string;
+            effectiveOn: string;
+            /** @description Whether it is effective on a later day: then lives are judged by it from that day on. */
+            later: boolean;
+            /** @description How many serials were looked at. */
+            looked: number;
+            /** @description Part numbers of the revision that no component has. */
+            partNumbersNotHeld: string[];
+        };
+        LimitRevisionDto: {
+            /**
+             * @description A manual states limits; a directive lowers them.
+             * @enum {string}
+             */
+            basis: "directive" | "manual";
+            /** @description The manual, or the directive with its number. */
+            document: string;
+            /** @description From this day on the revision is effective. */
+            effectiveOn: string;
+            revision: string;
+            rows: components["schemas"]["LimitRowDto"][];
+        };
+        LimitRowDto: {
+            /** @enum {string} */
+            authorisation: "limited" | "not-authorised" | "not-limited";
+            /**
+             * @description From when the calendar life counts.
+             * @enum {string|null}
+             */
+            calendarFrom?: "first-installation" | "new" | "overhaul" | null;
+            /** @description A calendar life: so many days or months, flown or stored. */
+            calendarSpan?: number | null;
+            /** @enum {string|null} */
+            calendarUnit?: "days" | "months" | null;
+            cycles?: number | null;
+            /** Format: uuid */
+            engineModelId: string;
+            minutes?: number | null;
+            /**
+             * @description How its months are counted: to the same day, unless told, or to the month's end.
+             * @enum {string|null}
+             */
+            monthRule?: "month-end" | "same-day" | null;
+            partNumber: string;
+            /** @description The rating it holds at; at any, when null or left out. */
+            ratingCode?: string | null;
+        };
+        LimitSideDto: {
+            /**
+             * @description The document that governs.
+             * @enum {string|null}
+             */
+            basis: "directive" | "manual" | null;
+            cycleLimit: number | null;
+            document: string | null;
+            flagged: boolean;
+            goodThrough: string | null;
+            /** @enum {string} */
+            kind: "limited" | "not-authorised" | "not-limited" | "unsubstantiated";
+            minuteLimit: number | null;
+            /** @description Why no number stands. */
+            reason: string | null;
+            remainingCycles: number | null;
+            remainingDays: number | null;
+            remainingMinutes: number | null;
+            revision: string | null;
+            /** @enum {string} */
+            status: "closed" | "in-tolerance" | "later" | "not-applicable" | "not-verified" | "over" | "planned" | "soon";
+            /** @description The share of the life that is used, exact. */
+            used: components["schemas"]["CyclesDto"] | null;
         };
         LineEntryDto: {
             by: string;
@@ -2843,6 +3116,8 @@ export interface components {
              * @description An engine's own model; for a module or part the model it belongs in.
              */
             engineModelId?: string | null;
+            /** @description From its papers, where it came here used: a calendar life may count from it. */
+            firstInstalledOn?: string | null;
             /** @enum {string} */
             kind: "apu" | "engine" | "module" | "part" | "pod";
             lessor?: string | null;
@@ -2877,12 +3152,14 @@ export interface components {
             source: string;
         };
         NewDocumentDto: {
+            /** @description As at when, for a status of lives: 'YYYY-MM-DDTHH:MMZ', UTC; left out, it is now. */
+            at?: string;
             /** @enum {string} */
-            kind: "history" | "release-certificate";
+            kind: "history" | "life-status" | "release-certificate";
             /** Format: uuid */
             subjectId: string;
             /**
-             * @description A history is of an airframe or a component, a certificate of a release.
+             * @description A history is of an airframe or a component, a certificate of a release, a status of lives of a component.
              * @enum {string}
              */
             subjectKind: "airframe" | "component" | "release";
@@ -2978,6 +3255,20 @@ export interface components {
         NewLifeLimitDto: {
             /** @enum {string} */
             authorisation: "limited" | "not-authorised" | "not-limited";
+            /**
+             * @description A manual states limits (unless told, it is one); a directive lowers them.
+             * @enum {string}
+             */
+            basis?: "directive" | "manual";
+            /**
+             * @description From when the calendar life counts.
+             * @enum {string|null}
+             */
+            calendarFrom?: "first-installation" | "new" | "overhaul" | null;
+            /** @description A calendar life: so many days or months, flown or stored. */
+            calendarSpan?: number | null;
+            /** @enum {string|null} */
+            calendarUnit?: "days" | "months" | null;
             cycles?: number | null;
             document: string;
             /** @description From this day on the revision is effective. */
@@ -2985,6 +3276,11 @@ export interface components {
             /** Format: uuid */
             engineModelId: string;
             minutes?: number | null;
+            /**
+             * @description How its months are counted: to the same day, unless told, or to the month's end.
+             * @enum {string|null}
+             */
+            monthRule?: "month-end" | "same-day" | null;
             partNumber: string;
             /** @description The rating it holds at; at any, when null or left out. */
             ratingCode?: string | null;
@@ -3855,6 +4151,55 @@ export interface components {
             roles: string[];
             signInName: string;
         };
+        SheetLimitDto: {
+            /** @enum {string} */
+            authorisation: "limited" | "not-authorised" | "not-limited";
+            calendar: components["schemas"]["CalendarLifeDto"][];
+            cycles: number | null;
+            minutes: number | null;
+            /** @description Null: at any rating. */
+            ratingCode: string | null;
+        };
+        SheetPartDto: {
+            componentId: string | null;
+            description: string;
+            /** @description Reasons, acceptances and gaps, in words. */
+            flags: string[];
+            life: components["schemas"]["LifeDto"] | null;
+            limits: components["schemas"]["SheetLimitDto"][];
+            /** @description What it is in. */
+            module: string;
+            partNumber: string;
+            place: string;
+            serialNumber: string;
+            sinceNew: components["schemas"]["CountersDto"];
+            /**
+             * @description Whether all it rests on is on record, or a worst case stands for some of it, or something is missing.
+             * @enum {string}
+             */
+            trace: "not-verified" | "verified" | "worst-case";
+            usedAt: components["schemas"]["SheetUseDto"][];
+        };
+        SheetSubjectDto: {
+            description: string;
+            id: string;
+            /** @enum {string} */
+            kind: "apu" | "engine" | "module" | "part" | "pod";
+            /** @description Maker and designation. */
+            model: string | null;
+            partNumber: string;
+            /** @description Where it is, in words. */
+            place: string;
+            ratingCode: string | null;
+            serialNumber: string;
+            sinceNew: components["schemas"]["CountersDto"];
+        };
+        SheetUseDto: {
+            cycles: components["schemas"]["CyclesDto"] | null;
+            minutes: number | null;
+            /** @description Null: at a rating nobody knows, or where ratings do not matter. */
+            ratingCode: string | null;
+        };
         ShownSignatureDto: {
             /** @description The content that was signed. */
             contentHash: string;
@@ -3913,6 +4258,27 @@ export interface components {
             kind: "module" | "part";
             lifeLimited: boolean;
             name: string;
+        };
+        SoonestPartDto: {
+            /** @description What it rests on. */
+            basis: string;
+            componentId: string;
+            description: string;
+            /** @description The worst case stands for something unknown, under a recorded acceptance. */
+            flagged: boolean;
+            /** @description The last day it is good through. */
+            goodThrough: string | null;
+            /** @description The day; a forecast where use drives it, never a limit. Null when it is past, or too far off. */
+            projectedOn: string | null;
+            /** @description Why nothing can be counted on; null when it can. */
+            reason: string | null;
+            /** @description Whole cycles left; below zero they are past; null when no cycles limit it or they can't be told. */
+            remainingCycles: number | null;
+            /** @description Days until the last it is good through; below zero they are past. */
+            remainingDays: number | null;
+            /** @description Whole minutes left. */
+            remainingMinutes: number | null;
+            serialNumber: string;
         };
         StatementDto: {
             blockers: components["schemas"]["BlockerDto"][];
@@ -4051,10 +4417,16 @@ export interface components {
         TightestPartDto: {
             componentId: string;
             description: string;
+            /** @description The worst case stands for something unknown, under a recorded acceptance. */
+            flagged: boolean;
+            /** @description The last day it is good through. */
+            goodThrough: string | null;
             /** @description Why nothing can be counted on; null when it can. */
             reason: string | null;
             /** @description Whole cycles left; below zero they are past; null when no cycles limit it or they can't be told. */
             remainingCycles: number | null;
+            /** @description Days until the last it is good through; below zero they are past. */
+            remainingDays: number | null;
             /** @description Whole minutes left. */
             remainingMinutes: number | null;
             serialNumber: string;
@@ -5026,6 +5398,57 @@ export interface operations {
             default: components["responses"]["Problem"];
         };
     };
+    lifeStatusGet: {
+        parameters: {
+            query?: {
+                /** @description 'YYYY-MM-DDTHH:MMZ', UTC; left out, it is now. */
+                at?: string;
+            };
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LifeSheetDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    lifeStatusCsv: {
+        parameters: {
+            query?: {
+                /** @description 'YYYY-MM-DDTHH:MMZ', UTC; left out, it is now. */
+                at?: string;
+            };
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The sheet. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/csv": string;
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
     componentsPlaces: {
         parameters: {
             query?: never;
@@ -5719,6 +6142,57 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["LifeLimitDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    lifeLimitsAccept: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AcceptLimitsDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AcceptedLimitsDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    lifeLimitsPreview: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["LimitRevisionDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LimitPreviewDto"];
                 };
             };
             default: components["responses"]["Problem"];

@@ -39,7 +39,7 @@ function readings({
   release,
 }: Ids): NamingRequest[] {
   const ofAirframe = ['', '/flights', '/history', '/openings', '/positions'];
-  const ofComponent = ['', '/facts', '/history', '/places'];
+  const ofComponent = ['', '/facts', '/history', '/life-status', '/life-status.csv', '/places'];
   return [
     ...ofAirframe.map((view) => get(`/api/airframes/{id}${view}`, airframe)),
     ...ofComponent.map((view) => get(`/api/components/{id}${view}`, component)),
@@ -96,6 +96,7 @@ const NEW_RULE = {
 };
 const SOURCE = { source: 'S', revision: '1' };
 const REVISION = { document: 'D', revision: '1', effectiveOn: '2020-01-01' };
+const LIMITS = { ...REVISION, basis: 'manual' };
 const OPENING = { at: instantAt(0), basis: 'overhaul', source: 'S' };
 const ROW = { ratingCode: null, minutes: 1, cycles: 1 };
 
@@ -107,6 +108,8 @@ function additions(
     post('/api/airframes', { ...NEW_AIRFRAME, airframeTypeId }),
     post('/api/engine-models', { ...NEW_MODEL, cycleRules: [{ ...NEW_RULE, ...SOURCE, airframeTypeId }] }),
     post('/api/life-limits', { ...NEW_LIMIT, ...REVISION, engineModelId }),
+    post('/api/life-limits/preview', { ...LIMITS, rows: [{ ...NEW_LIMIT, engineModelId }] }),
+    post('/api/life-limits/accept', { ...LIMITS, rows: [{ ...NEW_LIMIT, engineModelId }], digest }),
     post('/api/components', { ...NEW_COMPONENT, kind: 'engine', engineModelId }),
     post('/api/openings', { ...OPENING, rows: [ROW], componentId: component }),
     post('/api/openings', { ...OPENING, rows: [ROW], basis: 'new', airframeId: airframe }),

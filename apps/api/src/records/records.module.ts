@@ -7,6 +7,7 @@ import { Explanations } from './explanations/explanations.js';
 import { History } from './history/history.js';
 import { EngineSnapshots } from './lives/engine-snapshots.js';
 import { Lives } from './lives/lives.js';
+import { LifeSheets } from './lives/sheet/life-sheets.js';
 import { RequirementPoints } from './requirements/requirement-points.js';
 import { Requirements } from './requirements/requirements.js';
 import { Standings } from './requirements/standings.js';
@@ -25,6 +26,7 @@ const RECORDS = [
   Counters,
   Explanations,
   Lives,
+  LifeSheets,
   EngineSnapshots,
   Standings,
   RequirementPoints,

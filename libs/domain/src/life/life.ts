@@ -1,9 +1,17 @@
+import type { CalendarDate } from '../units/calendar.js';
 import type { Fraction } from '../units/fraction.js';
 import type { RatingTotal } from '../usage/totals.js';
+import type { CalendarLimit, LifeDays } from './calendar-life.js';
 
-/** A limit in force at one rating (null: at any). 'limited' has cycles, minutes or both. */
+/** A limit in force at one rating (null: at any). 'limited' has cycles, minutes, days on the calendar, or several. */
 export type RatingLimit = { readonly ratingId: string | null } & (
-  | { readonly kind: 'limited'; readonly cycles: number | null; readonly minutes: number | null }
+  | {
+      readonly kind: 'limited';
+      readonly cycles: number | null;
+      readonly minutes: number | null;
+      /** Calendar lives; the first to end governs. None when left out. */
+      readonly calendar?: readonly CalendarLimit[];
+    }
   | { readonly kind: 'not-authorised' }
   | { readonly kind: 'not-limited' }
 );
@@ -39,6 +47,8 @@ export interface LifeFacts {
   readonly traceGaps: readonly TraceGap[];
   /** The acceptance for unknown ratings, and, as one figure, for all gaps without their own. */
   readonly acceptance: TraceAcceptance | null;
+  /** The days a calendar life counts from, and today; needed where one is limited by the calendar. */
+  readonly days?: LifeDays;
 }
 
 /** Why a life can't be told. */
@@ -47,6 +57,7 @@ export type UnsubstantiatedReason =
   | { readonly code: 'RATING_UNKNOWN' }
   | { readonly code: 'CYCLES_UNKNOWN' }
   | { readonly code: 'MINUTES_UNKNOWN' }
+  | { readonly code: 'DAY_UNKNOWN'; readonly from: CalendarLimit['countedFrom'] }
   | { readonly code: 'NO_LIMIT_RECORDED'; readonly ratingId: string | null };
 
 /** The life of a limited part. */
@@ -56,7 +67,7 @@ export type Life =
   | { readonly kind: 'unsubstantiated'; readonly reasons: readonly UnsubstantiatedReason[] }
   | {
       readonly kind: 'limited';
-      /** Used share of the life in cycles (in minutes where only those are limited); 1 is all of it. */
+      /** Used share of the life in cycles (else in minutes, else in days: the first that is limited); 1 is all of it. */
       readonly used: Fraction;
       readonly cyclesUsed: Fraction | null;
       readonly minutesUsed: number | null;
@@ -69,6 +80,12 @@ export type Life =
       readonly minutesLimit: number | null;
       /** Whole minutes left at the rating now, rounded down. */
       readonly remainingMinutes: number | null;
+      /** The calendar life that ends first; null where none is limited. */
+      readonly calendar: CalendarLimit | null;
+      /** The last day it is good through. */
+      readonly goodThrough: CalendarDate | null;
+      /** Days until then: 0 on the last day, below 0 past it. */
+      readonly remainingDays: number | null;
       /** The worst case stands for something unknown, under a recorded acceptance. */
       readonly flagged: boolean;
     };

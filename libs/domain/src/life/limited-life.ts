@@ -1,7 +1,9 @@
-import { add, type Fraction, floor, ZERO } from '../units/fraction.js';
-import type { Life, LifeFacts } from './life.js';
+import { daysBetween } from '../units/calendar.js';
+import { add, type Fraction, floor, fraction, ZERO } from '../units/fraction.js';
+import { type CalendarEnd, firstToEnd } from './calendar-life.js';
+import type { Life, LifeFacts, RatingLimit } from './life.js';
 import { type LifeShare, shareOfLife } from './share-of-life.js';
-import { limitAt, reasonsAgainst } from './substantiation.js';
+import { calendarOf, limitAt, reasonsAgainst } from './substantiation.js';
 
 export type {
   Life,
@@ -20,9 +22,9 @@ export type {
  * `= floor((1 − used) × limit)`; or total use against the lowest limit of any rating used or running now.
  * Exact until it is rounded, and rounded down. An unknown rating, a gap in the trace, a missing counter or
  * a missing limit leaves no remaining; a recorded acceptance lets the worst case stand for the first two,
- * flagged.
+ * flagged. A calendar life runs on whether flown or stored, and is good through its last day.
  *
- * Units: cycles and minutes. Throws on a limit of zero.
+ * Units: cycles, minutes and days. Throws on a limit of zero.
  * Source: linear damage accumulation; formula from memory, consistent with published life-limit pages.
  */
 export function lifeOf(facts: LifeFacts): Life {
@@ -31,21 +33,37 @@ export function lifeOf(facts: LifeFacts): Life {
   if (now?.kind === 'not-limited') return { kind: 'not-limited' };
   const reasons = reasonsAgainst(facts, now);
   if (now === null || reasons.length > 0) return { kind: 'unsubstantiated', reasons };
+  return limitedLife(facts, now);
+}
+
+function limitedLife(facts: LifeFacts, now: RatingLimit): Life {
+  if (now.kind !== 'limited') return { kind: 'not-limited' };
   const inCycles = now.cycles === null ? null : shareOfLife('cycles', facts, now.cycles);
   const inMinutes = now.minutes === null ? null : shareOfLife('minutes', facts, now.minutes);
-  const share = inCycles ?? inMinutes;
-  if (share === null) return { kind: 'not-limited' };
+  const ends = firstToEnd(calendarOf(now), facts.days);
+  const used = inCycles?.used ?? inMinutes?.used ?? (ends === null ? null : shareOfDays(ends));
+  if (used === null) return { kind: 'not-limited' };
+  const worstCase = inCycles?.worstCase === true || inMinutes?.worstCase === true;
   return {
     kind: 'limited',
-    used: share.used,
+    used,
     cyclesUsed: cyclesUsed(facts),
     minutesUsed: minutesUsed(facts),
     limit: inCycles?.limit ?? null,
     ...remainingIn(inCycles),
     minutesLimit: inMinutes?.limit ?? null,
     remainingMinutes: inMinutes === null ? null : floor(inMinutes.remaining),
-    flagged: share.worstCase || inMinutes?.worstCase === true,
+    calendar: ends?.limit ?? null,
+    goodThrough: ends?.goodThrough ?? null,
+    remainingDays: ends?.remaining ?? null,
+    flagged: worstCase || facts.traceGaps.length > 0,
   };
+}
+
+/** The share of a calendar life that has passed. A life of no day is all used. Total. */
+function shareOfDays({ from, goodThrough, remaining }: CalendarEnd): Fraction {
+  const whole = Math.max(daysBetween(from, goodThrough), 1);
+  return fraction(whole - remaining, whole);
 }
 
 function remainingIn(share: LifeShare | null): { remaining: number | null; remainingExact: Fraction | null } {

@@ -1,4 +1,5 @@
 import type { RatingTotal } from '../usage/totals.js';
+import { type CalendarLimit, unknownDays } from './calendar-life.js';
 import type { LifeFacts, RatingLimit, TraceAcceptance, UnsubstantiatedReason } from './life.js';
 
 type LimitedLimit = Extract<RatingLimit, { kind: 'limited' }>;
@@ -21,7 +22,13 @@ export function limitAt(limits: readonly RatingLimit[], ratingId: string | null)
 
 function sameLimit(a: RatingLimit, b: RatingLimit): boolean {
   if (a.kind !== 'limited' || b.kind !== 'limited') return a.kind === b.kind;
-  return a.cycles === b.cycles && a.minutes === b.minutes;
+  const calendar = (limit: LimitedLimit) => JSON.stringify(calendarOf(limit));
+  return a.cycles === b.cycles && a.minutes === b.minutes && calendar(a) === calendar(b);
+}
+
+/** The calendar lives of a limit. Total. */
+export function calendarOf(limit: RatingLimit): readonly CalendarLimit[] {
+  return limit.kind === 'limited' ? (limit.calendar ?? []) : [];
 }
 
 /** Whether a part ran at that rating, or may have: an unknown amount counts as use. Total. */
@@ -49,6 +56,8 @@ export function reasonsAgainst(facts: LifeFacts, now: RatingLimit | null): reado
       if (ratingId !== null && !isCountable(limits, ratingId))
         reasons.push({ code: 'NO_LIMIT_RECORDED', ratingId });
   reasons.push(...unknownCounters(facts, now?.kind === 'limited' ? now : null));
+  const unknown = now === null ? [] : unknownDays(calendarOf(now), facts.days);
+  reasons.push(...unknown.map((from) => ({ code: 'DAY_UNKNOWN', from }) as const));
   return reasons;
 }
 

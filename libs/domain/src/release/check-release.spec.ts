@@ -20,6 +20,9 @@ const limited = (
   remainingExact: null,
   minutesLimit: null,
   remainingMinutes: null,
+  calendar: null,
+  goodThrough: null,
+  remainingDays: null,
   flagged: false,
   ...change,
 });

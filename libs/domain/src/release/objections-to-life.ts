@@ -54,10 +54,18 @@ function wordsFor(reason: UnsubstantiatedReason): string {
       return 'its cycles';
     case 'MINUTES_UNKNOWN':
       return 'its hours';
+    case 'DAY_UNKNOWN':
+      return EVENT_WORDS[reason.from];
     case 'NO_LIMIT_RECORDED':
       return 'its limit';
   }
 }
+
+const EVENT_WORDS = {
+  new: 'the day it was made',
+  'first-installation': 'the day it was first installed',
+  overhaul: 'the day of its overhaul',
+} as const;
 
 type LimitedLife = Extract<Life, { kind: 'limited' }>;
 
@@ -72,9 +80,12 @@ function objectionsToRemaining(
     limit: life.limit,
     remainingMinutes: life.remainingMinutes,
     minutesLimit: life.minutesLimit,
+    ...(life.goodThrough === null ? {} : { goodThrough: life.goodThrough }),
   };
+  // Through its last day a calendar life is good: there 0 is no end yet.
+  const expired = life.remainingDays !== null && life.remainingDays < 0;
   const objections: Objection[] = [];
-  if (left.some((value) => value < 0)) objections.push(held('OVER_LIMIT', 'blocking', detail));
+  if (expired || left.some((value) => value < 0)) objections.push(held('OVER_LIMIT', 'blocking', detail));
   else if (left.some((value) => value === 0)) objections.push(held('AT_LIMIT', 'blocking', detail));
   else if (plannedStay !== null && life.remaining !== null && life.remaining < plannedStay)
     objections.push(held('SHORT_OF_PLANNED_STAY', 'advisory', { ...detail, plannedStay }));

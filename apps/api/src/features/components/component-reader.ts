@@ -1,16 +1,19 @@
 import { Injectable } from '@nestjs/common';
-import { limiterOf } from '@strutbook/domain/life/limiter.js';
+import { limiterOf, type PartLife } from '@strutbook/domain/life/limiter.js';
 import type { Tx } from '../../platform/database/database.js';
 import { toCounters } from '../../platform/http/counters.dto.js';
 import { dayToWire, toWire } from '../../platform/http/instants.js';
 import { orNotFound } from '../../platform/problems/refusal.error.js';
+import { Clock } from '../../platform/time/clock.js';
+import type { RatingCodes } from '../../records/lives/life-words.js';
 import { Lives, type PartInLife } from '../../records/lives/lives.js';
+import { forecastsOf, type LifeForecast } from '../../records/lives/projected-ends.js';
 import { ratingsAt } from '../../records/lives/ratings.js';
+import { lifeToWire, limiterToWire } from '../../records/lives/wire/life.mapper.js';
 import { Structure } from '../../records/stays/structure.js';
 import type { FilledSlot } from '../../records/stays/structure.sql.js';
 import { type ComponentCounters, Counters } from '../../records/usage/counters.js';
 import type { ComponentDto, PartDto, SlotDto } from './component-view.dto.js';
-import { lifeToWire, limiterToWire, type RatingCodes } from './life.mapper.js';
 import { placesOf } from './places.js';
 
 interface Row {
@@ -27,6 +30,7 @@ interface Tree {
   readonly components: ReadonlyMap<string, Row>;
   readonly counters: ReadonlyMap<string, ComponentCounters>;
   readonly lives: ReadonlyMap<string, PartInLife>;
+  readonly forecasts: ReadonlyMap<string, LifeForecast>;
   readonly ratings: RatingCodes;
 }
 
@@ -39,6 +43,7 @@ export class ComponentReader {
     private readonly structure: Structure,
     private readonly counters: Counters,
     private readonly lives: Lives,
+    private readonly clock: Clock,
   ) {}
 
   /** The component now (null) or as it was at an instant, in a constant number of statements. Refuses: NOT_FOUND. */
@@ -54,11 +59,13 @@ export class ComponentReader {
     const partIds = slots.flatMap((slot) => slot.componentId ?? []);
     const parts = await tx.component.findMany({ where: { operatorId, id: { in: partIds } } });
     const rating = (await ratingsAt(tx, operatorId, [id], at)).get(id);
+    const lives = await this.lives.of(tx, operatorId, [id, ...partIds], at);
     const tree: Tree = {
       slots,
       components: new Map(parts.map((part) => [part.id, part])),
       counters: await this.counters.of(tx, operatorId, [id, ...partIds], at),
-      lives: await this.lives.of(tx, operatorId, [id, ...partIds], at),
+      lives,
+      forecasts: await forecastsOf(tx, operatorId, [...lives.values()], { at, now: this.clock.now() }),
       ratings: new Map(
         (await tx.rating.findMany({ where: { operatorId } })).map(({ id: ratingId, code }) => [
           ratingId,
@@ -83,13 +90,14 @@ export class ComponentReader {
       owner: row.owner,
       lessor: row.lessor,
       manufacturedOn: row.manufacturedOn === null ? null : dayToWire(row.manufacturedOn),
+      firstInstalledOn: row.firstInstalledOn === null ? null : dayToWire(row.firstInstalledOn),
       version: row.version,
       place: place(id),
       ratingCode: rating === undefined ? null : (tree.ratings.get(rating) ?? null),
       ...countersPart(tree.counters.get(id)),
       verified: isVerified(tree.counters.get(id), own),
-      life: own === undefined ? null : lifeToWire(own, tree.ratings),
-      limiter: limiterIn(tree),
+      life: own === undefined ? null : lifeToWire(own, forecastIn(tree, id), tree.ratings),
+      ...limitersIn(tree),
       slots: slotsIn(id, tree),
     };
   }
@@ -122,15 +130,29 @@ function isVerified(counters: ComponentCounters | undefined, life: PartInLife | 
   return counters.gaps.every((gap) => gap.accepted) && life?.life.kind !== 'unsubstantiated';
 }
 
-function limiterIn({ slots, components, lives, ratings }: Tree): ComponentDto['limiter'] {
+const NO_FORECAST: LifeForecast = { end: null, basis: 'Nothing can be projected from what is not known' };
+
+function forecastIn({ forecasts }: Tree, id: string): LifeForecast {
+  return forecasts.get(id) ?? NO_FORECAST;
+}
+
+function limitersIn(tree: Tree): Pick<ComponentDto, 'limiter' | 'limiterByDate'> {
+  const { slots, components, lives, ratings } = tree;
   const parts = slots.flatMap(({ componentId }) => {
     const part = componentId === null ? undefined : lives.get(componentId);
-    return part === undefined ? [] : [{ componentId: part.componentId, life: part.life }];
+    return part === undefined
+      ? []
+      : [{ componentId: part.componentId, life: part.life, end: forecastIn(tree, part.componentId).end }];
   });
-  const { byCycles, byMinutes } = limiterOf(parts);
-  const tightest = byCycles ?? byMinutes;
-  const row = tightest === null ? undefined : components.get(tightest.componentId);
-  return tightest === null || row === undefined ? null : limiterToWire(row, tightest.life, ratings);
+  const { byCycles, byMinutes, byDate } = limiterOf(parts);
+  const told = (limiter: PartLife | null) => {
+    const row = limiter === null ? undefined : components.get(limiter.componentId);
+    const part = row === undefined ? undefined : lives.get(row.id);
+    return row === undefined || part === undefined
+      ? null
+      : limiterToWire(row, part, forecastIn(tree, row.id), ratings);
+  };
+  return { limiter: told(byCycles ?? byMinutes ?? byDate), limiterByDate: told(byDate) };
 }
 
 function slotsIn(parentId: string, tree: Tree): SlotDto[] {
@@ -157,7 +179,7 @@ function partIn(id: string, tree: Tree): PartDto | null {
     description: row.description,
     lifeLimited: row.lifeLimited,
     counters: { sinceNew: toCounters(tree.counters.get(id)?.sinceNew ?? UNKNOWN) },
-    life: life === undefined ? null : lifeToWire(life, tree.ratings),
+    life: life === undefined ? null : lifeToWire(life, forecastIn(tree, id), tree.ratings),
     slots: slotsIn(id, tree),
   };
 }

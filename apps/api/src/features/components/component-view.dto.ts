@@ -1,4 +1,5 @@
-import { CountersDto, CyclesDto } from '../../platform/http/counters.dto.js';
+import { CountersDto } from '../../platform/http/counters.dto.js';
+import { LifeDto, LimiterDto } from '../../records/lives/wire/life.dto.js';
 
 /** Where a component is. */
 export class PlaceDto {
@@ -12,44 +13,6 @@ export class PlaceDto {
   slotName!: string | null;
   since!: string | null;
   precision!: 'minute' | 'page' | 'day' | null;
-}
-
-/** Why a life can't be told. */
-export class LifeReasonDto {
-  code!: string;
-  text!: string;
-}
-
-/** The life of a limited part. */
-export class LifeDto {
-  kind!: 'limited' | 'unsubstantiated' | 'not-authorised' | 'not-limited';
-  /** The share of the life that is used, exact; 1 is all of it. */
-  used!: CyclesDto | null;
-  cyclesUsed!: CyclesDto | null;
-  minutesUsed!: number | null;
-  cycleLimit!: number | null;
-  /** Whole cycles left, rounded down; 0 is the last, below 0 is an overrun. */
-  remainingCycles!: number | null;
-  minuteLimit!: number | null;
-  remainingMinutes!: number | null;
-  /** The worst case stands for something unknown, under a recorded acceptance. */
-  flagged!: boolean;
-  reasons!: LifeReasonDto[];
-  ratingCode!: string | null;
-  document!: string | null;
-  revision!: string | null;
-}
-
-/** The part that limits an engine. */
-export class LimiterDto {
-  componentId!: string;
-  description!: string;
-  partNumber!: string;
-  serialNumber!: string;
-  remainingCycles!: number | null;
-  remainingMinutes!: number | null;
-  /** Why nothing remains to be told; null when a number stands. */
-  reason!: string | null;
 }
 
 /** The counters of a component; null where nothing reset them. */
@@ -113,6 +76,8 @@ export class ComponentDto {
   owner!: string;
   lessor!: string | null;
   manufacturedOn!: string | null;
+  /** As recorded from its papers, where these records do not show it. */
+  firstInstalledOn!: string | null;
   version!: number;
   place!: PlaceDto;
   /** The rating an engine runs at. */
@@ -122,7 +87,10 @@ export class ComponentDto {
   verified!: boolean;
   gaps!: GapDto[];
   life!: LifeDto | null;
+  /** The tightest part in cycles; in hours where no cycles limit, else by date. */
   limiter!: LimiterDto | null;
+  /** The part whose life is projected to end first. */
+  limiterByDate!: LimiterDto | null;
   slots!: SlotDto[];
 }
 

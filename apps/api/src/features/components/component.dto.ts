@@ -80,6 +80,11 @@ export class NewComponentDto {
   @IsDayText()
   manufacturedOn?: string | null;
 
+  /** From its papers, where it came here used: a calendar life may count from it. */
+  @IsOptional()
+  @IsDayText()
+  firstInstalledOn?: string | null;
+
   @IsOptional()
   @IsArray()
   @ArrayMaxSize(200)

@@ -152,7 +152,8 @@ export class ComponentsService {
         sort,
       }));
       const manufacturedOn = asked.manufacturedOn == null ? null : dayFromWire(asked.manufacturedOn);
-      await tx.component.create({ data: { operatorId, id, ...described, manufacturedOn } });
+      const firstInstalledOn = asked.firstInstalledOn == null ? null : dayFromWire(asked.firstInstalledOn);
+      await tx.component.create({ data: { operatorId, id, ...described, manufacturedOn, firstInstalledOn } });
       await tx.slot.createMany({
         data: slots.map((slot) => ({ operatorId, componentId: id, positionId: null, ...slot })),
       });
@@ -161,7 +162,12 @@ export class ComponentsService {
         number,
         stream: id,
         kind: 'component-added',
-        body: { ...described, manufacturedOn: asked.manufacturedOn ?? null, slots },
+        body: {
+          ...described,
+          manufacturedOn: asked.manufacturedOn ?? null,
+          firstInstalledOn: asked.firstInstalledOn ?? null,
+          slots,
+        },
         about: [id],
         key: act.key,
       });
@@ -218,6 +224,17 @@ async function refuseAround(tx: Tx, operatorId: number, asked: NewComponentDto):
       field: 'serialNumber',
       value: serialNumber,
     });
+  if (
+    asked.manufacturedOn != null &&
+    asked.firstInstalledOn != null &&
+    asked.firstInstalledOn < asked.manufacturedOn
+  ) {
+    const reason = `It was made on ${asked.manufacturedOn}, so it cannot have been installed before.`;
+    refuse({
+      code: 'INVALID_FIELDS',
+      fields: [{ field: 'firstInstalledOn', reason, fix: 'Enter that day or a later one.' }],
+    });
+  }
   if (asked.engineModelId == null) return;
   const model = await tx.engineModel.findUnique({
     where: { operatorId_id: { operatorId, id: asked.engineModelId } },

@@ -1,16 +1,22 @@
-import { IsIn, IsUUID } from 'class-validator';
+import { IsIn, IsOptional, IsUUID } from 'class-validator';
+import { IsInstantText } from '../../platform/http/field-forms.js';
 
 /** Which document to prepare. */
 export class NewDocumentDto {
-  @IsIn(['history', 'release-certificate'])
-  kind!: 'history' | 'release-certificate';
+  @IsIn(['history', 'release-certificate', 'life-status'])
+  kind!: 'history' | 'release-certificate' | 'life-status';
 
-  /** A history is of an airframe or a component, a certificate of a release. */
+  /** A history is of an airframe or a component, a certificate of a release, a status of lives of a component. */
   @IsIn(['airframe', 'component', 'release'])
   subjectKind!: 'airframe' | 'component' | 'release';
 
   @IsUUID()
   subjectId!: string;
+
+  /** As at when, for a status of lives: 'YYYY-MM-DDTHH:MMZ', UTC; left out, it is now. */
+  @IsOptional()
+  @IsInstantText()
+  at?: string;
 }
 
 /** The work that prepares a document; its result names the document. */

@@ -11,6 +11,7 @@ import { History } from '../../records/history/history.js';
 import { loadCertificate, RELEASE_CERTIFICATE } from '../../records/releases/frozen-release.js';
 import type { DocumentBegunDto, DocumentDto, NewDocumentDto } from './documents.dto.js';
 import { HISTORY_JOB } from './history-document.js';
+import { LIFE_STATUS } from './life-status-document.js';
 
 /** A document's file. */
 export interface DocumentFile {
@@ -39,10 +40,24 @@ export class DocumentsService {
   private async start(
     tx: Tx,
     actor: Actor,
-    { kind, subjectKind, subjectId }: NewDocumentDto,
+    { kind, subjectKind, subjectId, at }: NewDocumentDto,
   ): Promise<string> {
     const { operatorId } = actor;
-    if ((kind === RELEASE_CERTIFICATE) !== (subjectKind === 'release')) refuse(wrongSubject(kind));
+    if (!SUBJECTS[kind].includes(subjectKind)) refuse(wrongSubject(kind));
+    if (at !== undefined && kind !== LIFE_STATUS)
+      refuse({
+        code: 'INVALID_FIELDS',
+        fields: [{ field: 'at', reason: `A ${kind} is of no one instant.`, fix: 'Leave it out.' }],
+      });
+    if (kind === LIFE_STATUS) {
+      const where = { operatorId_id: { operatorId, id: subjectId } };
+      orNotFound(await tx.component.findUnique({ where, select: { id: true } }), 'component');
+      return this.jobs.start(tx, actor, {
+        kind: LIFE_STATUS,
+        subjectId,
+        input: at === undefined ? {} : { at },
+      });
+    }
     if (subjectKind === 'release') {
       await loadCertificate(tx, operatorId, subjectId);
       return this.jobs.start(tx, actor, { kind: RELEASE_CERTIFICATE, subjectId, input: {} });
@@ -94,8 +109,14 @@ export class DocumentsService {
   }
 }
 
+const SUBJECTS: Readonly<Record<NewDocumentDto['kind'], readonly NewDocumentDto['subjectKind'][]>> = {
+  history: ['airframe', 'component'],
+  'release-certificate': ['release'],
+  'life-status': ['component'],
+};
+
 function wrongSubject(kind: NewDocumentDto['kind']): ApiRefusal {
-  const of = kind === RELEASE_CERTIFICATE ? 'release' : 'airframe or component';
+  const of = SUBJECTS[kind].join(' or ');
   return {
     code: 'REFUSED_BY_FACTS',
     field: 'subjectKind',

@@ -4,6 +4,7 @@ import { reasonInWords } from '../../records/due-points/windows.js';
 import type { PositionSlot } from '../../records/stays/structure.js';
 import type { ComponentCounters } from '../../records/usage/counters.js';
 import type { InstalledEngineDto, PositionCardDto, TightestPartDto } from './positions.dto.js';
+import { type EngineClock, soonestOf } from './soonest.js';
 import { type Limiting, statusOfEngine, tightestOf } from './tightest.js';
 
 /** A component at a position with what is shown of it. */
@@ -21,6 +22,8 @@ export interface CardFacts {
   readonly counters: ReadonlyMap<string, ComponentCounters>;
   readonly ratingCodes: ReadonlyMap<string, string>;
   readonly limiting: readonly Limiting[];
+  /** What days are projected from, by the position an engine is at. */
+  readonly clockOf: (positionId: string) => EngineClock;
 }
 
 const UNKNOWN = { minutes: null, cycles: null };
@@ -59,7 +62,9 @@ function engineOf(
   const component = slot.componentId === null ? undefined : facts.components.get(slot.componentId);
   if (component === undefined || slot.fromAt === null) return null;
   const counters = facts.counters.get(component.id);
-  const tightest = tightestOf(limiting.get(component.id) ?? []);
+  const limits = limiting.get(component.id) ?? [];
+  const tightest = tightestOf(limits);
+  const soonest = soonestOf(limits, facts.clockOf(slot.positionId));
   return {
     id: component.id,
     serialNumber: component.serialNumber,
@@ -72,6 +77,10 @@ function engineOf(
     sinceInstalled: toCounters(counters?.sinceInstalled ?? UNKNOWN),
     status: statusOfEngine(tightest),
     tightest: tightest === null ? null : partOf(tightest),
+    soonest:
+      soonest === null
+        ? null
+        : { ...partOf(soonest.part), projectedOn: soonest.projectedOn, basis: soonest.basis },
   };
 }
 
@@ -82,6 +91,8 @@ function partOf({
   dimension,
   remaining,
   reason,
+  flagged,
+  dueOn,
 }: Limiting): TightestPartDto {
   return {
     componentId,
@@ -89,6 +100,9 @@ function partOf({
     serialNumber,
     remainingCycles: dimension === 'cycles' ? remaining : null,
     remainingMinutes: dimension === 'minutes' ? remaining : null,
+    remainingDays: dueOn === null ? null : remaining,
+    goodThrough: dueOn,
+    flagged,
     reason: reasonInWords(reason),
   };
 }

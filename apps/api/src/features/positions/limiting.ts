@@ -1,4 +1,3 @@
-import type { EngineSnapshot } from '@strutbook/domain/release/snapshot.js';
 import type { Tx } from '../../platform/database/database.js';
 import type { Limiting } from './tightest.js';
 
@@ -25,7 +24,7 @@ export function limitingNow(tx: Tx, operatorId: number, engineIds: readonly stri
         JOIN clock_now n ON n.operator_id = ${operatorId}::int AND n.carrier_id = e.position_id
         JOIN cycle_rule r ON r.operator_id = ${operatorId}::int AND r.engine_model_id = e.engine_model_id
     ), first_due AS (
-      SELECT c.engine_id, d.component_id, d.verdict, d.dimension, d.reason,
+      SELECT c.engine_id, d.component_id, d.verdict, d.dimension, d.reason, d.flagged, c.rule_id, NULL::date AS due_on,
              floor((d.due_at - c.reading)::numeric / c.denominator)::float8 AS remaining
         FROM clock c
         CROSS JOIN LATERAL (
@@ -41,6 +40,15 @@ export function limitingNow(tx: Tx, operatorId: number, engineIds: readonly stri
                AND p.engine_id = c.engine_id AND p.requirement_id IS NULL ORDER BY p.due_at LIMIT 1
           ) AS by_time
         ) AS d
+      UNION ALL
+      SELECT e.id, d.component_id, d.verdict, d.dimension, d.reason, d.flagged, NULL, d.due_on,
+             d.due_on - (now() AT TIME ZONE coalesce(a.day_zone, 'UTC'))::date
+        FROM engine e
+        LEFT JOIN position o ON o.operator_id = ${operatorId}::int AND o.id = e.position_id
+        LEFT JOIN airframe a ON a.operator_id = o.operator_id AND a.id = o.airframe_id
+        CROSS JOIN LATERAL (
+          SELECT * FROM due_point p WHERE p.operator_id = ${operatorId}::int AND p.engine_id = e.id
+             AND p.due_on IS NOT NULL AND p.requirement_id IS NULL ORDER BY p.due_on, p.id LIMIT 1) AS d
     ), place AS (
       SELECT s.id, s.name, s.life_limited, e.id AS engine_id, st.component_id AS filled_by, 1 AS depth
         FROM engine e
@@ -54,74 +62,14 @@ export function limitingNow(tx: Tx, operatorId: number, engineIds: readonly stri
        WHERE p.depth < 8
     )
     SELECT f.engine_id AS "engineId", f.component_id AS "componentId", k.description, k.serial_number AS "serialNumber",
-           f.verdict, f.dimension, f.remaining, f.reason
+           f.verdict, f.dimension, f.remaining, f.reason, f.flagged, f.rule_id AS "ruleId", to_char(f.due_on, 'YYYY-MM-DD') AS "dueOn"
       FROM first_due f JOIN component k ON k.operator_id = ${operatorId}::int AND k.id = f.component_id
     UNION ALL
-    SELECT d.engine_id, d.component_id, k.description, k.serial_number, d.verdict, d.dimension, NULL, d.reason
+    SELECT d.engine_id, d.component_id, k.description, k.serial_number, d.verdict, d.dimension, NULL, d.reason, false, NULL, NULL
       FROM due_point d JOIN component k ON k.operator_id = d.operator_id AND k.id = d.component_id
      WHERE d.operator_id = ${operatorId}::int AND d.requirement_id IS NULL AND d.verdict IN ('not-verified', 'not-authorised')
        AND d.engine_id = ANY (${[...engineIds]}::uuid[])
     UNION ALL
-    SELECT p.engine_id, p.engine_id, p.name, '', 'not-verified', 'none', NULL, 'LIMITED_PART_MISSING'
+    SELECT p.engine_id, p.engine_id, p.name, '', 'not-verified', 'none', NULL, 'LIMITED_PART_MISSING', false, NULL, NULL
       FROM place p WHERE p.life_limited AND p.filled_by IS NULL`;
-}
-
-/** What limited these engines at an instant, from their snapshots then. Total. */
-export function limitingThen(
-  snapshots: readonly EngineSnapshot[],
-  descriptions: ReadonlyMap<string, string>,
-): Limiting[] {
-  return snapshots.flatMap((engine) =>
-    engine.limitedParts.flatMap((slot) => limitingSlot(engine, slot, descriptions)),
-  );
-}
-
-function limitingSlot(
-  { componentId: engineId }: EngineSnapshot,
-  { slotName, part }: EngineSnapshot['limitedParts'][number],
-  descriptions: ReadonlyMap<string, string>,
-): Limiting[] {
-  const unverified = { engineId, verdict: 'not-verified', dimension: 'none', remaining: null };
-  if (part === null)
-    return [
-      {
-        ...unverified,
-        componentId: engineId,
-        description: slotName,
-        serialNumber: '',
-        reason: 'LIMITED_PART_MISSING',
-      },
-    ];
-  const { life } = part;
-  const base = {
-    ...unverified,
-    componentId: part.componentId,
-    description: descriptions.get(part.componentId) ?? slotName,
-    serialNumber: part.serial,
-  };
-  switch (life.kind) {
-    case 'not-limited':
-      return [];
-    case 'not-authorised':
-      return [{ ...base, verdict: 'not-authorised', reason: 'NOT_AUTHORISED' }];
-    case 'unsubstantiated':
-      return [{ ...base, reason: life.reasons.map((reason) => reason.code).join(' ') }];
-    case 'limited':
-      return [
-        ...(life.remaining === null
-          ? []
-          : [{ ...base, verdict: 'limited', dimension: 'cycles', remaining: life.remaining, reason: null }]),
-        ...(life.remainingMinutes === null
-          ? []
-          : [
-              {
-                ...base,
-                verdict: 'limited',
-                dimension: 'minutes',
-                remaining: life.remainingMinutes,
-                reason: null,
-              },
-            ]),
-      ];
-  }
 }

@@ -19,8 +19,22 @@ export class TightestPartDto {
   remainingCycles!: number | null;
   /** Whole minutes left. */
   remainingMinutes!: number | null;
+  /** Days until the last it is good through; below zero they are past. */
+  remainingDays!: number | null;
+  /** The last day it is good through. */
+  goodThrough!: string | null;
+  /** The worst case stands for something unknown, under a recorded acceptance. */
+  flagged!: boolean;
   /** Why nothing can be counted on; null when it can. */
   reason!: string | null;
+}
+
+/** The part whose life is projected to end first. */
+export class SoonestPartDto extends TightestPartDto {
+  /** The day; a forecast where use drives it, never a limit. Null when it is past, or too far off. */
+  projectedOn!: string | null;
+  /** What it rests on. */
+  basis!: string;
 }
 
 /** An engine, or an auxiliary power unit, at a position. */
@@ -45,6 +59,8 @@ export class InstalledEngineDto {
     | 'not-applicable'
     | 'closed';
   tightest!: TightestPartDto | null;
+  /** Null where nothing can be projected, as for a clock that did not run. */
+  soonest!: SoonestPartDto | null;
 }
 
 /** The pod at a position. */

@@ -5,14 +5,20 @@ import { Database, type Tx } from '../../platform/database/database.js';
 import { toCounters } from '../../platform/http/counters.dto.js';
 import { fromWire, toWire } from '../../platform/http/instants.js';
 import { orNotFound } from '../../platform/problems/refusal.error.js';
+import { Clock } from '../../platform/time/clock.js';
 import { EngineSnapshots } from '../../records/lives/engine-snapshots.js';
 import { ratingsAt } from '../../records/lives/ratings.js';
-import { Structure } from '../../records/stays/structure.js';
+import { dayIn } from '../../records/stays/day-zone.js';
+import { type PositionSlot, Structure } from '../../records/stays/structure.js';
 import { airframeCounters } from '../../records/usage/airframe-counters.js';
 import { Counters } from '../../records/usage/counters.js';
+import { latelyUsed } from '../../records/usage/lately-used.js';
+import { Use } from '../../records/usage/use.js';
 import { positionCards, type ShownComponent } from './cards.js';
-import { limitingNow, limitingThen } from './limiting.js';
+import { limitingNow } from './limiting.js';
+import { limitingThen } from './limiting-then.js';
 import type { BoardRowDto, PositionCardDto, PositionsDto } from './positions.dto.js';
+import type { EngineClock } from './soonest.js';
 import type { Limiting } from './tightest.js';
 
 /** What is at each position, with its counters and its tightest part. The number of statements doesn't grow with the fleet. */
@@ -23,6 +29,8 @@ export class PositionsService {
     private readonly structure: Structure,
     private readonly counters: Counters,
     private readonly engines: EngineSnapshots,
+    private readonly use: Use,
+    private readonly clock: Clock,
   ) {}
 
   /** Every airframe with its positions, now. */
@@ -144,7 +152,31 @@ export class PositionsService {
         at === null
           ? await limitingNow(tx, operatorId, engineIds)
           : await this.limitingThen(tx, operatorId, engineIds, at),
+      clockOf: await this.clocks(tx, operatorId, slots, at),
     });
+  }
+
+  /** What days are projected from at each position: its use of the 90 days before, by any rule. */
+  private async clocks(
+    tx: Tx,
+    operatorId: number,
+    slots: readonly PositionSlot[],
+    at: Date | null,
+  ): Promise<(positionId: string) => EngineClock> {
+    const now = this.clock.now();
+    const positionIds = slots.map((slot) => slot.positionId);
+    const clocks = await latelyUsed(tx, operatorId, positionIds, { at, now });
+    const rules = new Map(
+      (await tx.cycleRule.findMany({ where: { operatorId } })).map((rule) => [rule.id, rule]),
+    );
+    return (positionId) => {
+      const clock = clocks.get(positionId);
+      return {
+        clock,
+        ruleOf: (ruleId) => rules.get(ruleId),
+        today: dayIn(clock?.dayZone ?? 'UTC', at ?? now),
+      };
+    };
   }
 
   private async limitingThen(
@@ -161,6 +193,14 @@ export class PositionsService {
       where: { operatorId, id: { in: partIds } },
       select: { id: true, description: true },
     });
-    return limitingThen(snapshots, new Map(parts.map((part) => [part.id, part.description])));
+    const uses = await this.use.of(
+      tx,
+      operatorId,
+      engineIds.map((componentId) => ({ componentId, at })),
+    );
+    const ruleOf = (engineId: string) =>
+      uses.exposuresOf(engineId).find(({ fromAt, toAt }) => fromAt <= at && (toAt === null || toAt > at))
+        ?.cycleRuleId ?? null;
+    return limitingThen(snapshots, new Map(parts.map((part) => [part.id, part.description])), ruleOf);
   }
 }

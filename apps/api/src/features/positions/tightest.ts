@@ -1,4 +1,5 @@
-import { LIFE_WINDOWS, statusOfDue } from '../../records/due-points/windows.js';
+import { LIFE_WINDOWS } from '@strutbook/domain/life/life-status.js';
+import { lifeDimension, statusOfDue } from '../../records/due-points/windows.js';
 
 /** Something that limits an engine: a part with what remains, or with why that can't be told. */
 export interface Limiting {
@@ -10,6 +11,11 @@ export interface Limiting {
   readonly dimension: string;
   readonly remaining: number | null;
   readonly reason: string | null;
+  readonly flagged: boolean;
+  /** By which rule its cycles count; null where they are not what is counted. */
+  readonly ruleId: string | null;
+  /** The last day it is good through. */
+  readonly dueOn: string | null;
 }
 
 /**
@@ -42,5 +48,5 @@ function rankOf({ verdict, remaining }: Limiting): number {
 }
 
 function shareOf({ dimension, remaining }: Limiting): number {
-  return (remaining ?? 0) / LIFE_WINDOWS[dimension === 'minutes' ? 'minutes' : 'cycles'].planning;
+  return (remaining ?? 0) / LIFE_WINDOWS[lifeDimension(dimension) ?? 'cycles'].planning;
 }

@@ -69,6 +69,7 @@ function lifeDigest(life: Life): readonly unknown[] {
     exact(life.remainingExact),
     life.minutesLimit,
     life.remainingMinutes,
+    life.goodThrough,
     life.flagged,
   ];
 }

@@ -16,6 +16,8 @@ export interface NewJob {
   readonly subjectId: string | null;
   /** What the handler needs to know, plain JSON. */
   readonly input: Prisma.InputJsonObject;
+  /** It waits until then; at once, when left out. */
+  readonly notBefore?: Date;
 }
 
 export type JobState = 'queued' | 'running' | 'done' | 'failed' | 'cancelled';
@@ -38,7 +40,7 @@ export class Jobs {
   }
 
   /** Enqueues a job and answers its id; it begins after the transaction has committed. */
-  async start(tx: Tx, actor: Actor, { kind, subjectId, input }: NewJob): Promise<string> {
+  async start(tx: Tx, actor: Actor, { kind, subjectId, input, notBefore }: NewJob): Promise<string> {
     const id = newId();
     await tx.job.create({
       data: {
@@ -50,9 +52,10 @@ export class Jobs {
         input,
         createdById: actor.personId,
         createdAt: this.clock.now(),
+        notBefore: notBefore ?? null,
       },
     });
-    await enqueue(tx, actor.operatorId, id);
+    await enqueue(tx, actor.operatorId, id, notBefore ?? null);
     return id;
   }
 
@@ -77,8 +80,8 @@ export class Jobs {
 }
 
 /** Puts a job into the queue, or again, when its worker was lost; under its own key it is there once. */
-export async function enqueue(tx: Tx, operatorId: number, id: string): Promise<void> {
+export async function enqueue(tx: Tx, operatorId: number, id: string, notBefore: Date | null): Promise<void> {
   const payload = JSON.stringify({ operatorId, id });
   await tx.$queryRaw`SELECT id::text FROM jobs_queue.add_job(${TASK}, payload := ${payload}::json,
-    job_key := ${id}, max_attempts := 3)`;
+    job_key := ${id}, max_attempts := 3, run_at := ${notBefore}::timestamptz)`;
 }

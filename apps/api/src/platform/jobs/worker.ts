@@ -81,19 +81,23 @@ export class Worker implements BeforeApplicationShutdown {
       const open = await this.database.inOperator({ operatorId }, (tx) =>
         tx.job.findMany({
           where: { operatorId, state: { in: ['queued', 'running'] } },
-          select: { id: true },
+          select: { id: true, notBefore: true },
         }),
       );
-      for (const { id } of open) await this.beginAgainIfLost(pool, operatorId, id);
+      for (const job of open) await this.beginAgainIfLost(pool, operatorId, job);
     }
   }
 
-  private async beginAgainIfLost(pool: pg.Pool, operatorId: number, id: string): Promise<void> {
+  private async beginAgainIfLost(
+    pool: pg.Pool,
+    operatorId: number,
+    { id, notBefore }: { readonly id: string; readonly notBefore: Date | null },
+  ): Promise<void> {
     const client = await pool.connect();
     try {
       if (!(await lock(client, id))) return;
       await unlock(client, id);
-      await this.database.inOperator({ operatorId }, (tx) => enqueue(tx, operatorId, id));
+      await this.database.inOperator({ operatorId }, (tx) => enqueue(tx, operatorId, id, notBefore));
     } finally {
       client.release();
     }

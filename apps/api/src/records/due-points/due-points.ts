@@ -6,6 +6,7 @@ import type { Counts } from '@strutbook/domain/usage/counts.js';
 import { cycleUnits } from '@strutbook/domain/usage/cycle-rule.js';
 import type { Tx } from '../../platform/database/database.js';
 import { newId } from '../../platform/database/uuid.js';
+import { dayFromWire } from '../../platform/http/instants.js';
 import { Lives, type PartInLife } from '../lives/lives.js';
 import { RequirementPoints } from '../requirements/requirement-points.js';
 import { holdRequirements, scopeOfCode, shareRequirements } from '../requirements/requirement-scope.js';
@@ -165,7 +166,7 @@ function rowsOf(
     componentId,
     engineId,
     kind: 'life-limit' as const,
-    lifeLimitId: limit?.id ?? null,
+    lifeLimitId: limit?.governs.authorisation.id ?? null,
   };
   if (life.kind === 'not-limited') return [];
   if (life.kind === 'not-authorised')
@@ -175,13 +176,13 @@ function rowsOf(
     return [{ ...base, reason: lastingReasons(life.reasons, isUncounted) }];
   // A clock without a rule counts no cycles: it would never come nearer to the limit, whatever is flown.
   if (isUncounted && life.remainingExact !== null) return [{ ...base, reason: 'NO_CYCLE_RULE' }];
-  return limitedRows(base, life, { running: uses.running(componentId), uses, reading });
+  return limitedRows(base, { life, limit }, { running: uses.running(componentId), uses, reading });
 }
 
 /** Where on its clock a life runs out, in each dimension that is limited. */
 function limitedRows(
   base: Pick<DuePointRow, 'componentId' | 'engineId' | 'lifeLimitId'>,
-  life: Extract<Life, { kind: 'limited' }>,
+  { life, limit }: { readonly life: Extract<Life, { kind: 'limited' }>; readonly limit: PartInLife['limit'] },
   { running, uses, reading }: { running: StoredExposure | null; uses: Uses; reading: ClockReadings },
 ): DuePointRow[] {
   // Off the wing it hangs on no carrier: a clock that stands still at zero.
@@ -201,6 +202,7 @@ function limitedRows(
     rows.push({
       ...due,
       dimension: 'cycles',
+      lifeLimitId: limit?.governs.cycles?.id ?? base.lifeLimitId,
       cycleRuleId: rule?.id ?? null,
       dueAt: duePoint({
         remainingExact: life.remainingExact,
@@ -212,11 +214,20 @@ function limitedRows(
     rows.push({
       ...due,
       dimension: 'minutes',
+      lifeLimitId: limit?.governs.minutes?.id ?? base.lifeLimitId,
       dueAt: duePoint({
         remainingExact: fraction(life.remainingMinutes),
         reading: clock?.minutes ?? 0,
         denominator: 1,
       }),
+    });
+  if (life.calendar !== null && life.goodThrough !== null)
+    rows.push({
+      ...due,
+      dimension: life.calendar.unit,
+      lifeLimitId: life.calendar.limitId,
+      span: life.calendar.span,
+      dueOn: dayFromWire(life.goodThrough),
     });
   return rows;
 }

@@ -1,19 +1,22 @@
-import { type Status, type StatusWindows, statusOf } from '@strutbook/domain/life/status.js';
+import { LIFE_WINDOWS } from '@strutbook/domain/life/life-status.js';
+import type { LifeDimension } from '@strutbook/domain/life/projected-end.js';
+import { type Status, statusOf } from '@strutbook/domain/life/status.js';
 
-/** How far ahead of a life limit its status warns and asks for a plan. Common practice, no source. */
-export const LIFE_WINDOWS = {
-  cycles: { alert: 250, planning: 1000, tolerance: 0 },
-  minutes: { alert: 500 * 60, planning: 2000 * 60, tolerance: 0 },
-} as const satisfies Record<'cycles' | 'minutes', StatusWindows>;
+/** The dimension of a life that a due point's is counted in; null of one that tells nothing. Total. */
+export function lifeDimension(dimension: string): LifeDimension | null {
+  if (dimension === 'cycles' || dimension === 'minutes') return dimension;
+  return dimension === 'days' || dimension === 'months' ? 'days' : null;
+}
 
 /**
- * The status of a due point: of what remains, or of what forbids to count on it. What is not authorised where it
+ * The status of a life's due point: of what remains, or of what forbids to count on it. What is not authorised where it
  * is stands with what is over its limit. Total.
  */
 export function statusOfDue(verdict: string, dimension: string, remaining: number | null): Status {
   if (verdict === 'not-authorised') return 'over';
-  if (verdict !== 'limited' || (dimension !== 'cycles' && dimension !== 'minutes')) return 'not-verified';
-  return statusOf(remaining, LIFE_WINDOWS[dimension]);
+  const of = lifeDimension(dimension);
+  if (verdict !== 'limited' || of === null) return 'not-verified';
+  return statusOf(remaining, LIFE_WINDOWS[of]);
 }
 
 const REASONS: Readonly<Record<string, string>> = {

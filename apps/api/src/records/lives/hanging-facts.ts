@@ -12,6 +12,7 @@ import { clocksOfSeen, type ReadingsJson, readingsOf } from '../usage/clock-read
 import { exposuresSeen, type UseFactsJson, useFacts, useFactsOfAsked } from '../usage/load-use-facts.js';
 import { type Uses, usesOf } from '../usage/use.js';
 import { headsOf, heldSlots, NO_POSITIONS, PART_NUMBERS, PODS, TOPS } from './hanging.sql.js';
+import { type DayFacts, dayFactsOf } from './life-days.js';
 import { type LimitColumns, limitsFor, type RecordedLimit, recordedLimits } from './life-limits.js';
 
 /** A component that was asked for, or an engine that limited parts are in, as it is known at the instant asked. */
@@ -43,6 +44,8 @@ export interface HangingFacts {
   readonly uses: Uses;
   /** The limits of those parts. */
   readonly limits: readonly RecordedLimit[];
+  /** What the days of their calendar lives come from. */
+  readonly dayFacts: readonly DayFacts[];
   /** The life method of each engine model. */
   readonly methods: ReadonlyMap<string, string | null>;
 }
@@ -75,6 +78,7 @@ interface HangingJson {
   readonly use: UseFactsJson;
   readonly clocks: ReadingsJson;
   readonly limits: LimitColumns;
+  readonly dayFacts: readonly DayFacts[];
 }
 
 /** Reads all this in one statement, as JSON: thousands of rows would take longer to take in than to find. */
@@ -102,7 +106,8 @@ export async function loadHangingFacts(tx: Tx, operatorId: number, ask: HangingA
         FROM engine_model WHERE operator_id = ${operatorId}::int) AS models,
       ${useFactsOfAsked(operatorId, PODS)} AS use,
       ${clocksOfSeen(operatorId, at)} AS clocks,
-      ${limitsFor(operatorId, PART_NUMBERS)} AS limits`;
+      ${limitsFor(operatorId, PART_NUMBERS)} AS limits,
+      ${dayFactsOf(operatorId, Prisma.sql`(SELECT ids FROM asked)::uuid[]`, at)} AS "dayFacts"`;
   if (row === undefined) throw new Error('an aggregate without a row');
   const { slots, heads, engines, models, use, clocks, limits, ...rest } = row;
   return {

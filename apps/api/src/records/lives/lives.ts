@@ -1,9 +1,12 @@
 import { Injectable } from '@nestjs/common';
+import type { LifeDays } from '@strutbook/domain/life/calendar-life.js';
 import type { Life, LifeMethod, TraceAcceptance, TraceGap } from '@strutbook/domain/life/life.js';
 import { lifeOf } from '@strutbook/domain/life/limited-life.js';
-import { limitsInForce } from '@strutbook/domain/life/limits-in-force.js';
+import { type LimitInForce, limitsInForce } from '@strutbook/domain/life/limits-in-force.js';
 import { limitAt } from '@strutbook/domain/life/substantiation.js';
 import type { Instant } from '@strutbook/domain/units/minutes.js';
+import type { CycleRule } from '@strutbook/domain/usage/cycle-rule.js';
+import type { RatingTotal } from '@strutbook/domain/usage/totals.js';
 import type { Tx } from '../../platform/database/database.js';
 import { toInstant } from '../../platform/http/instants.js';
 import { Clock } from '../../platform/time/clock.js';
@@ -11,8 +14,9 @@ import { Structure } from '../stays/structure.js';
 import type { FilledSlot } from '../stays/structure.sql.js';
 import { groupRows } from '../usage/group-rows.js';
 import { Use, type Uses } from '../usage/use.js';
-import type { RecordedAcceptance } from '../usage/use-facts.js';
+import type { RecordedAcceptance, RecordedGap } from '../usage/use-facts.js';
 import type { HangingFacts } from './hanging-facts.js';
+import { type DayFacts, lifeDays, loadDayFacts } from './life-days.js';
 import { loadLifeLimits, type RecordedLimit } from './life-limits.js';
 import { ratingsAt } from './ratings.js';
 
@@ -23,8 +27,25 @@ export interface PartInLife {
   readonly modelId: string | null;
   readonly ratingId: string | null;
   readonly life: Life;
-  /** The row of the limit that counts now; null when none is recorded. */
-  readonly limit: RecordedLimit | null;
+  /** The limit that counts now, with the rows that govern it; null when none is recorded. */
+  readonly limit: LimitInForce<RecordedLimit> | null;
+  /** The limits in force at every rating. */
+  readonly limits: readonly LimitInForce<RecordedLimit>[];
+  /** What was used at each rating since new, gaps left aside. */
+  readonly usedAt: readonly RatingTotal[];
+  /** The days its calendar lives count from; null where it has none. */
+  readonly days: LifeDays | null;
+  /** The clock it runs by; null where it hangs on none. */
+  readonly running: { readonly carrierId: string; readonly rule: CycleRule | undefined } | null;
+  readonly gaps: readonly RecordedGap[];
+  readonly acceptances: readonly RecordedAcceptance[];
+}
+
+/** Other limits than those recorded, or those in force at another instant, to see what they would change. */
+export interface OtherLimits {
+  readonly proposed: readonly RecordedLimit[];
+  /** As of when limits are in force; use is counted as of the instant asked. */
+  readonly inForceAt: Date;
 }
 
 interface LimitedPart {
@@ -41,8 +62,15 @@ interface Context {
   readonly methodOf: ReadonlyMap<string, LifeMethod>;
   readonly ratingOf: ReadonlyMap<string, string>;
   /** The limits in force then for a part number in a model. */
-  readonly limitsOf: (partNumber: string, modelId: string) => readonly RecordedLimit[];
+  readonly limitsOf: (partNumber: string, modelId: string) => readonly LimitInForce<RecordedLimit>[];
+  readonly daysOf: ReadonlyMap<string, LifeDays>;
 }
+
+type Given = Omit<Context, 'limitsOf' | 'daysOf'> & {
+  readonly limits: readonly RecordedLimit[];
+  readonly inForceAt?: Date | undefined;
+  readonly dayFacts: readonly DayFacts[];
+};
 
 /** The lives of limited parts, from the records as they stand. */
 @Injectable()
@@ -57,13 +85,14 @@ export class Lives {
    * The life of each limited part among these components, now (null) or at an instant.
    *
    * A part is judged by the model of the engine it is in, at the rating that engine runs at; one in no engine by
-   * the model it is recorded for, at the rating it last ran at.
+   * the model it is recorded for, at the rating it last ran at. By `other` limits nothing is recorded.
    */
   async of(
     tx: Tx,
     operatorId: number,
     componentIds: readonly string[],
     at: Date | null,
+    other?: OtherLimits,
   ): Promise<ReadonlyMap<string, PartInLife>> {
     const parts = await tx.component.findMany({
       where: { operatorId, id: { in: [...componentIds] }, lifeLimited: true },
@@ -88,7 +117,9 @@ export class Lives {
     const partNumbers = parts.map((part) => part.partNumber);
     return this.judged(parts, {
       at,
-      limits: await loadLifeLimits(tx, operatorId, partNumbers),
+      limits: [...(await loadLifeLimits(tx, operatorId, partNumbers)), ...(other?.proposed ?? [])],
+      inForceAt: other?.inForceAt,
+      dayFacts: await loadDayFacts(tx, operatorId, { componentIds: ids, at, withDays: other !== undefined }),
       uses,
       engineOf,
       modelOf: new Map(engines.map((engine) => [engine.id, engine.engineModelId])),
@@ -104,6 +135,7 @@ export class Lives {
     heads,
     uses,
     limits,
+    dayFacts,
     methods,
     ...facts
   }: HangingFacts): ReadonlyMap<string, PartInLife> {
@@ -113,7 +145,7 @@ export class Lives {
     );
     const engines = [...heads.values()];
     return this.judged(parts, {
-      ...{ at, uses, engineOf, limits },
+      ...{ at, uses, engineOf, limits, dayFacts },
       modelOf: new Map(engines.map(({ id, engineModelId }) => [id, engineModelId])),
       methodOf: new Map([...methods].map(([id, method]) => [id, methodOf(method)])),
       ratingOf: new Map(engines.flatMap(({ id, ratingId }) => (ratingId === null ? [] : [[id, ratingId]]))),
@@ -122,10 +154,14 @@ export class Lives {
 
   private judged(
     parts: readonly LimitedPart[],
-    { limits, ...rest }: Omit<Context, 'limitsOf'> & { readonly limits: readonly RecordedLimit[] },
+    { limits, inForceAt, dayFacts, ...rest }: Given,
   ): ReadonlyMap<string, PartInLife> {
-    const then = toInstant(rest.at ?? this.clock.now());
-    const context: Context = { ...rest, limitsOf: limitsOf(limits, then) };
+    const now = rest.at ?? this.clock.now();
+    const context: Context = {
+      ...rest,
+      limitsOf: limitsOf(limits, toInstant(inForceAt ?? now)),
+      daysOf: new Map(dayFacts.map((facts) => [facts.componentId, lifeDays(facts, now)])),
+    };
     return new Map(parts.map((part) => [part.id, judge(part, context)]));
   }
 }
@@ -147,7 +183,7 @@ function enginesBeneath(
 /** Limits in force at an instant, each asked once: the engines of an airframe hold parts of the same numbers. */
 function limitsOf(limits: readonly RecordedLimit[], at: Instant): Context['limitsOf'] {
   const byPartNumber = groupRows(limits, (limit) => limit.partNumber);
-  const found = new Map<string, readonly RecordedLimit[]>();
+  const found = new Map<string, readonly LimitInForce<RecordedLimit>[]>();
   return (partNumber, modelId) => {
     const key = `${modelId} ${partNumber}`;
     const known =
@@ -168,13 +204,16 @@ function judge(part: LimitedPart, context: Context): PartInLife {
   const lastRun = uses.exposuresOf(part.id).findLast((row) => at === null || row.fromAt <= at);
   const ratingId = engineId === null ? (lastRun?.ratingId ?? null) : (context.ratingOf.get(engineId) ?? null);
   const limits = modelId === null ? [] : context.limitsOf(part.partNumber, modelId);
+  const usedAt = uses.totalsAt({ componentId: part.id, at }).byRating;
+  const days = context.daysOf.get(part.id);
   const life = lifeOf({
-    used: uses.totalsAt({ componentId: part.id, at }).byRating,
+    used: usedAt,
     limits,
     method: (modelId === null ? undefined : context.methodOf.get(modelId)) ?? 'pro-rata',
     ratingNow: ratingId,
     traceGaps: gapsOf(part.id, context),
     acceptance: acceptanceOf(part.id, uses),
+    ...(days === undefined ? {} : { days }),
   });
   const limit = limitAt(limits, ratingId);
   return {
@@ -184,16 +223,38 @@ function judge(part: LimitedPart, context: Context): PartInLife {
     ratingId,
     life,
     limit: limits.find((row) => row === limit) ?? null,
+    limits,
+    usedAt,
+    days: days ?? null,
+    running: runningAt(part.id, at, uses),
+    gaps: recordedGaps(part.id, context),
+    acceptances: uses.facts.acceptances.filter((row) => row.componentId === part.id),
   };
 }
 
-function gapsOf(componentId: string, { at, uses: { facts } }: Context): TraceGap[] {
-  return facts.gaps
-    .filter((gap) => gap.componentId === componentId && (at === null || gap.fromAt < at))
-    .map((gap) => {
-      const own = facts.acceptances.filter((row) => row.traceGapId === gap.id).at(-1);
-      return { id: gap.id, description: gap.note, acceptance: own === undefined ? null : asAcceptance(own) };
-    });
+function runningAt(
+  componentId: string,
+  at: Date | null,
+  { exposuresOf, facts }: Uses,
+): PartInLife['running'] {
+  const found = exposuresOf(componentId).find(({ fromAt, toAt }) =>
+    at === null ? toAt === null : fromAt <= at && (toAt === null || toAt > at),
+  );
+  if (found === undefined) return null;
+  const { carrierId, cycleRuleId } = found;
+  return { carrierId, rule: cycleRuleId === null ? undefined : facts.cycleRules.get(cycleRuleId) };
+}
+
+function recordedGaps(componentId: string, { at, uses: { facts } }: Context): RecordedGap[] {
+  return facts.gaps.filter((gap) => gap.componentId === componentId && (at === null || gap.fromAt < at));
+}
+
+function gapsOf(componentId: string, context: Context): TraceGap[] {
+  const { facts } = context.uses;
+  return recordedGaps(componentId, context).map((gap) => {
+    const own = facts.acceptances.filter((row) => row.traceGapId === gap.id).at(-1);
+    return { id: gap.id, description: gap.note, acceptance: own === undefined ? null : asAcceptance(own) };
+  });
 }
 
 /** The acceptance that names no gap: it stands for an unknown rating, and for all gaps without their own. */

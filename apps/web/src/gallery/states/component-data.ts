@@ -1,8 +1,12 @@
 import type { ComponentView, Life, Part, Slot, Stay } from '../../server/wire.js';
 import { counters } from './fleet-data.js';
 
+const statusAt = (remaining: number): Life['status'] =>
+  remaining < 0 ? 'over' : remaining <= 250 ? 'soon' : remaining <= 1000 ? 'planned' : 'later';
+
 const life = (used: number, limit: number, more: Partial<Life> = {}): Life => ({
   kind: 'limited',
+  status: statusAt(limit - used),
   used: { units: used, denominator: limit },
   cyclesUsed: { units: used, denominator: 1 },
   minutesUsed: null,
@@ -10,16 +14,36 @@ const life = (used: number, limit: number, more: Partial<Life> = {}): Life => ({
   remainingCycles: limit - used,
   minuteLimit: null,
   remainingMinutes: null,
+  calendar: null,
+  goodThrough: null,
+  remainingDays: null,
   flagged: false,
+  acceptedBy: [],
   reasons: [],
   ratingCode: '84A',
   document: 'K84 engine manual, chapter 05-11',
   revision: '7',
+  sources: [
+    {
+      basis: 'manual',
+      document: 'K84 engine manual, chapter 05-11',
+      revision: '7',
+      effectiveOn: '2026-07-01',
+      governs: ['cycles'],
+    },
+  ],
+  projectedOn: '2027-02-11',
+  projectedBy: 'cycles',
+  basis: 'Average use of the last 90 days',
   ...more,
 });
 
 const UNKNOWN = life(0, 1, {
   kind: 'unsubstantiated',
+  status: 'not-verified',
+  projectedOn: null,
+  projectedBy: null,
+  basis: 'Nothing can be projected from what is not known',
   used: null,
   cyclesUsed: null,
   cycleLimit: null,
@@ -105,6 +129,7 @@ export const ENGINE: ComponentView = {
   owner: 'Dravenholm Air',
   lessor: 'Ostmark Leasing (invented)',
   manufacturedOn: '2015-09-12',
+  firstInstalledOn: null,
   version: 3,
   place: {
     kind: 'slot',
@@ -150,8 +175,16 @@ export const ENGINE: ComponentView = {
     serialNumber: 'D77233',
     remainingCycles: null,
     remainingMinutes: null,
+    status: 'not-verified',
+    remainingDays: null,
+    goodThrough: null,
+    flagged: false,
+    projectedOn: null,
+    projectedBy: null,
+    basis: 'Nothing can be projected from what is not known',
     reason: 'The records have a gap: on loan for 38 days without a log.',
   },
+  limiterByDate: null,
   slots: [...SLOTS],
 };
 

@@ -28,7 +28,23 @@ const engine = (serialNumber: string, more: Partial<InstalledEngine>): Installed
     serialNumber: 'D77120',
     remainingCycles: 2019,
     remainingMinutes: null,
+    remainingDays: null,
+    goodThrough: null,
+    flagged: false,
     reason: null,
+  },
+  soonest: {
+    componentId: 'c-D77120',
+    description: 'HPT disk 1',
+    serialNumber: 'D77120',
+    remainingCycles: 2019,
+    remainingMinutes: null,
+    remainingDays: null,
+    goodThrough: null,
+    flagged: false,
+    reason: null,
+    projectedOn: '2028-01-19',
+    basis: 'Average use of the last 90 days',
   },
   ...more,
 });
@@ -55,6 +71,9 @@ const tightest = (description: string, remainingCycles: number | null, reason: s
   serialNumber: 'F00981',
   remainingCycles,
   remainingMinutes: null,
+  remainingDays: null,
+  goodThrough: null,
+  flagged: false,
   reason,
 });
 

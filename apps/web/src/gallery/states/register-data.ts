@@ -55,6 +55,11 @@ const limit = (partNumber: string, more: Partial<Shapes['LifeLimitDto']>): Shape
   authorisation: 'limited',
   cycles: 11_000,
   minutes: null,
+  calendarSpan: null,
+  calendarUnit: null,
+  calendarFrom: null,
+  monthRule: null,
+  basis: 'manual',
   document: 'K84 engine manual, chapter 05-11',
   revision: '7',
   effectiveOn: '2026-04-01',
@@ -117,6 +122,7 @@ export const COMPONENT: Shapes['ComponentDto'] = {
   owner: 'Dravenholm Air',
   lessor: 'Ostravel Leasing',
   manufacturedOn: '2015-09-12',
+  firstInstalledOn: null,
   version: 1,
   place: PLACE,
   ratingCode: '84A',
@@ -131,6 +137,7 @@ export const COMPONENT: Shapes['ComponentDto'] = {
   gaps: [],
   life: null,
   limiter: null,
+  limiterByDate: null,
   slots: [
     {
       id: 's-fan',

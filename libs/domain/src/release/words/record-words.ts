@@ -25,7 +25,8 @@ function left(d: Detail): string {
           ),
         ]),
   ];
-  return told.join(', ');
+  const day = d['goodThrough'];
+  return [...told, ...(typeof day === 'string' ? [`good through ${day}`] : [])].join(', ');
 }
 
 /** '229 of 9000 cycles remain', '4 past 9000 cycles'. */

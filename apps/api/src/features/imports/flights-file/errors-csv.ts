@@ -1,11 +1,7 @@
+import { csvCell } from '../../../platform/http/csv-cell.js';
 import type { RowError } from './row-error.js';
 
-/**
- * The errors of a file as CSV, to be opened beside it.
- *
- * A value that a spreadsheet would take for a formula gets an apostrophe before it.
- * Source: OWASP, CSV injection. Total.
- */
+/** The errors of a file as CSV, to be opened beside it. Total. */
 export function errorsCsv(errors: readonly RowError[]): string {
   const rows = errors.map((error) => [
     String(error.line),
@@ -15,13 +11,6 @@ export function errorsCsv(errors: readonly RowError[]): string {
     error.fix,
   ]);
   return [['line', 'column', 'value', 'reason', 'fix'], ...rows]
-    .map((row) => `${row.map(cell).join(',')}\r\n`)
+    .map((row) => `${row.map(csvCell).join(',')}\r\n`)
     .join('');
-}
-
-function cell(text: string): string {
-  const guarded = /^[=+\-@]/.test(text.trimStart()) ? `'${text}` : text;
-  return /[",\r\n]/.test(guarded) || guarded !== guarded.trim()
-    ? `"${guarded.replaceAll('"', '""')}"`
-    : guarded;
 }

@@ -4,13 +4,25 @@ import type { Actor } from '../../platform/access/actor.js';
 import { CurrentActor } from '../../platform/access/current-actor.js';
 import { ActKey, type ActRequest } from '../../platform/http/act-key.js';
 import { Id } from '../../platform/http/id.js';
-import { LifeLimitDto, LifeLimitsQueryDto, NewLifeLimitDto, VoidLifeLimitDto } from './life-limit.dto.js';
+import {
+  AcceptLimitsDto,
+  LifeLimitDto,
+  LifeLimitsQueryDto,
+  LimitRevisionDto,
+  NewLifeLimitDto,
+  VoidLifeLimitDto,
+} from './life-limit.dto.js';
 import { LifeLimitsService } from './life-limits.service.js';
+import { AcceptedLimitsDto, LimitPreviewDto } from './limit-preview.dto.js';
+import { LimitRevisionsService } from './limit-revisions.service.js';
 
 @ApiTags('engine models')
 @Controller('life-limits')
 export class LifeLimitsController {
-  constructor(private readonly limits: LifeLimitsService) {}
+  constructor(
+    private readonly limits: LifeLimitsService,
+    private readonly revisions: LimitRevisionsService,
+  ) {}
 
   /** Life limits of all parts, of one part number, or of one model; voided ones are marked. */
   @Get()
@@ -26,6 +38,23 @@ export class LifeLimitsController {
     @Body() asked: NewLifeLimitDto,
   ): Promise<LifeLimitDto> {
     return this.limits.add(actor, act, asked);
+  }
+
+  /** What a new revision of a manual, or a directive, would change, serial by serial; nothing is stored. */
+  @Post('preview')
+  @HttpCode(200)
+  preview(@CurrentActor() actor: Actor, @Body() asked: LimitRevisionDto): Promise<LimitPreviewDto> {
+    return this.revisions.preview(actor, asked);
+  }
+
+  /** Accepts a new revision, or a directive, as its preview was seen: all its rows in one act. */
+  @Post('accept')
+  accept(
+    @CurrentActor() actor: Actor,
+    @ActKey() act: ActRequest,
+    @Body() asked: AcceptLimitsDto,
+  ): Promise<AcceptedLimitsDto> {
+    return this.revisions.accept(actor, act, asked);
   }
 
   /** Voids a life limit that was recorded wrongly. */
