@@ -16,6 +16,7 @@ import { orNotFound, RefusalError } from '../../platform/problems/refusal.error.
 import type { PassedPoint } from '../../records/due-points/reached-limits.js';
 import { entryBody } from '../../records/journal/entry-body.js';
 import type { FlightCommand } from './flight-command.js';
+import { IN_ORDER_SQL, inOrderValues, isMoreToLookAt } from './flight-in-order.js';
 
 /** What log_flight answers for a flight it logged. */
 export interface LoggedFlight {
@@ -68,7 +69,7 @@ export interface LogPlace {
   readonly replacesId?: string;
 }
 
-// The opening is read after the function has set the operator: it hangs on the function's answer, and is joined row by row.
+// As IN_ORDER_SQL, for a flight that is not in order.
 const HEADLINE = `SELECT l.answer, o.minutes::text AS "openingMinutes", o.cycles::text AS "openingFlights"
   FROM (SELECT log_flight($1::int, $2::uuid, $3::text, $4::bytea, $5::jsonb, '[]'::jsonb, $6::text, false) AS answer) l
   LEFT JOIN LATERAL (SELECT minutes, cycles FROM opening WHERE operator_id = $1::int AND airframe_id = $7::uuid
@@ -80,8 +81,9 @@ export class FlightLog {
   constructor(private readonly database: Database) {}
 
   /**
-   * Logs a flight without exceptions as one statement, its key with it. Answers null, with nothing written, when the
-   * flight is late. Refuses as `refusalOf` says, and KEY_REUSED.
+   * Logs a flight without exceptions as one statement, its key with it; one that is not in order, or that something
+   * stands against, by a second that looks at everything. Answers null, with nothing written, when the flight is late.
+   * Refuses as `refusalOf` says, and KEY_REUSED.
    */
   async one(
     actor: Actor,
@@ -92,13 +94,16 @@ export class FlightLog {
     opening: OpeningPart;
   } | null> {
     const { operatorId, personId } = actor;
+    const body = bodyOf(actor, place, act.key);
+    const inOrder = await this.inOrder(actor, act, { ...place, body });
+    if (inOrder !== null) return inOrder;
     const [row] = await this.database.headline<{ answer: LogAnswer } & OpeningPart>(HEADLINE, [
       operatorId,
       personId,
       act.key,
       Buffer.from(act.fingerprint),
       JSON.stringify(flightJson(place)),
-      bodyOf(actor, place, act.key),
+      body,
       place.airframeId,
     ]);
     if (row === undefined) throw new Error('log_flight gave no row');
@@ -107,6 +112,24 @@ export class FlightLog {
     if ('refusal' in answer) throw refusalOf(answer.refusal, place);
     if ('replay' in answer && !answer.replay.same) throw new RefusalError({ code: 'KEY_REUSED' });
     return { answer, opening };
+  }
+
+  private async inOrder(
+    actor: Actor,
+    act: ActRequest,
+    place: LogPlace & { readonly body: string },
+  ): Promise<{ answer: { readonly flight: LoggedFlight }; opening: OpeningPart } | null> {
+    try {
+      const [row] = await this.database.headline<
+        { answer: { readonly flight: LoggedFlight } | null } & OpeningPart
+      >(IN_ORDER_SQL, inOrderValues(actor, act, place));
+      if (row === undefined || row.answer === null) return null;
+      const { answer, ...opening } = row;
+      return { answer, opening };
+    } catch (error) {
+      if (isMoreToLookAt(error)) return null;
+      throw error;
+    }
   }
 
   /** Logs a flight within an act that holds the airframe's head, late or not. Refuses as `refusalOf` says, NOT_FOUND for a position. */
