@@ -16,6 +16,7 @@ import { LifeLimitsModule } from './features/life-limits/life-limits.module.js';
 import { LifeStatusModule } from './features/life-status/life-status.module.js';
 import { LocationsModule } from './features/locations/locations.module.js';
 import { OpeningsModule } from './features/openings/openings.module.js';
+import { OverrunsModule } from './features/overruns/overruns.module.js';
 import { PackagesModule } from './features/packages/packages.module.js';
 import { PeopleModule } from './features/people/people.module.js';
 import { PlacementsModule } from './features/placements/placements.module.js';
@@ -60,6 +61,7 @@ import { RecordsModule } from './records/records.module.js';
     SessionModule,
     SigningModule,
     OpeningsModule,
+    OverrunsModule,
     LocationsModule,
     ImportsModule,
     FlightsModule,

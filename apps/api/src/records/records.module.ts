@@ -1,6 +1,7 @@
 import { Global, Module } from '@nestjs/common';
 import { Authorisations } from './authorisations/authorisations.js';
 import { SlotChanges } from './changes/slot-changes.js';
+import { Consequences } from './consequences/consequences.js';
 import { DuePoints } from './due-points/due-points.js';
 import { Projections } from './due-points/projections.js';
 import { Explanations } from './explanations/explanations.js';
@@ -8,6 +9,7 @@ import { History } from './history/history.js';
 import { EngineSnapshots } from './lives/engine-snapshots.js';
 import { Lives } from './lives/lives.js';
 import { LifeSheets } from './lives/sheet/life-sheets.js';
+import { Overruns } from './overruns/overruns.js';
 import { RequirementPoints } from './requirements/requirement-points.js';
 import { Requirements } from './requirements/requirements.js';
 import { Standings } from './requirements/standings.js';
@@ -25,6 +27,8 @@ const RECORDS = [
   Exposures,
   Counters,
   Explanations,
+  Overruns,
+  Consequences,
   Lives,
   LifeSheets,
   EngineSnapshots,

@@ -50,6 +50,11 @@ export function subtract(a: Fraction, b: Fraction): Fraction {
   return fraction(a.num * b.den - b.num * a.den, a.den * b.den);
 }
 
+/** The same amount below zero instead of above it. Total. */
+export function negate({ num, den }: Fraction): Fraction {
+  return { num: -num, den };
+}
+
 /** Exact product. Total. */
 export function multiply(a: Fraction, b: Fraction): Fraction {
   return fraction(a.num * b.num, a.den * b.den);

@@ -16,6 +16,7 @@ import {
 import { BoundaryDto } from '../../platform/http/boundary.dto.js';
 import { CountersDto } from '../../platform/http/counters.dto.js';
 import { ObjectionDto } from '../../platform/http/objection.dto.js';
+import { ConsequencesDto } from '../../records/consequences/consequences.dto.js';
 
 /** A change at a position: what comes off, what goes on, when and why. */
 export class ChangeRequestDto {
@@ -109,4 +110,5 @@ export class RecordedChangeDto {
   version!: number;
   at!: string;
   objections!: ObjectionDto[];
+  consequences!: ConsequencesDto;
 }

@@ -7,6 +7,7 @@ import { Acts } from '../../platform/http/acts.js';
 import { fromInstant } from '../../platform/http/instants.js';
 import { refuse } from '../../platform/problems/refusal.error.js';
 import { SlotChanges } from '../../records/changes/slot-changes.js';
+import { Consequences } from '../../records/consequences/consequences.js';
 import { Journal } from '../../records/journal/journal.js';
 import { plainJson } from '../../records/journal/plain-json.js';
 import type { ChangePreviewDto, RecordedChangeDto } from './change.dto.js';
@@ -21,6 +22,7 @@ export class ChangesService {
     private readonly acts: Acts,
     private readonly journal: Journal,
     private readonly slotChanges: SlotChanges,
+    private readonly consequences: Consequences,
     private readonly previewChange: PreviewChange,
   ) {}
 
@@ -45,13 +47,26 @@ export class ChangesService {
     return this.acts.perform(actor, act, async (tx) => {
       const planned = await this.previewChange.of(tx, actor.operatorId, command, { lock: true });
       if (planned.preview.digest !== confirmDigest) refuse({ code: 'CHECK_CHANGED', what: 'change' });
+      const { preview, airframe } = planned;
+      const before = await this.consequences.beforeOfComponents(
+        tx,
+        actor.operatorId,
+        [preview.outgoing, preview.incoming].flatMap((each) => each?.id ?? []),
+        { airframeIds: [airframe.id], from: fromInstant(planned.planned.resolved.at) },
+      );
       const number = await this.journal.number(tx);
-      const body = await this.write(tx, actor, { command, planned, number, key: act.key });
+      const written = await this.write(tx, actor, { command, planned, number, key: act.key });
+      const consequences = await this.consequences.since(tx, actor.operatorId, before);
+      const body = { ...written, consequences };
       return { status: 201, body, version: 1, resource: `/api/packages/${body.id}` };
     });
   }
 
-  private async write(tx: Tx, actor: Actor, change: ChangeToWrite): Promise<RecordedChangeDto> {
+  private async write(
+    tx: Tx,
+    actor: Actor,
+    change: ChangeToWrite,
+  ): Promise<Omit<RecordedChangeDto, 'consequences'>> {
     const { command, planned, number, key } = change;
     const { preview, airframe, positionId } = planned;
     const kind = command.slotKind === 'pod' ? 'pod-swap' : 'engine-change';

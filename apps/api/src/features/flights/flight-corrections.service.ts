@@ -6,8 +6,8 @@ import type { ActRequest } from '../../platform/http/act-key.js';
 import { Acts } from '../../platform/http/acts.js';
 import { fromInstant, toWire } from '../../platform/http/instants.js';
 import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
+import { Consequences } from '../../records/consequences/consequences.js';
 import { Projections } from '../../records/due-points/projections.js';
-import { reachedLimits } from '../../records/due-points/reached-limits.js';
 import { Journal } from '../../records/journal/journal.js';
 import { followPage, staysByPage } from '../../records/stays/follow-page.js';
 import { lockForStays } from '../../records/stays/stay-facts.js';
@@ -26,6 +26,7 @@ export class FlightCorrectionsService {
     private readonly acts: Acts,
     private readonly journal: Journal,
     private readonly projections: Projections,
+    private readonly consequences: Consequences,
     private readonly log: FlightLog,
     private readonly flights: FlightsService,
     private readonly boundaries: BoundaryInFlight,
@@ -45,7 +46,7 @@ export class FlightCorrectionsService {
       const flight = await lockFlight(tx, operatorId, id);
       const { airframeId } = flight;
       await refuseFollowers(tx, operatorId, flight);
-      const before = await reachedLimits(tx, operatorId, [airframeId]);
+      const before = await this.consequences.beforeOnAirframes(tx, operatorId, [airframeId], true);
       const number = await this.journal.number(tx);
       await voidFlight(tx, operatorId, { id, number, reason });
       await this.projections.dueOnAirframes(tx, operatorId, [airframeId]);
@@ -89,7 +90,7 @@ export class FlightCorrectionsService {
       this.acts.perform(actor, act, async (tx) => {
         const wrong = await lockFlight(tx, operatorId, id);
         const { airframeId } = wrong;
-        const before = await reachedLimits(tx, operatorId, [airframeId]);
+        const before = await this.consequences.beforeOnAirframes(tx, operatorId, [airframeId], true);
         const number = await this.journal.number(tx);
         await voidFlight(tx, operatorId, { id, number, reason });
         // Before the flight is entered again: it must not find the boundary where the wrong one left it.

@@ -1,3 +1,4 @@
+import { ConsequencesDto } from '../../records/consequences/consequences.dto.js';
 import { FlightGapDto, GapNoteDto } from './gap-note.dto.js';
 
 /** What one position did not count of a flight. */
@@ -51,22 +52,6 @@ export class FlightsPageDto {
   next!: string | null;
 }
 
-/** A limit that an act has newly reached or passed. */
-export class NewlyOverDto {
-  /** Null for a requirement of an airframe or a position, which `serialNumber` names then. */
-  componentId!: string | null;
-  serialNumber!: string;
-  partNumber!: string;
-  description!: string;
-  /** The engine it is in; null when it is in none. */
-  engineSerial!: string | null;
-  /** Code and title of the requirement; null for a life limit. */
-  requirement!: string | null;
-  dimension!: 'cycles' | 'minutes';
-  /** Whole cycles or minutes left: 0 is the last one used, below 0 is an overrun. */
-  remaining!: number;
-}
-
 /** What an airframe has flown, its opening balance included; unknown where that does not say. */
 export class AirframeFlownDto {
   minutes!: number | null;
@@ -74,10 +59,9 @@ export class AirframeFlownDto {
 }
 
 /** What logging, voiding or correcting flights did. */
-export class FlightsAnswerDto {
+export class FlightsAnswerDto extends ConsequencesDto {
   flights!: FlightDto[];
   airframe!: AirframeFlownDto;
   /** Whether one of them lies before a change recorded already, so that counters of the past moved. */
   late!: boolean;
-  newlyOver!: NewlyOverDto[];
 }

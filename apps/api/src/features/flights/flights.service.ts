@@ -3,15 +3,13 @@ import type { Actor } from '../../platform/access/actor.js';
 import { Database, type Tx } from '../../platform/database/database.js';
 import type { ActRequest } from '../../platform/http/act-key.js';
 import { Acts } from '../../platform/http/acts.js';
+import { toInstant } from '../../platform/http/instants.js';
 import { cursorAfter, readCursor } from '../../platform/http/landing-cursor.js';
 import { orNotFound } from '../../platform/problems/refusal.error.js';
+import type { ConsequencesDto } from '../../records/consequences/consequences.dto.js';
+import { type Before, Consequences } from '../../records/consequences/consequences.js';
 import { Projections } from '../../records/due-points/projections.js';
-import {
-  describeReached,
-  newlyReached,
-  type PassedPoint,
-  reachedLimits,
-} from '../../records/due-points/reached-limits.js';
+import { describeReached } from '../../records/due-points/reached-limits.js';
 import { lockForStays } from '../../records/stays/stay-facts.js';
 import { airframeCounters } from '../../records/usage/airframe-counters.js';
 import { BoundaryInFlight } from './boundary-in-flight.js';
@@ -35,6 +33,7 @@ export class FlightsService {
     private readonly database: Database,
     private readonly acts: Acts,
     private readonly projections: Projections,
+    private readonly consequences: Consequences,
     private readonly log: FlightLog,
     private readonly boundaries: BoundaryInFlight,
   ) {}
@@ -139,6 +138,8 @@ export class FlightsService {
       airframe: flownSince(opening, logged),
       late: logged.late,
       newlyOver,
+      newlyUnknown: [],
+      overruns: [],
     };
   }
 
@@ -153,7 +154,12 @@ export class FlightsService {
     const work = () =>
       this.acts.perform(actor, act, async (tx) => {
         await lockForStays(tx, operatorId, { airframeIds: [airframeId], componentIds: [] });
-        const before = await reachedLimits(tx, operatorId, [airframeId]);
+        const before = await this.consequences.beforeOnAirframes(
+          tx,
+          operatorId,
+          [airframeId],
+          await isAnyLate(tx, operatorId, airframeId, commands),
+        );
         const logged: LoggedFlight[] = [];
         for (const [index, flight] of commands.entries()) {
           underWay = { flight, path: `flights[${index}]` };
@@ -173,17 +179,31 @@ export class FlightsService {
     return this.boundaries.named(actor, () => underWay, work);
   }
 
-  /** What the airframe has flown now, and the limits reached since `before`. */
+  /** What the airframe has flown now, and what is newly broken since `before`. */
   async stateAfter(
     tx: Tx,
     operatorId: number,
-    { airframeId, before }: { readonly airframeId: string; readonly before: readonly PassedPoint[] },
-  ): Promise<{ airframe: AirframeFlownDto; newlyOver: FlightsAnswerDto['newlyOver'] }> {
+    { airframeId, before }: { readonly airframeId: string; readonly before: Before },
+  ): Promise<ConsequencesDto & { airframe: AirframeFlownDto }> {
     const counters = await airframeCounters(tx, operatorId, [airframeId], null);
-    const newly = newlyReached(before, await reachedLimits(tx, operatorId, [airframeId]));
     return {
       airframe: flownToWire(counters.get(airframeId)),
-      newlyOver: await describeReached(tx, operatorId, newly),
+      ...(await this.consequences.since(tx, operatorId, before)),
     };
   }
+}
+
+/** Whether one of these flights lands before something that is recorded already; the caller holds the airframe's head. */
+async function isAnyLate(
+  tx: Tx,
+  operatorId: number,
+  airframeId: string,
+  commands: readonly FlightCommand[],
+): Promise<boolean> {
+  const head = await tx.carrier.findUnique({
+    where: { operatorId_id: { operatorId, id: airframeId } },
+    select: { lastBoundaryAt: true },
+  });
+  const last = head?.lastBoundaryAt ?? null;
+  return last !== null && commands.some((flight) => flight.landingAt <= toInstant(last));
 }

@@ -8,8 +8,9 @@ import { toInstant } from '../../platform/http/instants.js';
 import type { JobContext } from '../../platform/jobs/job-handler.js';
 import { Jobs } from '../../platform/jobs/jobs.js';
 import { Clock } from '../../platform/time/clock.js';
+import type { ConsequencesDto } from '../../records/consequences/consequences.dto.js';
+import { Consequences } from '../../records/consequences/consequences.js';
 import { Projections } from '../../records/due-points/projections.js';
-import { describeReached, newlyReached, reachedLimits } from '../../records/due-points/reached-limits.js';
 import { Journal } from '../../records/journal/journal.js';
 import { lockForStays } from '../../records/stays/stay-facts.js';
 import { canonicalRow, type RecordedRow } from './flights-file/canonical-row.js';
@@ -24,6 +25,7 @@ import { insertFlights, lateAirframes, postBatch } from './write-flights.js';
 const LIMITS = { statementMs: 120_000, wholeMs: 600_000 };
 const CHUNK = 2000;
 const MOST_REACHED = 200;
+const NOTHING_BROKEN: ConsequencesDto = { newlyOver: [], newlyUnknown: [], overruns: [] };
 
 /** The file under way. */
 interface Batch {
@@ -41,6 +43,7 @@ export class ApplyJob implements OnModuleInit {
     private readonly clock: Clock,
     private readonly journal: Journal,
     private readonly projections: Projections,
+    private readonly consequences: Consequences,
   ) {}
 
   onModuleInit(): void {
@@ -91,14 +94,20 @@ export class ApplyJob implements OnModuleInit {
     const checked = checkRows(file.flights, records, toInstant(this.clock.now()), file.errors);
     const effect = effectOf(checked, records);
     if (file.errors.failed > 0)
-      return keep(tx, operatorId, batch, { checked, effect, state: 'checked', newlyOver: [], root: null });
+      return keep(tx, operatorId, batch, {
+        checked,
+        effect,
+        state: 'checked',
+        broken: NOTHING_BROKEN,
+        root: null,
+      });
     const airframeIds = effect.map((each) => each.airframeId);
-    const before = await reachedLimits(tx, operatorId, airframeIds);
+    const late = await lateAirframes(tx, operatorId, checked.ready);
+    const before = await this.consequences.beforeOnAirframes(tx, operatorId, airframeIds, late.length > 0);
     const number = await this.journal.number(tx);
     const rows = checked.ready.map((ready) => ({ ...ready, id: newId() }));
     await this.write(tx, context, number, rows);
-    const newly = newlyReached(before, await reachedLimits(tx, operatorId, airframeIds));
-    const newlyOver = (await describeReached(tx, operatorId, newly)).slice(0, MOST_REACHED);
+    const broken = firstOf(await this.consequences.since(tx, operatorId, before));
     const root = rootOf(rows);
     await this.journal.append(tx, context.actor, {
       number,
@@ -116,7 +125,7 @@ export class ApplyJob implements OnModuleInit {
       },
       about: [batch.id, ...airframeIds],
     });
-    const kept = await keep(tx, operatorId, batch, { checked, effect, state: 'applied', newlyOver, root });
+    const kept = await keep(tx, operatorId, batch, { checked, effect, state: 'applied', broken, root });
     await giveUpIfAsked(context); // the last look: what is committed stays
     return kept;
   }
@@ -144,7 +153,7 @@ interface Outcome {
   readonly checked: CheckedRows;
   readonly effect: readonly ImportEffect[];
   readonly state: 'checked' | 'applied';
-  readonly newlyOver: ImportReport['newlyOver'];
+  readonly broken: ConsequencesDto;
   readonly root: string | null;
 }
 
@@ -152,9 +161,9 @@ async function keep(
   tx: Tx,
   operatorId: number,
   { id, file }: Batch,
-  { checked, effect, state, newlyOver, root }: Outcome,
+  { checked, effect, state, broken, root }: Outcome,
 ): Promise<Prisma.InputJsonObject> {
-  const report: ImportReport = { errors: file.errors.list(), effect, newlyOver, root };
+  const report: ImportReport = { errors: file.errors.list(), effect, ...broken, root };
   const counts = {
     rows: file.rows,
     ready: checked.ready.length,
@@ -172,6 +181,15 @@ async function keep(
     select: { id: true },
   });
   return { state, ...counts };
+}
+
+/** A report keeps the first of each. */
+function firstOf({ newlyOver, newlyUnknown, overruns }: ConsequencesDto): ConsequencesDto {
+  return {
+    newlyOver: newlyOver.slice(0, MOST_REACHED),
+    newlyUnknown: newlyUnknown.slice(0, MOST_REACHED),
+    overruns: overruns.slice(0, MOST_REACHED),
+  };
 }
 
 function rootOf(rows: readonly RecordedRow[]): string {

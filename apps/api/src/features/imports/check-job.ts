@@ -7,7 +7,7 @@ import { Clock } from '../../platform/time/clock.js';
 import { checkRows } from './flights-file/check-rows.js';
 import { readFlightsFile } from './flights-file/read-file.js';
 import { GivenUp, giveUpIfAsked, wasCancelled } from './giving-up.js';
-import { effectOf, type ImportReport } from './import-report.js';
+import { effectOf, type ImportReport, NO_REPORT } from './import-report.js';
 import { CHECK_JOB, stopped } from './imports.service.js';
 import { recordsOfFile } from './records-of-file.js';
 
@@ -45,9 +45,9 @@ export class CheckJob implements OnModuleInit {
         const records = await recordsOfFile(tx, operatorId, file.flights);
         const checked = checkRows(file.flights, records, toInstant(this.clock.now()), file.errors);
         const report: ImportReport = {
+          ...NO_REPORT,
           errors: file.errors.list(),
           effect: effectOf(checked, records),
-          newlyOver: [],
           root: null,
         };
         const counts = {

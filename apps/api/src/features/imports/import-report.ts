@@ -1,4 +1,4 @@
-import type { ReachedLimit } from '../../records/due-points/reached-limits.js';
+import type { ConsequencesDto } from '../../records/consequences/consequences.dto.js';
 import type { AirframeOnRecord, CheckedRows } from './flights-file/check-rows.js';
 import type { RowError } from './flights-file/row-error.js';
 
@@ -11,14 +11,20 @@ export interface ImportEffect {
 }
 
 /** What is kept of a check, and of what applying did. */
-export interface ImportReport {
+export interface ImportReport extends ConsequencesDto {
   readonly errors: readonly RowError[];
   readonly effect: readonly ImportEffect[];
-  readonly newlyOver: readonly ReachedLimit[];
   readonly root: string | null;
 }
 
-export const NO_REPORT: ImportReport = { errors: [], effect: [], newlyOver: [], root: null };
+export const NO_REPORT: ImportReport = {
+  errors: [],
+  effect: [],
+  newlyOver: [],
+  newlyUnknown: [],
+  overruns: [],
+  root: null,
+};
 
 /** What the ready rows add, airframe by airframe, by registration. Total. */
 export function effectOf(
@@ -42,5 +48,5 @@ export function effectOf(
 /** A report as its row keeps it. Total. */
 export function reportFrom(json: unknown): ImportReport {
   // Written by this feature alone.
-  return json === null || json === undefined ? NO_REPORT : (json as ImportReport);
+  return { ...NO_REPORT, ...(json as ImportReport | null | undefined) };
 }

@@ -1,6 +1,7 @@
 import { Type } from 'class-transformer';
 import { IsIn, IsInt, IsOptional, IsString, IsUUID, Max, MaxLength, Min } from 'class-validator';
 import { IsText } from '../../platform/http/field-forms.js';
+import { NewlyOverDto, NewlyUnknownDto, OverrunDto } from '../../records/consequences/consequences.dto.js';
 
 /** A file to check, and to apply once it is right. */
 export class NewImportDto {
@@ -64,20 +65,6 @@ export class ImportEffectDto {
   minutes!: number;
 }
 
-/** A limit that the applied flights newly reached or passed. */
-export class ImportReachedDto {
-  /** Null for a requirement of an airframe or a position, which `serialNumber` names then. */
-  componentId!: string | null;
-  serialNumber!: string;
-  partNumber!: string;
-  description!: string;
-  engineSerial!: string | null;
-  /** Code and title of the requirement; null for a life limit. */
-  requirement!: string | null;
-  dimension!: 'cycles' | 'minutes';
-  remaining!: number;
-}
-
 /** The work under way on an import, or done last. */
 export class ImportJobDto {
   id!: string;
@@ -137,7 +124,10 @@ export class ImportDto {
   /** Errors kept beyond those shown here. */
   errorsLeftOut!: number;
   effect!: ImportEffectDto[];
-  newlyOver!: ImportReachedDto[];
+  newlyOver!: NewlyOverDto[];
+  newlyUnknown!: NewlyUnknownDto[];
+  /** Spans flown over a limit that show by these flights. */
+  overruns!: OverrunDto[];
   /** The import that applied this very file before. */
   sameAs!: SameFileDto | null;
   /** The root over the rows as recorded, hexadecimal; it stands in the journal. */

@@ -53,14 +53,16 @@ export function importToWire(
   row: WholeRow,
   { job, sameAs }: { readonly job: JobRow | null; readonly sameAs: SameFileDto | null },
 ): ImportDto {
-  const { errors, effect, newlyOver, root } = reportFrom(row.report);
+  const { errors, effect, newlyOver, newlyUnknown, overruns, root } = reportFrom(row.report);
   return {
     ...importRowToWire(row),
     sha256: Buffer.from(row.sha256).toString('hex'),
     errors: errors.slice(0, ERRORS_SHOWN).map((error) => ({ ...error })),
     errorsLeftOut: Math.max(0, errors.length - ERRORS_SHOWN),
     effect: effect.map((each) => ({ ...each })),
-    newlyOver: newlyOver.map((each) => ({ ...each })),
+    newlyOver: [...newlyOver],
+    newlyUnknown: [...newlyUnknown],
+    overruns: [...overruns],
     sameAs,
     root,
     version: row.version,

@@ -74,7 +74,7 @@ export async function postBatch(
 export async function lateAirframes(
   tx: Tx,
   operatorId: number,
-  rows: readonly RecordedRow[],
+  rows: readonly Pick<RecordedRow, 'airframeId' | 'flight'>[],
 ): Promise<string[]> {
   const first = new Map<string, number>();
   for (const { airframeId, flight } of rows)

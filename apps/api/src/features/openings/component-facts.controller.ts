@@ -6,14 +6,14 @@ import { ActKey, type ActRequest } from '../../platform/http/act-key.js';
 import { Id } from '../../platform/http/id.js';
 import {
   ComponentFactsDto,
-  GapAcceptanceDto,
   NewGapAcceptanceDto,
   NewRatingChangeDto,
   NewResetDto,
   NewTraceGapDto,
-  RatingChangeDto,
-  ResetDto,
-  TraceGapDto,
+  RecordedGapAcceptanceDto,
+  RecordedRatingChangeDto,
+  RecordedResetDto,
+  RecordedTraceGapDto,
 } from './component-facts.dto.js';
 import { ComponentFactsService } from './component-facts.service.js';
 import { VoidFactDto } from './opening.dto.js';
@@ -40,7 +40,7 @@ export class ComponentFactsController {
     @CurrentActor() actor: Actor,
     @ActKey() act: ActRequest,
     @Body() asked: NewTraceGapDto,
-  ): Promise<TraceGapDto> {
+  ): Promise<RecordedTraceGapDto> {
     return this.facts.addGap(actor, act, asked);
   }
 
@@ -50,7 +50,7 @@ export class ComponentFactsController {
     @CurrentActor() actor: Actor,
     @ActKey() act: ActRequest,
     @Body() asked: NewGapAcceptanceDto,
-  ): Promise<GapAcceptanceDto> {
+  ): Promise<RecordedGapAcceptanceDto> {
     return this.facts.acceptGap(actor, act, asked);
   }
 
@@ -60,7 +60,7 @@ export class ComponentFactsController {
     @CurrentActor() actor: Actor,
     @ActKey() act: ActRequest,
     @Body() asked: NewResetDto,
-  ): Promise<ResetDto> {
+  ): Promise<RecordedResetDto> {
     return this.facts.addReset(actor, act, asked);
   }
 
@@ -70,7 +70,7 @@ export class ComponentFactsController {
     @CurrentActor() actor: Actor,
     @ActKey() act: ActRequest,
     @Body() asked: NewRatingChangeDto,
-  ): Promise<RatingChangeDto> {
+  ): Promise<RecordedRatingChangeDto> {
     return this.facts.changeRating(actor, act, asked);
   }
 

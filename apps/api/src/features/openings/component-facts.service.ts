@@ -1,49 +1,34 @@
 import { Injectable } from '@nestjs/common';
-import type { Json } from '@strutbook/journal/canonical.js';
 import type { Actor } from '../../platform/access/actor.js';
 import { Database, type Tx } from '../../platform/database/database.js';
 import { newId } from '../../platform/database/uuid.js';
 import type { ActRequest } from '../../platform/http/act-key.js';
-import { Acts } from '../../platform/http/acts.js';
-import { momentOf } from '../../platform/http/instants.js';
+import { toWire } from '../../platform/http/instants.js';
 import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
-import { Clock } from '../../platform/time/clock.js';
-import { refuseFuture } from '../../platform/time/refuse-future.js';
-import { Projections } from '../../records/due-points/projections.js';
-import { Journal } from '../../records/journal/journal.js';
+import type { ToldMoment } from '../../records/stays/told-moment.js';
 import type {
   ComponentFactsDto,
-  GapAcceptanceDto,
   NewGapAcceptanceDto,
   NewRatingChangeDto,
   NewResetDto,
   NewTraceGapDto,
-  RatingChangeDto,
-  ResetDto,
-  TraceGapDto,
+  RecordedGapAcceptanceDto,
+  RecordedRatingChangeDto,
+  RecordedResetDto,
+  RecordedTraceGapDto,
 } from './component-facts.dto.js';
+import { FactRecords, type MomentTold } from './fact-records.js';
 import { gapAcceptanceToWire, ratingChangeToWire, resetToWire, traceGapToWire } from './facts.mapper.js';
-import { type LockedComponent, lockComponent, refuseMoment } from './moment.js';
+import { refuseMoment } from './moment.js';
 import { readOpenings } from './openings.service.js';
-
-interface NewFact<T> {
-  readonly componentId: string;
-  readonly kind: string;
-  readonly at: Date;
-  readonly body: Readonly<Record<string, Json>>;
-  /** Checks and writes the fact under the act's number. */
-  readonly write: (tx: Tx, component: LockedComponent, number: bigint) => Promise<T>;
-}
+import { type AskedMoment, toldBoundary, toldColumns } from './told-boundary.js';
 
 /** What happened to a component beside its places: gaps in its records, their acceptance, resets, ratings. */
 @Injectable()
 export class ComponentFactsService {
   constructor(
     private readonly database: Database,
-    private readonly acts: Acts,
-    private readonly journal: Journal,
-    private readonly projections: Projections,
-    private readonly clock: Clock,
+    private readonly records: FactRecords,
   ) {}
 
   /** All such facts of a component, the latest first, voided ones marked. Refuses: NOT_FOUND. */
@@ -70,95 +55,98 @@ export class ComponentFactsService {
     });
   }
 
-  /** Records a gap: the component's life is no longer substantiated. Refuses: NOT_FOUND, INVALID_FIELDS, IN_THE_FUTURE. */
+  /** Records a gap: the component's life is no longer substantiated. Refuses: NOT_FOUND, INVALID_FIELDS, IN_THE_FUTURE, NO_SUCH_LOG_PAGE. */
   addGap(
     actor: Actor,
     act: ActRequest,
-    { componentId, from, to, note }: NewTraceGapDto,
-  ): Promise<TraceGapDto> {
+    { componentId, from, fromBoundary, to, toBoundary, note }: NewTraceGapDto,
+  ): Promise<RecordedTraceGapDto> {
     const { operatorId } = actor;
-    const [fromAt, toAt] = [momentOf(from), momentOf(to)];
-    refuseFuture(toAt, 'to', this.clock.now());
-    if (toAt <= fromAt)
-      refuse({
-        code: 'INVALID_FIELDS',
-        fields: [
-          { field: 'to', reason: 'The gap ends before it begins.', fix: 'Enter an end after its beginning.' },
-        ],
-      });
-    return this.record(actor, act, {
-      ...{ componentId, kind: 'trace-gap-recorded', at: toAt, body: { from, to, note } },
-      write: async (tx, _, recordedSeq) =>
-        traceGapToWire(
-          await tx.traceGap.create({
-            data: { operatorId, id: newId(), componentId, fromAt, toAt, note, recordedSeq },
-          }),
-        ),
-    });
-  }
-
-  /** Records that somebody accepted the worst case. Refuses: NOT_FOUND, ALREADY_EXISTS (the gap has one). */
-  acceptGap(actor: Actor, act: ActRequest, asked: NewGapAcceptanceDto): Promise<GapAcceptanceDto> {
-    const { operatorId } = actor;
-    const { componentId, acceptedBy, reference } = asked;
-    const accepted = {
-      traceGapId: asked.traceGapId ?? null,
-      acceptedBy,
-      reference,
-      cycles: asked.cycles ?? null,
-      minutes: asked.minutes ?? null,
-    };
-    return this.record(actor, act, {
-      ...{ componentId, kind: 'gap-accepted', at: this.clock.now(), body: accepted },
-      write: async (tx, _, recordedSeq) => {
-        const { traceGapId } = accepted;
-        if (traceGapId !== null) {
-          const gap = await tx.traceGap.findFirst({
-            where: { operatorId, id: traceGapId, componentId, voidedSeq: null },
-            select: { id: true },
-          });
-          orNotFound(gap, 'gap of this component', 'traceGapId');
-        }
-        const same = await tx.gapAcceptance.findFirst({
-          where: { operatorId, componentId, traceGapId, voidedSeq: null },
-        });
-        if (same !== null)
+    const begins = told({ at: from, boundary: fromBoundary, field: 'from', boundaryField: 'fromBoundary' });
+    const ends = told({ at: to, boundary: toBoundary, field: 'to', boundaryField: 'toBoundary' });
+    return this.records.record(actor, act, {
+      ...{ componentId, kind: 'trace-gap-recorded', moments: [begins, ends], body: { note } },
+      write: async (tx, _, { number, moments }) => {
+        const [first, last] = [momentAt(moments, 0), momentAt(moments, 1)];
+        if (last.at <= first.at)
           refuse({
-            code: 'ALREADY_EXISTS',
-            what: `an acceptance for it by ${same.acceptedBy} (${same.reference}); it must be voided first`,
-            field: 'traceGapId',
+            code: 'INVALID_FIELDS',
+            fields: [
+              {
+                field: 'to',
+                reason: 'The gap ends before it begins.',
+                fix: 'Enter an end after its beginning.',
+              },
+            ],
           });
-        return gapAcceptanceToWire(
-          await tx.gapAcceptance.create({
-            data: { operatorId, id: newId(), componentId, ...accepted, recordedSeq },
+        return traceGapToWire(
+          await tx.traceGap.create({
+            data: {
+              ...{ operatorId, id: newId(), componentId, note, recordedSeq: number },
+              ...{ fromAt: first.at, fromKind: first.kind, fromText: first.text },
+              ...{ toAt: last.at, toKind: last.kind, toText: last.text },
+              airframeId: first.airframeId ?? last.airframeId,
+            },
           }),
         );
       },
     });
   }
 
-  /** Records an overhaul or shop visit. Refuses: NOT_FOUND, IN_THE_FUTURE, BEFORE_OPENING, INSIDE_A_FLIGHT, ALREADY_EXISTS. */
+  /** Records that somebody accepted the worst case. Refuses: NOT_FOUND, INVALID_FIELDS, ALREADY_EXISTS (the gap has one). */
+  acceptGap(actor: Actor, act: ActRequest, asked: NewGapAcceptanceDto): Promise<RecordedGapAcceptanceDto> {
+    const { operatorId } = actor;
+    const { componentId, acceptedBy, reference } = asked;
+    const accepted = {
+      traceGapId: asked.traceGapId ?? null,
+      openingId: asked.openingId ?? null,
+      acceptedBy,
+      reference,
+      cycles: asked.cycles ?? null,
+      minutes: asked.minutes ?? null,
+    };
+    return this.records.record(actor, act, {
+      ...{ componentId, kind: 'gap-accepted', moments: [], body: accepted },
+      write: async (tx, _, { number }) => {
+        await refuseAcceptance(tx, operatorId, { componentId, ...accepted });
+        return gapAcceptanceToWire(
+          await tx.gapAcceptance.create({
+            data: { operatorId, id: newId(), componentId, ...accepted, recordedSeq: number },
+          }),
+        );
+      },
+    });
+  }
+
+  /** Records an overhaul, shop visit or repair. Refuses: NOT_FOUND, IN_THE_FUTURE, BEFORE_OPENING, INSIDE_A_FLIGHT, NO_SUCH_LOG_PAGE, ALREADY_EXISTS. */
   addReset(
     actor: Actor,
     act: ActRequest,
-    { componentId, kind, at: text, evidence }: NewResetDto,
-  ): Promise<ResetDto> {
+    { componentId, kind, at: text, boundary, evidence }: NewResetDto,
+  ): Promise<RecordedResetDto> {
     const { operatorId } = actor;
-    const at = momentOf(text);
-    refuseFuture(at, 'at', this.clock.now());
-    return this.record(actor, act, {
-      ...{ componentId, kind: `${kind}-recorded`, at, body: { at: text, evidence } },
-      write: async (tx, component, recordedSeq) => {
+    return this.records.record(actor, act, {
+      ...{ componentId, kind: `${kind}-recorded`, body: { evidence } },
+      moments: [told({ at: text, boundary, field: 'at', boundaryField: 'boundary' })],
+      write: async (tx, component, { number, moments }) => {
+        const moment = momentAt(moments, 0);
+        const { at } = moment;
         await refuseMoment(tx, operatorId, component, at);
         const same = await tx.reset.findFirst({
           where: { operatorId, componentId, kind, at, voidedSeq: null },
           select: { id: true },
         });
         if (same !== null)
-          refuse({ code: 'ALREADY_EXISTS', what: `a record of this ${kind} at`, field: 'at', value: text });
+          refuse({
+            ...{ code: 'ALREADY_EXISTS', what: `a record of this ${kind} at`, field: 'at' },
+            value: toWire(at),
+          });
         return resetToWire(
           await tx.reset.create({
-            data: { operatorId, id: newId(), componentId, kind, at, evidence, recordedSeq },
+            data: {
+              ...{ operatorId, id: newId(), componentId, kind, evidence, recordedSeq: number },
+              ...toldColumns(moment),
+            },
           }),
         );
       },
@@ -169,14 +157,15 @@ export class ComponentFactsService {
   changeRating(
     actor: Actor,
     act: ActRequest,
-    { componentId, at: text, ratingCode, source }: NewRatingChangeDto,
-  ): Promise<RatingChangeDto> {
+    { componentId, at: text, boundary, ratingCode, source }: NewRatingChangeDto,
+  ): Promise<RecordedRatingChangeDto> {
     const { operatorId } = actor;
-    const at = momentOf(text);
-    refuseFuture(at, 'at', this.clock.now());
-    return this.record(actor, act, {
-      ...{ componentId, kind: 'rating-changed', at, body: { at: text, ratingCode, source } },
-      write: async (tx, component, recordedSeq) => {
+    return this.records.record(actor, act, {
+      ...{ componentId, kind: 'rating-changed', body: { ratingCode, source } },
+      moments: [told({ at: text, boundary, field: 'at', boundaryField: 'boundary' })],
+      write: async (tx, component, { number, moments }) => {
+        const moment = momentAt(moments, 0);
+        const { at } = moment;
         const { kind, engineModelId } = component;
         if (kind !== 'engine' || engineModelId === null)
           refuse({
@@ -196,35 +185,71 @@ export class ComponentFactsService {
           select: { id: true },
         });
         if (same !== null)
-          refuse({ code: 'ALREADY_EXISTS', what: 'a change of its rating at', field: 'at', value: text });
+          refuse({
+            ...{ code: 'ALREADY_EXISTS', what: 'a change of its rating at', field: 'at' },
+            value: toWire(at),
+          });
         const row = await tx.ratingChange.create({
-          data: { operatorId, id: newId(), componentId, ratingId: rating.id, at, source, recordedSeq },
+          data: {
+            ...{ operatorId, id: newId(), componentId, ratingId: rating.id, source, recordedSeq: number },
+            ...toldColumns(moment),
+          },
         });
         return ratingChangeToWire({ ...row, rating });
       },
     });
   }
+}
 
-  private record<T extends { readonly id: string }>(
-    actor: Actor,
-    act: ActRequest,
-    { componentId, kind, at, body, write }: NewFact<T>,
-  ): Promise<T> {
-    const { operatorId } = actor;
-    return this.acts.perform(actor, act, async (tx) => {
-      const component = await lockComponent(tx, operatorId, componentId, at);
-      const number = await this.journal.number(tx);
-      const fact = await write(tx, component, number);
-      await this.projections.ofComponents(tx, operatorId, [componentId]);
-      await this.journal.append(tx, actor, {
-        number,
-        stream: componentId,
-        kind,
-        body: { id: fact.id, ...body },
-        about: [componentId],
-        key: act.key,
-      });
-      return { status: 201, body: fact, number, resource: `/api/components/${componentId}/facts` };
+function told(asked: AskedMoment): MomentTold {
+  const { boundary, field } = asked;
+  return { boundary: toldBoundary(asked), airframeId: boundary?.airframeId ?? null, field };
+}
+
+function momentAt(moments: readonly ToldMoment[], index: number): ToldMoment {
+  const moment = moments[index];
+  if (moment === undefined) throw new Error('a fact without its moment');
+  return moment;
+}
+
+/** Refuses an acceptance of what is no gap of the component, and a second one for the same. */
+async function refuseAcceptance(
+  tx: Tx,
+  operatorId: number,
+  {
+    componentId,
+    traceGapId,
+    openingId,
+  }: { componentId: string; traceGapId: string | null; openingId: string | null },
+): Promise<void> {
+  const own = { operatorId, componentId, voidedSeq: null };
+  if (traceGapId !== null && openingId !== null)
+    refuse({
+      code: 'INVALID_FIELDS',
+      fields: [
+        {
+          field: 'openingId',
+          reason: 'An acceptance is for one gap or one opening balance.',
+          fix: 'Name one of the two.',
+        },
+      ],
     });
+  if (traceGapId !== null) {
+    const gap = await tx.traceGap.findFirst({ where: { ...own, id: traceGapId }, select: { id: true } });
+    orNotFound(gap, 'gap of this component', 'traceGapId');
   }
+  if (openingId !== null) {
+    const opening = await tx.opening.findFirst({
+      where: { ...own, id: openingId, trace: 'not-shown' },
+      select: { id: true },
+    });
+    orNotFound(opening, 'opening balance of this component whose trace is not shown', 'openingId');
+  }
+  const same = await tx.gapAcceptance.findFirst({ where: { ...own, traceGapId, openingId } });
+  if (same !== null)
+    refuse({
+      code: 'ALREADY_EXISTS',
+      what: `an acceptance for it by ${same.acceptedBy} (${same.reference}); it must be voided first`,
+      field: openingId === null ? 'traceGapId' : 'openingId',
+    });
 }

@@ -1,4 +1,5 @@
 import { toWire } from '../../platform/http/instants.js';
+import { precisionOf } from '../../records/stays/precision.js';
 import type { GapAcceptanceDto, RatingChangeDto, ResetDto, TraceGapDto } from './component-facts.dto.js';
 import type { OpeningDto } from './opening.dto.js';
 
@@ -16,7 +17,11 @@ export interface OpeningRecord extends Voidable {
   readonly minutes: bigint | null;
   readonly cycles: bigint | null;
   readonly cycleDenominator: number;
+  readonly atKind: string;
+  readonly atText: string | null;
   readonly source: string;
+  readonly trace: string;
+  readonly traceNote: string | null;
   readonly recordedSeq: bigint;
   readonly rating: { readonly code: string } | null;
 }
@@ -29,6 +34,15 @@ function whole(amount: bigint | null): number | null {
   return amount === null ? null : Number(amount);
 }
 
+interface Told {
+  readonly atKind: string;
+  readonly atText: string | null;
+}
+
+function momentPart({ atKind, atText }: Told) {
+  return { precision: precisionOf(atKind), text: atText };
+}
+
 /** Rows recorded by one act make one opening balance, named by its first row. Total. */
 export function openingsToWire(rows: readonly OpeningRecord[]): OpeningDto[] {
   const acts = new Map<string, OpeningRecord[]>();
@@ -39,11 +53,12 @@ export function openingsToWire(rows: readonly OpeningRecord[]): OpeningDto[] {
   return [...acts.values()].flatMap((group) => {
     const [first] = group;
     if (first === undefined) return [];
-    const { id, componentId, airframeId, at, basis, source } = first;
+    const { id, componentId, airframeId, at, basis, source, traceNote } = first;
     return {
       id,
       componentId,
       airframeId,
+      ...momentPart(first),
       at: toWire(at),
       basis: basis as OpeningDto['basis'],
       rows: group.map((row) => ({
@@ -54,6 +69,8 @@ export function openingsToWire(rows: readonly OpeningRecord[]): OpeningDto[] {
         cycleDenominator: row.cycleDenominator,
       })),
       source,
+      trace: first.trace as OpeningDto['trace'],
+      traceNote,
       ...voidedPart(first),
     };
   });
@@ -61,10 +78,23 @@ export function openingsToWire(rows: readonly OpeningRecord[]): OpeningDto[] {
 
 /** A gap as the wire has it. Total. */
 export function traceGapToWire(
-  row: Voidable & { componentId: string; fromAt: Date; toAt: Date; note: string },
+  row: Voidable & {
+    componentId: string;
+    fromAt: Date;
+    fromKind: string;
+    fromText: string | null;
+    toAt: Date;
+    toKind: string;
+    toText: string | null;
+    note: string;
+  },
 ): TraceGapDto {
-  const { id, componentId, fromAt, toAt, note } = row;
-  return { id, componentId, from: toWire(fromAt), to: toWire(toAt), note, ...voidedPart(row) };
+  const { id, componentId, fromAt, fromKind, fromText, toAt, toKind, toText, note } = row;
+  return {
+    ...{ id, componentId, from: toWire(fromAt), fromPrecision: precisionOf(fromKind), fromText },
+    ...{ to: toWire(toAt), toPrecision: precisionOf(toKind), toText, note },
+    ...voidedPart(row),
+  };
 }
 
 /** An acceptance as the wire has it. Total. */
@@ -72,17 +102,19 @@ export function gapAcceptanceToWire(
   row: Voidable & {
     componentId: string;
     traceGapId: string | null;
+    openingId: string | null;
     acceptedBy: string;
     reference: string;
     cycles: bigint | null;
     minutes: bigint | null;
   },
 ): GapAcceptanceDto {
-  const { id, componentId, traceGapId, acceptedBy, reference, cycles, minutes } = row;
+  const { id, componentId, traceGapId, openingId, acceptedBy, reference, cycles, minutes } = row;
   return {
     id,
     componentId,
     traceGapId,
+    openingId,
     acceptedBy,
     reference,
     cycles: whole(cycles),
@@ -93,16 +125,22 @@ export function gapAcceptanceToWire(
 
 /** An overhaul or shop visit as the wire has it. Total. */
 export function resetToWire(
-  row: Voidable & { componentId: string; kind: string; at: Date; evidence: string },
+  row: Voidable & Told & { componentId: string; kind: string; at: Date; evidence: string },
 ): ResetDto {
   const { id, componentId, kind, at, evidence } = row;
-  return { id, componentId, kind: kind as ResetDto['kind'], at: toWire(at), evidence, ...voidedPart(row) };
+  return {
+    ...{ id, componentId, kind: kind as ResetDto['kind'], at: toWire(at), ...momentPart(row), evidence },
+    ...voidedPart(row),
+  };
 }
 
 /** A change of rating as the wire has it. Total. */
 export function ratingChangeToWire(
-  row: Voidable & { componentId: string; at: Date; source: string; rating: { code: string } },
+  row: Voidable & Told & { componentId: string; at: Date; source: string; rating: { code: string } },
 ): RatingChangeDto {
   const { id, componentId, at, source, rating } = row;
-  return { id, componentId, at: toWire(at), ratingCode: rating.code, source, ...voidedPart(row) };
+  return {
+    ...{ id, componentId, at: toWire(at), ...momentPart(row), ratingCode: rating.code, source },
+    ...voidedPart(row),
+  };
 }

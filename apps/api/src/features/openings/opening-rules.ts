@@ -22,6 +22,7 @@ const BASIS_WORDS = {
   new: 'since new',
   overhaul: 'since overhaul',
   'shop-visit': 'since shop visit',
+  repair: 'since repair',
 } as const;
 
 /** Locks what the opening is of, so that of two at once the second sees the first. Refuses: NOT_FOUND. */
@@ -121,7 +122,7 @@ async function refuseBesideOthers(
       ? others.some((row) => exceeds(totalOf(others.filter(({ basis }) => basis === row.basis)), own))
       : exceeds(own, sinceNew);
   if (beyond) {
-    const reason = 'More would be counted since overhaul or shop visit than since new.';
+    const reason = 'More would be counted since an overhaul, shop visit or repair than since new.';
     refuse({
       code: 'REFUSED_BY_FACTS',
       field: 'rows',

@@ -12,7 +12,9 @@ import {
   Min,
   ValidateNested,
 } from 'class-validator';
+import { BoundaryDto } from '../../platform/http/boundary.dto.js';
 import { IsInstantText, IsText } from '../../platform/http/field-forms.js';
+import { ConsequencesDto } from '../../records/consequences/consequences.dto.js';
 
 /** What had been used at one rating. */
 export class NewOpeningRowDto {
@@ -54,13 +56,20 @@ export class NewOpeningDto {
   @IsUUID()
   airframeId?: string;
 
-  /** The instant at which it holds; everything before is in it. */
+  /** The instant at which it holds; everything before is in it. Or `boundary`. */
+  @IsOptional()
   @IsInstantText()
-  at!: string;
+  at?: string;
+
+  /** When it holds, by a log page or a day. */
+  @IsOptional()
+  @ValidateNested()
+  @Type(() => BoundaryDto)
+  boundary?: BoundaryDto;
 
   /** What it is counted from. */
-  @IsIn(['new', 'overhaul', 'shop-visit'])
-  basis!: 'new' | 'overhaul' | 'shop-visit';
+  @IsIn(['new', 'overhaul', 'shop-visit', 'repair'])
+  basis!: 'new' | 'overhaul' | 'shop-visit' | 'repair';
 
   /** The model whose ratings are named, for a part that is in no engine. */
   @IsOptional()
@@ -78,6 +87,20 @@ export class NewOpeningDto {
   @MaxLength(200)
   @IsText()
   source!: string;
+
+  /**
+   * How well the records behind it show it: 'shown', an unbroken trace; 'stated', a statement alone; 'not-shown', a gap,
+   * by which lives that rest on it are not verified. 'shown' unless told.
+   */
+  @IsOptional()
+  @IsIn(['shown', 'stated', 'not-shown'])
+  trace?: 'shown' | 'stated' | 'not-shown';
+
+  /** Who states it, or what is missing; asked for unless its trace is shown. */
+  @IsOptional()
+  @MaxLength(500)
+  @IsText({ lines: true })
+  traceNote?: string | null;
 }
 
 /** Why a fact is voided. */
@@ -102,9 +125,19 @@ export class OpeningDto {
   componentId!: string | null;
   airframeId!: string | null;
   at!: string;
-  basis!: 'new' | 'overhaul' | 'shop-visit';
+  precision!: 'minute' | 'page' | 'day';
+  /** What was typed where it is no instant. */
+  text!: string | null;
+  basis!: 'new' | 'overhaul' | 'shop-visit' | 'repair';
   rows!: OpeningRowDto[];
   source!: string;
+  trace!: 'shown' | 'stated' | 'not-shown';
+  traceNote!: string | null;
   voided!: boolean;
   voidReason!: string | null;
+}
+
+/** A balance, and what recording or voiding it did. */
+export class RecordedOpeningDto extends OpeningDto {
+  consequences!: ConsequencesDto;
 }

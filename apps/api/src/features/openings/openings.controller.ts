@@ -4,7 +4,7 @@ import type { Actor } from '../../platform/access/actor.js';
 import { CurrentActor } from '../../platform/access/current-actor.js';
 import { ActKey, type ActRequest } from '../../platform/http/act-key.js';
 import { Id } from '../../platform/http/id.js';
-import { NewOpeningDto, OpeningDto, VoidFactDto } from './opening.dto.js';
+import { NewOpeningDto, OpeningDto, RecordedOpeningDto, VoidFactDto } from './opening.dto.js';
 import { OpeningsService } from './openings.service.js';
 
 @ApiTags('openings')
@@ -24,7 +24,7 @@ export class OpeningsController {
     @CurrentActor() actor: Actor,
     @ActKey() act: ActRequest,
     @Body() asked: NewOpeningDto,
-  ): Promise<OpeningDto> {
+  ): Promise<RecordedOpeningDto> {
     return this.openings.add(actor, act, asked);
   }
 
@@ -36,7 +36,7 @@ export class OpeningsController {
     @ActKey() act: ActRequest,
     @Id() id: string,
     @Body() { reason }: VoidFactDto,
-  ): Promise<OpeningDto> {
+  ): Promise<RecordedOpeningDto> {
     return this.openings.void(actor, act, { id, reason });
   }
 }

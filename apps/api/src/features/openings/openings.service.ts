@@ -4,15 +4,18 @@ import { Database, type Tx } from '../../platform/database/database.js';
 import { newId } from '../../platform/database/uuid.js';
 import type { ActRequest } from '../../platform/http/act-key.js';
 import { Acts } from '../../platform/http/acts.js';
-import { momentOf } from '../../platform/http/instants.js';
+import { toInstant, toWire } from '../../platform/http/instants.js';
 import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
 import { Clock } from '../../platform/time/clock.js';
-import { refuseFuture } from '../../platform/time/refuse-future.js';
+import { type Before, Consequences } from '../../records/consequences/consequences.js';
 import { DuePoints } from '../../records/due-points/due-points.js';
 import { Journal } from '../../records/journal/journal.js';
+import { refuseFutureBoundary } from '../../records/stays/future-boundary.js';
+import { resolveMoment } from '../../records/stays/told-moment.js';
 import { openingsToWire } from './facts.mapper.js';
-import type { NewOpeningDto, OpeningDto } from './opening.dto.js';
+import type { NewOpeningDto, OpeningDto, RecordedOpeningDto } from './opening.dto.js';
 import { lockSubject, openingRatings, refuseOpening, type Subject } from './opening-rules.js';
+import { toldBoundary, toldColumns } from './told-boundary.js';
 
 /** Balances brought in from older records. */
 @Injectable()
@@ -22,6 +25,7 @@ export class OpeningsService {
     private readonly acts: Acts,
     private readonly journal: Journal,
     private readonly duePoints: DuePoints,
+    private readonly consequences: Consequences,
     private readonly clock: Clock,
   ) {}
 
@@ -40,13 +44,28 @@ export class OpeningsService {
    * Refuses: INVALID_FIELDS, NOT_FOUND, IN_THE_FUTURE, BEFORE_MANUFACTURE, ALREADY_EXISTS (this basis has one: void it
    * first), REFUSED_BY_FACTS (a stay or flight before it would be counted twice, or more since overhaul than since new).
    */
-  add(actor: Actor, act: ActRequest, asked: NewOpeningDto): Promise<OpeningDto> {
+  add(actor: Actor, act: ActRequest, asked: NewOpeningDto): Promise<RecordedOpeningDto> {
     const { operatorId } = actor;
     const subject = subjectOf(asked);
-    const at = momentOf(asked.at);
-    refuseFuture(at, 'at', this.clock.now());
+    const boundary = toldBoundary({
+      ...{ at: asked.at, boundary: asked.boundary },
+      ...{ field: 'at', boundaryField: 'boundary' },
+    });
+    const trace = traceOf(asked);
     return this.acts.perform(actor, act, async (tx) => {
       await lockSubject(tx, operatorId, subject);
+      const now = this.clock.now();
+      const whose = asked.boundary?.airframeId ?? subject.airframeId;
+      const moment = await resolveMoment(
+        tx,
+        operatorId,
+        boundary,
+        { componentId: subject.componentId, airframeId: whose, now },
+        'boundary',
+      );
+      const { at } = moment;
+      refuseFutureBoundary(boundary, toInstant(at), now, 'at');
+      const before = await this.before(tx, operatorId, subject);
       await refuseOpening(tx, operatorId, { subject, at, asked });
       const ratings = await openingRatings(tx, operatorId, { subject, asked });
       const number = await this.journal.number(tx);
@@ -59,14 +78,17 @@ export class OpeningsService {
       }));
       const { basis, source } = asked;
       await tx.opening.createMany({
-        data: rows.map((row) => ({ operatorId, ...subject, at, basis, source, recordedSeq: number, ...row })),
+        data: rows.map((row) => ({
+          ...{ operatorId, ...subject, ...toldColumns(moment), basis, source, ...trace },
+          ...{ recordedSeq: number, ...row },
+        })),
       });
       await this.dueAgain(tx, operatorId, subject);
       const body = {
         ...subject,
-        at: asked.at,
-        basis,
-        source,
+        at: toWire(at),
+        ...(moment.kind === 'instant' ? {} : { atTold: { kind: moment.kind, text: moment.text } }),
+        ...{ basis, source, ...trace },
         rows: rows.map((row, index) => ({ ...row, ratingCode: asked.rows[index]?.ratingCode ?? null })),
       };
       await this.journal.append(tx, actor, {
@@ -82,7 +104,10 @@ export class OpeningsService {
       );
       return {
         status: 201,
-        body: orNotFound(written, 'opening balance'),
+        body: {
+          ...orNotFound(written, 'opening balance'),
+          consequences: await this.consequences.since(tx, operatorId, before),
+        },
         number,
         resource: `/api/openings/${written?.id ?? ''}`,
       };
@@ -94,7 +119,7 @@ export class OpeningsService {
     actor: Actor,
     act: ActRequest,
     { id, reason }: { readonly id: string; readonly reason: string },
-  ): Promise<OpeningDto> {
+  ): Promise<RecordedOpeningDto> {
     const { operatorId } = actor;
     return this.acts.perform(actor, act, async (tx) => {
       const found = orNotFound(
@@ -104,6 +129,7 @@ export class OpeningsService {
       const { componentId, airframeId, basis, recordedSeq } = found;
       const subject: Subject = { componentId, airframeId };
       await lockSubject(tx, operatorId, subject);
+      const before = await this.before(tx, operatorId, subject);
       const number = await this.journal.number(tx);
       const { count } = await tx.opening.updateMany({
         where: { operatorId, ...subject, basis, recordedSeq, voidedSeq: null },
@@ -125,11 +151,20 @@ export class OpeningsService {
       );
       return {
         status: 200,
-        body: orNotFound(voided, 'opening balance'),
+        body: {
+          ...orNotFound(voided, 'opening balance'),
+          consequences: await this.consequences.since(tx, operatorId, before),
+        },
         number,
         resource: `/api/openings/${id}`,
       };
     });
+  }
+
+  private before(tx: Tx, operatorId: number, { componentId, airframeId }: Subject): Promise<Before> {
+    return componentId === null
+      ? this.consequences.beforeOnAirframes(tx, operatorId, airframeId === null ? [] : [airframeId], true)
+      : this.consequences.beforeOfComponents(tx, operatorId, [componentId], { from: null });
   }
 
   private async dueAgain(tx: Tx, operatorId: number, { componentId, airframeId }: Subject): Promise<void> {
@@ -194,6 +229,20 @@ function subjectOf({ componentId, airframeId, basis, rows }: NewOpeningDto): Sub
   ];
   if (fields.length > 0) refuse({ code: 'INVALID_FIELDS', fields });
   return { componentId: componentId ?? null, airframeId: airframeId ?? null };
+}
+
+/** How well it is shown. Refuses: INVALID_FIELDS (nothing says who states it, or what is missing). */
+function traceOf({ trace = 'shown', traceNote = null }: NewOpeningDto) {
+  if (trace !== 'shown' && traceNote === null)
+    refuse({
+      code: 'INVALID_FIELDS',
+      fields: [
+        trace === 'stated'
+          ? { field: 'traceNote', reason: 'Who states it is not told.', fix: 'Name the statement.' }
+          : { field: 'traceNote', reason: 'What is missing is not told.', fix: 'Tell what is missing.' },
+      ],
+    });
+  return { trace, traceNote: trace === 'shown' ? null : traceNote };
 }
 
 function idOf({ componentId, airframeId }: Subject): string {

@@ -5,6 +5,7 @@ import type { ActRequest } from '../../platform/http/act-key.js';
 import { Acts } from '../../platform/http/acts.js';
 import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
 import { Clock } from '../../platform/time/clock.js';
+import { Consequences } from '../../records/consequences/consequences.js';
 import { Projections } from '../../records/due-points/projections.js';
 import { Journal } from '../../records/journal/journal.js';
 import { lockComponent } from './moment.js';
@@ -16,7 +17,7 @@ export type VoidableFact = 'trace-gap' | 'gap-acceptance' | 'reset' | 'rating-ch
 const WORDS: Readonly<Record<VoidableFact, string>> = {
   'trace-gap': 'gap',
   'gap-acceptance': 'acceptance',
-  reset: 'overhaul or shop visit',
+  reset: 'overhaul, shop visit or repair',
   'rating-change': 'change of rating',
 };
 
@@ -27,6 +28,7 @@ export class VoidFactsService {
     private readonly acts: Acts,
     private readonly journal: Journal,
     private readonly projections: Projections,
+    private readonly consequences: Consequences,
     private readonly clock: Clock,
   ) {}
 
@@ -41,6 +43,9 @@ export class VoidFactsService {
     return this.acts.perform(actor, act, async (tx) => {
       const { componentId } = orNotFound(await find(tx, operatorId, fact, id), WORDS[fact]);
       await lockComponent(tx, operatorId, componentId, this.clock.now());
+      const before = await this.consequences.beforeOfComponents(tx, operatorId, [componentId], {
+        from: null,
+      });
       const number = await this.journal.number(tx);
       const voided = await write(tx, fact, {
         where: { operatorId, id, voidedSeq: null },
@@ -56,7 +61,8 @@ export class VoidFactsService {
         about: [componentId],
         key: act.key,
       });
-      const body: VoidedFactDto = { id, componentId, voided: true, voidReason: reason };
+      const consequences = await this.consequences.since(tx, operatorId, before);
+      const body: VoidedFactDto = { id, componentId, voided: true, voidReason: reason, consequences };
       return { status: 200, body, number, resource: `/api/components/${componentId}/facts` };
     });
   }

@@ -1,6 +1,7 @@
 import { Type } from 'class-transformer';
 import { IsNotEmpty, IsOptional, IsString, IsUUID, MaxLength, ValidateNested } from 'class-validator';
 import { BoundaryDto } from '../../platform/http/boundary.dto.js';
+import { ConsequencesDto } from '../../records/consequences/consequences.dto.js';
 
 /** A component put to a place: into a slot, or to a location. */
 export class PlacementDto {
@@ -52,10 +53,12 @@ export class PlacedStayDto {
   precision!: 'minute' | 'page' | 'day';
   /** The stay that ended by it, if any. */
   endedStayId!: string | null;
+  consequences!: ConsequencesDto;
 }
 
 /** The stay that was voided. */
 export class VoidedStayDto {
   id!: string;
   componentId!: string;
+  consequences!: ConsequencesDto;
 }

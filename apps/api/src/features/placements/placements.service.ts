@@ -5,10 +5,13 @@ import type { Tx } from '../../platform/database/database.js';
 import type { ActRequest } from '../../platform/http/act-key.js';
 import { Acts } from '../../platform/http/acts.js';
 import { toBoundary } from '../../platform/http/boundary.dto.js';
-import { instantToWire } from '../../platform/http/instants.js';
+import { fromInstant, instantToWire } from '../../platform/http/instants.js';
 import { refuse } from '../../platform/problems/refusal.error.js';
+import { Clock } from '../../platform/time/clock.js';
+import { Consequences } from '../../records/consequences/consequences.js';
 import { Projections } from '../../records/due-points/projections.js';
 import { Journal } from '../../records/journal/journal.js';
+import { airframesOfSlots } from '../../records/stays/stay-facts.js';
 import { Stays } from '../../records/stays/stays.js';
 import type { PlacedStayDto, PlacementDto, VoidedStayDto } from './placement.dto.js';
 
@@ -20,6 +23,8 @@ export class PlacementsService {
     private readonly stays: Stays,
     private readonly journal: Journal,
     private readonly projections: Projections,
+    private readonly consequences: Consequences,
+    private readonly clock: Clock,
   ) {}
 
   /** Records a stay, ending the open one at a location. Refuses as planPlacement does; NOT_FOUND. */
@@ -29,6 +34,10 @@ export class PlacementsService {
       const place = await placeOf(tx, operatorId, dto);
       const boundary = toBoundary(dto.boundary);
       const until = dto.until === undefined ? null : toBoundary(dto.until, 'until');
+      const before = await this.consequences.beforeOfComponents(tx, operatorId, [dto.componentId], {
+        airframeIds: await airframesOf(tx, operatorId, place, this.clock.now()),
+        from: boundary.kind === 'instant' ? fromInstant(boundary.at) : null,
+      });
       const number = await this.journal.number(tx);
       const placed = await this.stays.place(
         tx,
@@ -67,6 +76,7 @@ export class PlacementsService {
         at,
         precision: placed.precision,
         endedStayId: placed.endedStayId,
+        consequences: await this.consequences.since(tx, operatorId, before),
       };
       return { status: 201, body, resource: `/api/components/${dto.componentId}` };
     });
@@ -75,6 +85,16 @@ export class PlacementsService {
   /** Voids a stay that was recorded wrongly; it stays to be seen, with the reason. Refuses: NOT_FOUND, ALREADY_VOIDED. */
   void(actor: Actor, act: ActRequest, stayId: string, reason: string): Promise<VoidedStayDto> {
     return this.acts.perform(actor, act, async (tx) => {
+      const stay = await tx.stay.findUnique({
+        where: { operatorId_id: { operatorId: actor.operatorId, id: stayId } },
+        select: { componentId: true, fromAt: true },
+      });
+      const before = await this.consequences.beforeOfComponents(
+        tx,
+        actor.operatorId,
+        stay === null ? [] : [stay.componentId],
+        { from: stay?.fromAt ?? null },
+      );
       const number = await this.journal.number(tx);
       const componentId = await this.stays.void(tx, actor.operatorId, { stayId, reason, number });
       await this.projections.ofComponents(tx, actor.operatorId, [componentId]);
@@ -86,7 +106,9 @@ export class PlacementsService {
         about: [stayId],
         key: act.key,
       });
-      return { status: 200, body: { id: stayId, componentId }, resource: `/api/components/${componentId}` };
+      const consequences = await this.consequences.since(tx, actor.operatorId, before);
+      const body = { id: stayId, componentId, consequences };
+      return { status: 200, body, resource: `/api/components/${componentId}` };
     });
   }
 }
@@ -124,4 +146,9 @@ async function subjectsOf(tx: Tx, operatorId: number, componentId: string, place
   return [componentId, slot.componentId, slot.positionId, slot.position?.airframeId].filter(
     (id) => id !== null && id !== undefined,
   );
+}
+
+/** The airframes that a slot hangs on now. */
+async function airframesOf(tx: Tx, operatorId: number, place: Place, now: Date): Promise<string[]> {
+  return place.kind === 'slot' ? airframesOfSlots(tx, operatorId, [place.slotId], now) : [];
 }

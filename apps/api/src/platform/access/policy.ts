@@ -75,6 +75,8 @@ export const POLICY: Readonly<Record<string, Authority>> = {
   'GET /api/components/:id/counters': 'signed-in',
   'GET /api/airframes/:id/counters': 'signed-in',
   'GET /api/counter-flights': 'signed-in',
+  'GET /api/components/:id/overruns': 'signed-in',
+  'GET /api/airframes/:id/overruns': 'signed-in',
   'GET /api/airframes/:id/openings': 'signed-in',
   'POST /api/openings': KEEPERS,
   'POST /api/openings/:id/void': KEEPERS,

@@ -16,6 +16,7 @@ import { lockRunning } from '../usage/lock-running.js';
 import { Use, type Uses } from '../usage/use.js';
 import type { StoredExposure } from '../usage/use-facts.js';
 import type { DuePointRow } from './due-point-row.js';
+import { keepLateFrom } from './late-from.js';
 
 /** Due points in the carrier's clock: constant while nothing but flying happens, so 'remaining' is never stored. */
 @Injectable()
@@ -48,6 +49,7 @@ export class DuePoints {
       where: { operatorId, OR: [{ componentId: { in: [...componentIds] } }, ...ofAirframes] },
     });
     await write(tx, operatorId, rows);
+    await keepLateFrom(tx, operatorId, componentIds, airframeIds);
   }
 
   /** Writes again the due points of the requirements of one code, whatever they are for. */
@@ -60,6 +62,7 @@ export class DuePoints {
     const rows = await this.requirements.fromFacts(tx, operatorId, scope, code);
     await tx.duePoint.deleteMany({ where: { operatorId, requirement: { is: { operatorId, code } } } });
     await write(tx, operatorId, rows);
+    await keepLateFrom(tx, operatorId, scope.componentIds, scope.airframeIds);
   }
 
   /** The due points as the records say they are now, nothing written. */

@@ -1,0 +1,153 @@
+import type { DimensionDue } from '@strutbook/domain/due/dimension-due.js';
+import { overrunsIn, segmentsOfDuty } from '@strutbook/domain/life/overruns.js';
+import { addDays } from '@strutbook/domain/units/calendar.js';
+import { ceil, type Fraction, floor, fraction, subtract, ZERO } from '@strutbook/domain/units/fraction.js';
+import { overlapOf } from '@strutbook/domain/usage/carried-by.js';
+import type { Tx } from '../../platform/database/database.js';
+import { dayOf, toInstant } from '../../platform/http/instants.js';
+import { dayBegins, zoneOf } from '../requirements/marks.js';
+import type { Standing, Standings } from '../requirements/standings.js';
+import type { CounterSources } from '../requirements/subject-counters.js';
+import type { Scope } from '../requirements/subjects.js';
+import { type PastDuty, pastDuties } from './past-duties.js';
+import type { FoundOverrun, LimitBehind } from './past-overrun.js';
+import { runsOfSubjects, type SubjectRuns } from './subject-runs.js';
+
+/** A duty as it stood at the end of a time, with what that time was. */
+interface Hold {
+  readonly standing: Standing;
+  readonly from: Date | null;
+  /** When it was done, or ended to count; null: it is due still. */
+  readonly until: Date | null;
+}
+
+/**
+ * The times over which something flew on beyond a duty that was due: those that go on, and those that ended when the duty
+ * was done at last, or when what it was counted from began anew. What was due is asked of the standings as of then.
+ */
+export async function overrunsOfDuties(
+  tx: Tx,
+  operatorId: number,
+  scope: Scope,
+  { standings, ...sources }: CounterSources & { readonly standings: Standings },
+): Promise<FoundOverrun[]> {
+  const now = await standings.of(tx, operatorId, scope);
+  if (now.length === 0) return [];
+  const open = now
+    .filter(isOver)
+    .map((standing): Hold => ({ standing, from: lastDone(standing), until: null }));
+  const past = await pastDuties(tx, operatorId, now, sources);
+  const ended: Hold[] = [];
+  for (const [moment, duties] of byMoment(past)) {
+    const then = await standings.of(tx, operatorId, scopeOf(duties), { at: new Date(moment - 1) });
+    for (const standing of then) {
+      const { subject, requirement } = standing;
+      const isMeant = duties.some((duty) => duty.subject.id === subject.id && duty.code === requirement.code);
+      if (isMeant && isOver(standing))
+        ended.push({ standing, from: lastDone(standing), until: new Date(moment) });
+    }
+  }
+  const holds = [...open, ...ended];
+  if (holds.length === 0) return [];
+  const runs = await runsOfSubjects(
+    tx,
+    operatorId,
+    holds.map(({ standing: { subject }, from, until }) => ({ subject, from, until })),
+    sources,
+  );
+  return holds.flatMap((hold, index) => {
+    const ran = runs[index];
+    return ran === undefined ? [] : overrunsOf(hold, ran);
+  });
+}
+
+function isOver({ due }: Standing): boolean {
+  return due.kind === 'open' && due.status === 'over';
+}
+
+function lastDone({ done }: Standing): Date | null {
+  return done.at(-1)?.at ?? null;
+}
+
+function byMoment(past: readonly PastDuty[]): ReadonlyMap<number, readonly PastDuty[]> {
+  const groups = new Map<number, PastDuty[]>();
+  for (const duty of past) {
+    const moment = duty.until.getTime();
+    groups.set(moment, [...(groups.get(moment) ?? []), duty]);
+  }
+  return groups;
+}
+
+function scopeOf(duties: readonly PastDuty[]): Scope {
+  return {
+    componentIds: [...new Set(duties.flatMap(({ subject }) => subject.componentId ?? []))],
+    airframeIds: [
+      ...new Set(
+        duties.flatMap(({ subject }) =>
+          subject.kind === 'component'
+            ? []
+            : [subject.kind === 'position' ? subject.ofAirframeId : subject.id],
+        ),
+      ),
+    ],
+  };
+}
+
+function overrunsOf(hold: Hold, ran: SubjectRuns): FoundOverrun[] {
+  const { due } = hold.standing;
+  if (due.kind !== 'open') return [];
+  const isLast = hold.standing.requirement.combine === 'last';
+  const dues = due.dues.filter((each) => isLast || each.status === 'over');
+  return dues.flatMap((each) => inDimension(hold, each, ran));
+}
+
+function inDimension(hold: Hold, due: DimensionDue, ran: SubjectRuns): FoundOverrun[] {
+  const { standing } = hold;
+  const { subject, requirement } = standing;
+  const isLast = requirement.combine === 'last';
+  const base = {
+    ...{ componentId: subject.componentId, airframeId: subject.airframeId, positionId: subject.positionId },
+    limit: limitOf(standing, due),
+    ...(isLast ? { lastOf: `${requirement.id} ${subject.id} ${hold.until?.getTime() ?? ''}` } : {}),
+  };
+  if (due.dueOn !== null) return byCalendar(hold, due.dueOn, ran).map((found) => ({ ...base, ...found }));
+  const { dimension } = due;
+  if (due.dueAt === null || (dimension !== 'minutes' && dimension !== 'cycles')) return [];
+  const before = dimension === 'minutes' ? exact(ran.before.minutes) : ran.before.cycles;
+  if (before === null) return [];
+  const runs = dimension === 'minutes' ? ran.inMinutes : ran.inCycles;
+  return overrunsIn(segmentsOfDuty(subtract(due.dueAt, before), runs)).map(({ parts, by }) => ({
+    ...base,
+    ...{ dimension, parts, by: ceil(by), isOpen: hold.until === null },
+  }));
+}
+
+function exact(minutes: number | null): Fraction | null {
+  return minutes === null ? null : fraction(minutes);
+}
+
+/** A day is good through its end: what took off after it was beyond. */
+function byCalendar(
+  { standing, until }: Hold,
+  dueOn: string,
+  { spans }: SubjectRuns,
+): Pick<FoundOverrun, 'dimension' | 'parts' | 'by' | 'isOpen'>[] {
+  const zone = standing.counters.clock?.dayZone ?? zoneOf(standing.subject);
+  const beyond = {
+    from: toInstant(dayBegins(dayOf(addDays(dueOn, 1)), zone)),
+    to: until === null ? null : toInstant(until),
+  };
+  const parts = spans.flatMap(({ carrierId: clock, cycleRuleId, ...span }) => {
+    const over = overlapOf(beyond, span);
+    return over === null ? [] : [{ clock, cycleRuleId, ...over, allowance: ZERO }];
+  });
+  return parts.length === 0 ? [] : [{ dimension: 'days', parts, by: null, isOpen: until === null }];
+}
+
+function limitOf({ requirement }: Standing, { dueAt, dueOn }: DimensionDue): LimitBehind {
+  const { id, code, title, document, revision } = requirement;
+  return {
+    ...{ kind: 'requirement', id, document, revision, requirement: `${code} ${title}`, dueOn },
+    amount: dueAt === null ? null : floor(dueAt),
+  };
+}
