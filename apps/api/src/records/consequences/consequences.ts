@@ -54,7 +54,7 @@ export class Consequences {
     const componentIds = await withAllBeneath(tx, operatorId, ids);
     const hungOn = await airframesEverHungOn(tx, operatorId, componentIds);
     const scope = { componentIds, airframeIds: [...new Set([...hungOn, ...airframeIds])] };
-    return this.before(tx, operatorId, scope, await hasFlownSince(tx, operatorId, scope.airframeIds, from));
+    return this.before(tx, operatorId, scope, await hasFlownSince(tx, operatorId, scope, from));
   }
 
   /** What is newly reached, passed, not known or flown over since, once the act's projections are written. */
@@ -84,18 +84,20 @@ export class Consequences {
   }
 }
 
+/** Whether an airframe of the scope, or one that carried a component of it, landed after an instant (null: ever). */
 async function hasFlownSince(
   tx: Tx,
   operatorId: number,
-  airframeIds: readonly string[],
+  { componentIds, airframeIds }: Scope,
   from: Date | null,
 ): Promise<boolean> {
-  const flown = await tx.carrier.findFirst({
-    where: {
-      ...{ operatorId, id: { in: [...airframeIds] } },
-      lastLandingAt: from === null ? { not: null } : { gt: from },
-    },
-    select: { id: true },
-  });
-  return flown !== null;
+  const [row] = await tx.$queryRaw<{ flown: boolean }[]>`
+    SELECT EXISTS (
+      SELECT FROM carrier a
+       WHERE a.operator_id = ${operatorId}::int AND a.last_landing_at > coalesce(${from}::timestamptz, '-infinity')
+         AND (a.id = ANY (${[...airframeIds]}::uuid[]) OR a.id IN (
+           SELECT c.airframe_id FROM exposure e
+             JOIN carrier c ON c.operator_id = e.operator_id AND c.id = e.carrier_id
+            WHERE e.operator_id = ${operatorId}::int AND e.component_id = ANY (${[...componentIds]}::uuid[])))) AS flown`;
+  return row?.flown === true;
 }

@@ -74,13 +74,15 @@ export async function reachedLimits(
   return rows.map((row) => ({ ...row, dueAt: Number(row.dueAt), reading: Number(row.reading) }));
 }
 
-/** Those of `after` that were not among `before`. Total. */
+/** Those of `after` that were not among `before`: one that was reached and is passed now is told again. Total. */
 export function newlyReached(before: readonly PassedPoint[], after: readonly PassedPoint[]): PassedPoint[] {
   const keyOf = (point: PassedPoint) =>
-    [point.componentId ?? point.positionId ?? point.airframeId, point.requirementId, point.dimension].join(
-      ' ',
-    );
-  const known = new Set(before.map(keyOf));
+    [
+      point.componentId ?? point.positionId ?? point.airframeId,
+      ...[point.requirementId, point.dimension, point.dueAt < point.reading ? 'passed' : 'reached'],
+    ].join(' ');
+  // What was passed and is only reached now is no news.
+  const known = new Set(before.flatMap((point) => [keyOf(point), keyOf({ ...point, dueAt: point.reading })]));
   return after.filter((point) => !known.has(keyOf(point)));
 }
 
