@@ -12,6 +12,7 @@ const RULE = {
 };
 const limit = (cycles: number, effective = 0): LifeLimit => ({
   ...{ id: `l${cycles}`, partNumber: 'P', modelId: 'm', revisionId: `rev ${effective}`, ratingId: null },
+  ...{ basis: 'manual', document: 'Manual', recorded: 1 },
   ...{ effectiveAt: at(effective), kind: 'limited', cycles, minutes: null },
 });
 const piece = (from: number, to: number | null, flights: number, clock = 'pos-1'): LifePiece => ({
@@ -28,6 +29,8 @@ const history = (change: Partial<LifeHistory<LifeLimit>>): LifeHistory<LifeLimit
   methodOf: () => 'pro-rata',
   gaps: [],
   acceptance: null,
+  daysAt: () => undefined,
+  dayEnds: (on) => at(Date.parse(`${on}T24:00:00Z`) / 60_000),
   ...change,
 });
 
@@ -44,7 +47,7 @@ describe('spans flown over a life limit', () => {
       dimension: 'cycles',
       by: fraction(3),
       isOpen: false,
-      limit: { id: 'l100' },
+      row: { id: 'l100' },
       parts: [{ clock: 'pos-1', from: 10, to: 20, allowance: fraction(40) }],
     });
   });
@@ -80,6 +83,29 @@ describe('spans flown over a life limit', () => {
     const gaps = [{ id: 'g', description: 'no log', from: at(5) }];
     expect(lifeOverruns(history({ gaps, pieces: [piece(0, 10, 200)] }))).toEqual([]);
     expect(lifeOverruns(history({ openings: [], pieces: [piece(0, 10, 200)] }))).toEqual([]);
+  });
+
+  it('begin after the last day of a calendar life, where the part flies on', () => {
+    const limits: LifeLimit[] = [
+      {
+        ...limit(100),
+        ...{ kind: 'limited', cycles: null, minutes: null },
+        calendar: [{ limitId: 'c', span: 30, unit: 'days', countedFrom: 'new', monthRule: 'same-day' }],
+      },
+    ];
+    const days = { new: '1970-01-01', 'first-installation': null, overhaul: null } as const;
+    const daysAt = () => ({ ...days, today: '1970-03-01' });
+    const pieces = [piece(0, 20_000, 2), piece(20_000, 60_000, 3), piece(60_000, null, 1, 'pos-2')];
+
+    expect(lifeOverruns(history({ limits, daysAt, pieces }))).toMatchObject([
+      {
+        ...{ dimension: 'days', goodThrough: '1970-01-31', isOpen: true },
+        parts: [
+          { clock: 'pos-1', from: 31 * 1440, to: 60_000 },
+          { clock: 'pos-2', from: 60_000, to: null },
+        ],
+      },
+    ]);
   });
 
   it('are parted by a segment that ended within the limit', () => {

@@ -1,9 +1,12 @@
+import type { CalendarDate } from '../units/calendar.js';
 import { add, compare, type Fraction, fraction, negate, subtract, ZERO } from '../units/fraction.js';
 import type { Instant } from '../units/minutes.js';
+import { overlapOf } from '../usage/carried-by.js';
 import { type Counts, equalCounts, zeroCounts } from '../usage/counts.js';
 import type { CycleRule } from '../usage/cycle-rule.js';
 import type { RanSpan } from '../usage/pieces-of-use.js';
 import { type Opening, totals } from '../usage/totals.js';
+import type { LifeDays } from './calendar-life.js';
 import type { LifeMethod, TraceAcceptance, TraceGap } from './life.js';
 import { lifeOf } from './limited-life.js';
 import { type LifeLimit, limitsInForce } from './limits-in-force.js';
@@ -84,13 +87,20 @@ export interface LifeHistory<Limit extends LifeLimit> {
   readonly methodOf: (modelId: string) => LifeMethod;
   readonly gaps: readonly (TraceGap & { readonly from: Instant })[];
   readonly acceptance: TraceAcceptance | null;
+  /** The days calendar lives count from as known at an instant (null: now), which is its `today`. */
+  readonly daysAt: (at: Instant | null) => LifeDays | undefined;
+  /** The instant at which a day has ended where the part is. */
+  readonly dayEnds: (on: CalendarDate) => Instant;
 }
 
-/** An overrun of a life limit, in cycles or in minutes. */
-export interface LifeOverrun<Limit extends LifeLimit> extends Overrun {
-  readonly dimension: 'cycles' | 'minutes';
-  /** The limit that stood where it began. */
-  readonly limit: Limit | null;
+/** An overrun of a life limit: in cycles, in minutes, or beyond the last day, by days that its flights tell. */
+export interface LifeOverrun<Limit extends LifeLimit> extends Omit<Overrun, 'by'> {
+  readonly dimension: 'cycles' | 'minutes' | 'days';
+  readonly by: Fraction | null;
+  /** The last day it was good through; null for counters. */
+  readonly goodThrough: CalendarDate | null;
+  /** The row whose figure or day governed where it began. */
+  readonly row: Limit | null;
 }
 
 /**
@@ -103,18 +113,45 @@ export function lifeOverruns<Limit extends LifeLimit>(
   history: LifeHistory<Limit>,
 ): readonly LifeOverrun<Limit>[] {
   const segments = history.pieces.map((_, index) => segmentsOf(history, index));
-  return (['cycles', 'minutes'] as const).flatMap((dimension) => {
+  const counted = (['cycles', 'minutes'] as const).flatMap((dimension) => {
     const own = segments.flatMap((each) => each[dimension] ?? []);
     return overrunsIn(own).map((overrun) => {
       const begins = own.find((segment) => segment.from === overrun.parts[0]?.from);
-      return { ...overrun, dimension, limit: begins?.limit ?? null };
+      return { ...overrun, dimension, goodThrough: null, row: begins?.row ?? null };
     });
   });
+  return [...counted, ...calendarOverruns(history, segments)];
 }
 
-type InDimensions<Limit> = Partial<
-  Record<'cycles' | 'minutes', LimitSegment & { readonly limit: Limit | null }>
->;
+interface InDimensions<Limit extends LifeLimit> {
+  readonly cycles?: LimitSegment & { readonly row: Limit | null };
+  readonly minutes?: LimitSegment & { readonly row: Limit | null };
+  /** The last day it was good through while this piece ran. */
+  readonly days?: { readonly goodThrough: CalendarDate; readonly row: Limit | null };
+}
+
+/** What flew on after the last day of a calendar life; each last day is an overrun of its own. */
+function calendarOverruns<Limit extends LifeLimit>(
+  history: LifeHistory<Limit>,
+  segments: readonly InDimensions<Limit>[],
+): readonly LifeOverrun<Limit>[] {
+  const found = new Map<CalendarDate, LifeOverrun<Limit>>();
+  for (const [index, { days }] of segments.entries()) {
+    const piece = history.pieces[index];
+    if (days === undefined || piece === undefined) continue;
+    const { goodThrough, row } = days;
+    const { carrierId: clock, cycleRuleId, ...span } = piece;
+    const beyond = overlapOf({ from: history.dayEnds(goodThrough), to: null }, span);
+    if (beyond === null) continue;
+    const known = found.get(goodThrough);
+    found.set(goodThrough, {
+      ...{ dimension: 'days', goodThrough, by: null, row: known?.row ?? row },
+      parts: [...(known?.parts ?? []), { clock, cycleRuleId, ...beyond, allowance: ZERO }],
+      isOpen: piece.to === null,
+    });
+  }
+  return [...found.values()];
+}
 
 function segmentsOf<Limit extends LifeLimit>(
   history: LifeHistory<Limit>,
@@ -124,8 +161,10 @@ function segmentsOf<Limit extends LifeLimit>(
   if (piece === undefined || piece.modelId === null || equalCounts(piece.counts, zeroCounts)) return {};
   const { modelId, from, to, ratingId, carrierId: clock, cycleRuleId } = piece;
   const limits = limitsInForce(history.limits, { partNumber: history.partNumber, modelId, at: from });
-  const lifeAfter = (pieces: readonly LifePiece[], until: Instant | null) =>
-    lifeOf({
+  const lifeAfter = (pieces: readonly LifePiece[], until: Instant | null) => {
+    const days = history.daysAt(until);
+    return lifeOf({
+      ...(days === undefined ? {} : { days }),
       used: totals({ ...history, exposures: pieces }).byRating,
       limits,
       method: history.methodOf(modelId),
@@ -133,21 +172,36 @@ function segmentsOf<Limit extends LifeLimit>(
       traceGaps: history.gaps.filter((gap) => until === null || gap.from < until),
       acceptance: history.acceptance,
     });
+  };
   const before = lifeAfter(history.pieces.slice(0, index), from);
   const after = lifeAfter(history.pieces.slice(0, index + 1), to);
   if (before.kind !== 'limited' || after.kind !== 'limited') return {};
   const standing = limitAt(limits, ratingId);
-  const limit = limits.find((row) => row === standing) ?? null;
-  const segment = { clock, cycleRuleId, from, to, limit };
+  const governs = limits.find((limit) => limit === standing)?.governs;
+  const calendarId = after.calendar?.limitId;
+  const segment = { clock, cycleRuleId, from, to };
   return {
+    ...(after.goodThrough === null
+      ? {}
+      : {
+          days: {
+            goodThrough: after.goodThrough,
+            row: history.limits.find((row) => row.id === calendarId) ?? null,
+          },
+        }),
     ...(before.remainingExact === null || after.remainingExact === null
       ? {}
-      : { cycles: { ...segment, leftBefore: before.remainingExact, leftAfter: after.remainingExact } }),
+      : {
+          cycles: {
+            ...{ ...segment, row: governs?.cycles ?? null },
+            ...{ leftBefore: before.remainingExact, leftAfter: after.remainingExact },
+          },
+        }),
     ...(before.remainingMinutes === null || after.remainingMinutes === null
       ? {}
       : {
           minutes: {
-            ...segment,
+            ...{ ...segment, row: governs?.minutes ?? null },
             leftBefore: fraction(before.remainingMinutes),
             leftAfter: fraction(after.remainingMinutes),
           },

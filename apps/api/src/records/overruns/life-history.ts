@@ -1,12 +1,17 @@
+import { firstToEnd } from '@strutbook/domain/life/calendar-life.js';
 import type { LifeMethod } from '@strutbook/domain/life/life.js';
 import { type LifeHistory, type LifePiece, lifeOverruns } from '@strutbook/domain/life/overruns.js';
+import { calendarOf } from '@strutbook/domain/life/substantiation.js';
+import { addDays } from '@strutbook/domain/units/calendar.js';
 import { ceil, compare, type Fraction, fraction } from '@strutbook/domain/units/fraction.js';
 import { carriedBy } from '@strutbook/domain/usage/carried-by.js';
 import { subtractCounts } from '@strutbook/domain/usage/counts.js';
 import { piecesOfUse } from '@strutbook/domain/usage/pieces-of-use.js';
 import type { Tx } from '../../platform/database/database.js';
-import { fromInstant, toInstant } from '../../platform/http/instants.js';
+import { dayOf, fromInstant, toInstant } from '../../platform/http/instants.js';
+import { type DayFacts, lifeDays, loadDayFacts } from '../lives/life-days.js';
 import { loadLifeLimits, type RecordedLimit } from '../lives/life-limits.js';
+import { dayBegins } from '../requirements/marks.js';
 import { readClocks } from '../usage/clock-readings.js';
 import { loadExposureFacts } from '../usage/exposure-facts.js';
 import { groupRows } from '../usage/group-rows.js';
@@ -20,6 +25,21 @@ interface Part {
   readonly engineModelId: string | null;
 }
 
+interface Overhaul {
+  readonly componentId: string;
+  readonly at: Date;
+}
+
+interface HistoryFacts {
+  readonly uses: Uses;
+  readonly methods: ReadonlyMap<string, LifeMethod>;
+  readonly days: ReadonlyMap<string, DayFacts>;
+  readonly overhauls: readonly Overhaul[];
+  readonly now: Date;
+}
+
+const NOW = { at: null, withDays: false } as const;
+
 /**
  * The times over which limited parts among these components were flown beyond their lives. What never used as much as the
  * lowest limit it ever had cannot have been: only the others are looked at more closely.
@@ -28,7 +48,7 @@ export async function overrunsOfLives(
   tx: Tx,
   operatorId: number,
   componentIds: readonly string[],
-  use: Use,
+  { use, now }: { readonly use: Use; readonly now: Date },
 ): Promise<FoundOverrun[]> {
   const parts = await tx.component.findMany({
     where: { operatorId, id: { in: [...componentIds] }, lifeLimited: true },
@@ -46,21 +66,40 @@ export async function overrunsOfLives(
     parts.map((part) => ({ componentId: part.id, at: null })),
   );
   const limitsOf = groupRows(limits, (limit) => limit.partNumber);
-  const near = parts.filter((part) => mayBeOver(part, limitsOf.get(part.partNumber) ?? [], uses));
+  const days = new Map(
+    (await loadDayFacts(tx, operatorId, { componentIds: parts.map((part) => part.id), ...NOW })).map(
+      (facts) => [facts.componentId, facts],
+    ),
+  );
+  const near = parts.filter((part) => {
+    const own = limitsOf.get(part.partNumber) ?? [];
+    return mayBeOver(part, own, uses) || mayBePastDay(own, days.get(part.id), now);
+  });
   if (near.length === 0) return [];
+  const overhauls = await overhaulsOf(
+    tx,
+    operatorId,
+    near.map((part) => part.id),
+  );
   const pieces = await piecesOfLives(tx, operatorId, near, { uses, limits });
   const methods = await methodsOf(tx, operatorId);
   return near.flatMap((part) => {
-    const history = historyOf(part, limitsOf.get(part.partNumber) ?? [], { uses, methods });
+    const history = historyOf(part, limitsOf.get(part.partNumber) ?? [], {
+      uses,
+      methods,
+      days,
+      overhauls,
+      now,
+    });
     return lifeOverruns({ ...history, pieces: pieces.get(part.id) ?? [] }).map(
-      ({ dimension, limit, parts: over, by, isOpen }): FoundOverrun => ({
+      ({ dimension, row, parts: over, by, isOpen, goodThrough }): FoundOverrun => ({
         ...{ componentId: part.id, airframeId: null, positionId: null },
         limit: {
-          ...{ kind: 'life-limit', id: limit?.id ?? null, requirement: null, dueOn: null },
-          ...{ document: limit?.document ?? '', revision: limit?.revision ?? '' },
-          amount: limit?.kind === 'limited' ? limit[dimension] : null,
+          ...{ kind: 'life-limit', id: row?.id ?? null, requirement: null, dueOn: goodThrough },
+          ...{ document: row?.document ?? '', revision: row?.revision ?? '' },
+          amount: row?.kind === 'limited' && dimension !== 'days' ? row[dimension] : null,
         },
-        ...{ dimension, parts: over, by: ceil(by), isOpen },
+        ...{ dimension, parts: over, by: by === null ? null : ceil(by), isOpen },
       }),
     );
   });
@@ -82,6 +121,22 @@ function mayBeOver({ id }: Part, limits: readonly RecordedLimit[], uses: Uses): 
   });
 }
 
+/** Whether its last day has passed. What an overhaul begins anew may have passed before, too. */
+function mayBePastDay(limits: readonly RecordedLimit[], facts: DayFacts | undefined, now: Date): boolean {
+  const calendar = limits.flatMap(calendarOf);
+  if (facts === undefined || calendar.length === 0) return false;
+  const ends = firstToEnd(calendar, lifeDays(facts, now));
+  return ends === null || ends.remaining < 0 || calendar.some((each) => each.countedFrom === 'overhaul');
+}
+
+async function overhaulsOf(tx: Tx, operatorId: number, componentIds: readonly string[]): Promise<Overhaul[]> {
+  return tx.reset.findMany({
+    where: { operatorId, componentId: { in: [...componentIds] }, kind: 'overhaul', voidedSeq: null },
+    select: { componentId: true, at: true },
+    orderBy: { at: 'asc' },
+  });
+}
+
 function sumOf(rows: Uses['facts']['acceptances'], dimension: 'cycles' | 'minutes'): number {
   return rows.reduce((sum, row) => sum + (row[dimension] ?? 0), 0);
 }
@@ -99,7 +154,7 @@ async function methodsOf(tx: Tx, operatorId: number): Promise<ReadonlyMap<string
 function historyOf(
   part: Part,
   limits: readonly RecordedLimit[],
-  { uses, methods }: { readonly uses: Uses; readonly methods: ReadonlyMap<string, LifeMethod> },
+  { uses, methods, days, overhauls, now }: HistoryFacts,
 ): Omit<LifeHistory<RecordedLimit>, 'pieces'> {
   const { openings, gaps, acceptances, cycleRules } = uses.facts;
   const accepted = acceptances.filter((row) => row.componentId === part.id);
@@ -127,6 +182,13 @@ function historyOf(
         acceptance: asAcceptance(accepted.findLast((row) => row.traceGapId === gap.id)),
       })),
     acceptance: asAcceptance(accepted.findLast((row) => row.traceGapId === null)),
+    daysAt: (at) => {
+      const facts = days.get(part.id);
+      const then = at === null ? now : fromInstant(at);
+      const last = overhauls.findLast((row) => row.componentId === part.id && row.at <= then);
+      return facts && lifeDays({ ...facts, overhauledAt: last?.at.getTime() ?? null }, then);
+    },
+    dayEnds: (on) => toInstant(dayBegins(dayOf(addDays(on, 1)), days.get(part.id)?.dayZone ?? 'UTC')),
   };
 }
 

@@ -23,11 +23,12 @@ export class Overruns {
   /** Those of these components, and of these airframes and their positions, the latest first. */
   async of(tx: Tx, operatorId: number, scope: Scope): Promise<PastOverrun[]> {
     const { use, counters, standings } = this;
+    const now = this.clock.now();
     const found = [
-      ...(await overrunsOfLives(tx, operatorId, scope.componentIds, use)),
+      ...(await overrunsOfLives(tx, operatorId, scope.componentIds, { use, now })),
       ...(await overrunsOfDuties(tx, operatorId, scope, {
         ...{ use, counters, standings },
-        ...{ at: null, now: this.clock.now() },
+        ...{ at: null, now },
       })),
     ];
     const told = await withFlights(tx, operatorId, found);
