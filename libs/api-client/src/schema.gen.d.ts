@@ -157,6 +157,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/airframes/{id}/overruns": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The same of an airframe, its positions, and all that was flown over a limit while it hung there. */
+        get: operations["overrunsOfAirframe"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/airframes/{id}/positions": {
         parameters: {
             query?: never;
@@ -409,6 +426,23 @@ export interface paths {
         };
         /** The same as comma-separated text. */
         get: operations["lifeStatusCsv"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/components/{id}/overruns": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** When a component, or what hangs in it now, was flown over a limit or a duty that stood then, the latest first. */
+        get: operations["overrunsOfComponent"];
         put?: never;
         post?: never;
         delete?: never;
@@ -2087,6 +2121,13 @@ export interface components {
              */
             slot: "apu" | "engine" | "pod";
         };
+        ConsequencesDto: {
+            /** @description Limits and requirements that are reached or passed now and were not before. */
+            newlyOver: components["schemas"]["NewlyOverDto"][];
+            newlyUnknown: components["schemas"]["NewlyUnknownDto"][];
+            /** @description Spans flown over a limit that show by it, or are longer by it; also of what was removed or done since. */
+            overruns: components["schemas"]["OverrunDto"][];
+        };
         CorrectFlightDto: {
             flight: components["schemas"]["NewFlightDto"];
             reason: string;
@@ -2381,6 +2422,14 @@ export interface components {
             /** @description Why it was refused. */
             reason: string;
         };
+        FlightAtEndDto: {
+            airframeId: string;
+            id: string;
+            landingAt: string;
+            logPage: string;
+            registration: string;
+            takeOffAt: string;
+        };
         FlightDto: {
             abortedTakeOffs: number;
             airframeId: string;
@@ -2437,7 +2486,11 @@ export interface components {
             flights: components["schemas"]["FlightDto"][];
             /** @description Whether one of them lies before a change recorded already, so that counters of the past moved. */
             late: boolean;
+            /** @description Limits and requirements that are reached or passed now and were not before. */
             newlyOver: components["schemas"]["NewlyOverDto"][];
+            newlyUnknown: components["schemas"]["NewlyUnknownDto"][];
+            /** @description Spans flown over a limit that show by it, or are longer by it; also of what was removed or done since. */
+            overruns: components["schemas"]["OverrunDto"][];
         };
         FlightsOfLinePageDto: {
             next: string | null;
@@ -2454,6 +2507,7 @@ export interface components {
             cycles: number | null;
             id: string;
             minutes: number | null;
+            openingId: string | null;
             reference: string;
             traceGapId: string | null;
             voided: boolean;
@@ -2573,7 +2627,10 @@ export interface components {
             job: components["schemas"]["ImportJobDto"] | null;
             /** @enum {string} */
             kind: "flights";
-            newlyOver: components["schemas"]["ImportReachedDto"][];
+            newlyOver: components["schemas"]["NewlyOverDto"][];
+            newlyUnknown: components["schemas"]["NewlyUnknownDto"][];
+            /** @description Spans flown over a limit that show by these flights. */
+            overruns: components["schemas"]["OverrunDto"][];
             ready: number;
             /** @description The root over the rows as recorded, hexadecimal; it stands in the journal. */
             root: string | null;
@@ -2608,19 +2665,6 @@ export interface components {
             /** @enum {string} */
             state: "cancelled" | "done" | "failed" | "queued" | "running";
             total: number | null;
-        };
-        ImportReachedDto: {
-            /** @description Null for a requirement of an airframe or a position, which `serialNumber` names then. */
-            componentId: string | null;
-            description: string;
-            /** @enum {string} */
-            dimension: "cycles" | "minutes";
-            engineSerial: string | null;
-            partNumber: string;
-            remaining: number;
-            /** @description Code and title of the requirement; null for a life limit. */
-            requirement: string | null;
-            serialNumber: string;
         };
         ImportRowDto: {
             /** @description Rows that say what is on record already. */
@@ -3233,6 +3277,11 @@ export interface components {
             cycles?: number | null;
             /** @description The most minutes that may have been used. */
             minutes?: number | null;
+            /**
+             * Format: uuid
+             * @description The opening balance it is for, whose trace is not shown; `cycles` and `minutes` then come on top of it.
+             */
+            openingId?: string | null;
             reference: string;
             /**
              * Format: uuid
@@ -3296,26 +3345,41 @@ export interface components {
             componentId: string | null;
             description: string;
             /** @enum {string} */
-            dimension: "cycles" | "minutes";
+            dimension: "cycles" | "days" | "minutes";
             /** @description The engine it is in; null when it is in none. */
             engineSerial: string | null;
             partNumber: string;
-            /** @description Whole cycles or minutes left: 0 is the last one used, below 0 is an overrun. */
+            /** @description Whole cycles, minutes or days left: 0 is the last one used, below 0 is an overrun. */
             remaining: number;
             /** @description Code and title of the requirement; null for a life limit. */
+            requirement: string | null;
+            serialNumber: string;
+        };
+        NewlyUnknownDto: {
+            /** @description Null for a requirement of an airframe or a position, which `serialNumber` names then. */
+            componentId: string | null;
+            description: string;
+            engineSerial: string | null;
+            /** @enum {string} */
+            kind: "not-authorised" | "not-verified";
+            /** @description Why, in words. */
+            reason: string | null;
+            /** @description Code and title of the requirement; null for a life limit or the counters themselves. */
             requirement: string | null;
             serialNumber: string;
         };
         NewOpeningDto: {
             /** Format: uuid */
             airframeId?: string;
-            /** @description The instant at which it holds; everything before is in it. */
-            at: string;
+            /** @description The instant at which it holds; everything before is in it. Or `boundary`. */
+            at?: string;
             /**
              * @description What it is counted from.
              * @enum {string}
              */
-            basis: "new" | "overhaul" | "shop-visit";
+            basis: "new" | "overhaul" | "repair" | "shop-visit";
+            /** @description When it holds, by a log page or a day. */
+            boundary?: components["schemas"]["BoundaryDto"];
             /** Format: uuid */
             componentId?: string;
             /**
@@ -3326,6 +3390,14 @@ export interface components {
             rows: components["schemas"]["NewOpeningRowDto"][];
             /** @description The records it comes from. */
             source: string;
+            /**
+             * @description How well the records behind it show it: 'shown', an unbroken trace; 'stated', a statement alone; 'not-shown', a gap,
+             *     by which lives that rest on it are not verified. 'shown' unless told.
+             * @enum {string}
+             */
+            trace?: "not-shown" | "shown" | "stated";
+            /** @description Who states it, or what is missing; asked for unless its trace is shown. */
+            traceNote?: string | null;
         };
         NewOpeningRowDto: {
             /** @description What cycles are counted in; 1 unless told. */
@@ -3423,7 +3495,10 @@ export interface components {
             title: string;
         };
         NewRatingChangeDto: {
-            at: string;
+            /** @description The instant from which it is; or `boundary`. */
+            at?: string;
+            /** @description From when, by a log page or a day. */
+            boundary?: components["schemas"]["BoundaryDto"];
             /** Format: uuid */
             componentId: string;
             ratingCode: string;
@@ -3485,13 +3560,16 @@ export interface components {
             title: string;
         };
         NewResetDto: {
-            at: string;
+            /** @description The instant it was; or `boundary`. */
+            at?: string;
+            /** @description When it was, by a log page or a day. */
+            boundary?: components["schemas"]["BoundaryDto"];
             /** Format: uuid */
             componentId: string;
             /** @description The document that shows it. */
             evidence: string;
             /** @enum {string} */
-            kind: "overhaul" | "shop-visit";
+            kind: "overhaul" | "repair" | "shop-visit";
         };
         NewSlotDto: {
             /** @enum {string} */
@@ -3519,9 +3597,14 @@ export interface components {
         NewTraceGapDto: {
             /** Format: uuid */
             componentId: string;
-            from: string;
+            /** @description The instant it begins; or `fromBoundary`. */
+            from?: string;
+            /** @description When it begins, by a log page or a day. */
+            fromBoundary?: components["schemas"]["BoundaryDto"];
             note: string;
-            to: string;
+            /** @description The instant it ends; or `toBoundary`. */
+            to?: string;
+            toBoundary?: components["schemas"]["BoundaryDto"];
         };
         ObjectionDto: {
             code: string;
@@ -3547,11 +3630,18 @@ export interface components {
             airframeId: string | null;
             at: string;
             /** @enum {string} */
-            basis: "new" | "overhaul" | "shop-visit";
+            basis: "new" | "overhaul" | "repair" | "shop-visit";
             componentId: string | null;
             id: string;
+            /** @enum {string} */
+            precision: "day" | "minute" | "page";
             rows: components["schemas"]["OpeningRowDto"][];
             source: string;
+            /** @description What was typed where it is no instant. */
+            text: string | null;
+            /** @enum {string} */
+            trace: "not-shown" | "shown" | "stated";
+            traceNote: string | null;
             voided: boolean;
             voidReason: string | null;
         };
@@ -3590,6 +3680,37 @@ export interface components {
             partNumber: string;
             /** @description Where the register has it now. */
             place: string;
+            serialNumber: string;
+        };
+        OverrunDto: {
+            airframeId: string | null;
+            /** @description Whole cycles, minutes or days beyond it at the worst, rounded up. */
+            by: number;
+            /** @description What was flown: exactly one of the three. */
+            componentId: string | null;
+            description: string;
+            /** @enum {string} */
+            dimension: "cycles" | "days" | "minutes";
+            document: string;
+            /** @description The last day it was good through; null for counters. */
+            dueOn: string | null;
+            first: components["schemas"]["FlightAtEndDto"];
+            /** @description How many flights were flown beyond it. */
+            flights: number;
+            /** @description Whether it goes on: it is due still, or the part may fly on as it is. */
+            isOpen: boolean;
+            /** @enum {string} */
+            kind: "life-limit" | "requirement";
+            last: components["schemas"]["FlightAtEndDto"];
+            /** @description The limit in cycles or minutes, or the counter since new at which the duty was due; null for a day. */
+            limit: number | null;
+            partNumber: string;
+            positionId: string | null;
+            /** @description Code and title of the requirement; null for a life limit. */
+            requirement: string | null;
+            requirementId: string | null;
+            revision: string;
+            /** @description What it is called: a serial number, a registration, or a position. */
             serialNumber: string;
         };
         OwnStepDto: {
@@ -3793,6 +3914,7 @@ export interface components {
             /** @description The instant its beginning means. */
             at: string;
             componentId: string;
+            consequences: components["schemas"]["ConsequencesDto"];
             /** @description The stay that ended by it, if any. */
             endedStayId: string | null;
             id: string;
@@ -3922,8 +4044,12 @@ export interface components {
             at: string;
             componentId: string;
             id: string;
+            /** @enum {string} */
+            precision: "day" | "minute" | "page";
             ratingCode: string;
             source: string;
+            /** @description What was typed where it is no instant. */
+            text: string | null;
             voided: boolean;
             voidReason: string | null;
         };
@@ -3956,6 +4082,7 @@ export interface components {
         };
         RecordedChangeDto: {
             at: string;
+            consequences: components["schemas"]["ConsequencesDto"];
             /** @description The package's id. */
             id: string;
             /** @enum {string} */
@@ -3963,6 +4090,85 @@ export interface components {
             number: string;
             objections: components["schemas"]["ObjectionDto"][];
             version: number;
+        };
+        RecordedGapAcceptanceDto: {
+            acceptedBy: string;
+            componentId: string;
+            consequences: components["schemas"]["ConsequencesDto"];
+            cycles: number | null;
+            id: string;
+            minutes: number | null;
+            openingId: string | null;
+            reference: string;
+            traceGapId: string | null;
+            voided: boolean;
+            voidReason: string | null;
+        };
+        RecordedOpeningDto: {
+            airframeId: string | null;
+            at: string;
+            /** @enum {string} */
+            basis: "new" | "overhaul" | "repair" | "shop-visit";
+            componentId: string | null;
+            consequences: components["schemas"]["ConsequencesDto"];
+            id: string;
+            /** @enum {string} */
+            precision: "day" | "minute" | "page";
+            rows: components["schemas"]["OpeningRowDto"][];
+            source: string;
+            /** @description What was typed where it is no instant. */
+            text: string | null;
+            /** @enum {string} */
+            trace: "not-shown" | "shown" | "stated";
+            traceNote: string | null;
+            voided: boolean;
+            voidReason: string | null;
+        };
+        RecordedRatingChangeDto: {
+            at: string;
+            componentId: string;
+            consequences: components["schemas"]["ConsequencesDto"];
+            id: string;
+            /** @enum {string} */
+            precision: "day" | "minute" | "page";
+            ratingCode: string;
+            source: string;
+            /** @description What was typed where it is no instant. */
+            text: string | null;
+            voided: boolean;
+            voidReason: string | null;
+        };
+        RecordedResetDto: {
+            at: string;
+            componentId: string;
+            consequences: components["schemas"]["ConsequencesDto"];
+            evidence: string;
+            id: string;
+            /** @enum {string} */
+            kind: "overhaul" | "repair" | "shop-visit";
+            /** @enum {string} */
+            precision: "day" | "minute" | "page";
+            /** @description What was typed where it is no instant. */
+            text: string | null;
+            voided: boolean;
+            voidReason: string | null;
+        };
+        RecordedTraceGapDto: {
+            componentId: string;
+            consequences: components["schemas"]["ConsequencesDto"];
+            from: string;
+            /** @enum {string} */
+            fromPrecision: "day" | "minute" | "page";
+            /** @description What was typed where the beginning is no instant: a log page or a date. */
+            fromText: string | null;
+            id: string;
+            note: string;
+            to: string;
+            /** @enum {string} */
+            toPrecision: "day" | "minute" | "page";
+            toText: string | null;
+            voided: boolean;
+            voidReason: string | null;
         };
         ReleaseCheckDto: {
             /** @description The state of the records the check is on. */
@@ -4099,7 +4305,11 @@ export interface components {
             evidence: string;
             id: string;
             /** @enum {string} */
-            kind: "overhaul" | "shop-visit";
+            kind: "overhaul" | "repair" | "shop-visit";
+            /** @enum {string} */
+            precision: "day" | "minute" | "page";
+            /** @description What was typed where it is no instant. */
+            text: string | null;
             voided: boolean;
             voidReason: string | null;
         };
@@ -4549,9 +4759,16 @@ export interface components {
         TraceGapDto: {
             componentId: string;
             from: string;
+            /** @enum {string} */
+            fromPrecision: "day" | "minute" | "page";
+            /** @description What was typed where the beginning is no instant: a log page or a date. */
+            fromText: string | null;
             id: string;
             note: string;
             to: string;
+            /** @enum {string} */
+            toPrecision: "day" | "minute" | "page";
+            toText: string | null;
             voided: boolean;
             voidReason: string | null;
         };
@@ -4597,12 +4814,14 @@ export interface components {
         };
         VoidedFactDto: {
             componentId: string;
+            consequences: components["schemas"]["ConsequencesDto"];
             id: string;
             voided: boolean;
             voidReason: string | null;
         };
         VoidedStayDto: {
             componentId: string;
+            consequences: components["schemas"]["ConsequencesDto"];
             id: string;
         };
         VoidEntryDto: {
@@ -5011,6 +5230,28 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["OpeningDto"][];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    overrunsOfAirframe: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OverrunDto"][];
                 };
             };
             default: components["responses"]["Problem"];
@@ -5449,6 +5690,28 @@ export interface operations {
             default: components["responses"]["Problem"];
         };
     };
+    overrunsOfComponent: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OverrunDto"][];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
     componentsPlaces: {
         parameters: {
             query?: never;
@@ -5778,7 +6041,7 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["GapAcceptanceDto"];
+                    "application/json": components["schemas"]["RecordedGapAcceptanceDto"];
                 };
             };
             default: components["responses"]["Problem"];
@@ -6286,7 +6549,7 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["OpeningDto"];
+                    "application/json": components["schemas"]["RecordedOpeningDto"];
                 };
             };
             default: components["responses"]["Problem"];
@@ -6315,7 +6578,7 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["OpeningDto"];
+                    "application/json": components["schemas"]["RecordedOpeningDto"];
                 };
             };
             default: components["responses"]["Problem"];
@@ -6786,7 +7049,7 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["RatingChangeDto"];
+                    "application/json": components["schemas"]["RecordedRatingChangeDto"];
                 };
             };
             default: components["responses"]["Problem"];
@@ -6965,7 +7228,7 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["ResetDto"];
+                    "application/json": components["schemas"]["RecordedResetDto"];
                 };
             };
             default: components["responses"]["Problem"];
@@ -7485,7 +7748,7 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content: {
-                    "application/json": components["schemas"]["TraceGapDto"];
+                    "application/json": components["schemas"]["RecordedTraceGapDto"];
                 };
             };
             default: components["responses"]["Problem"];
