@@ -11,7 +11,6 @@ export type GapNote = Shapes['GapNoteDto'];
 export type NewFlight = Shapes['NewFlightDto'];
 export type NewException = Shapes['NewFlightExceptionDto'];
 export type FlightsAnswer = Shapes['FlightsAnswerDto'];
-export type ReachedLimit = Shapes['NewlyOverDto'];
 
 export const FLIGHTS_KEY = ['flights'] as const;
 

@@ -2,8 +2,8 @@ import { useEffect, useRef } from 'react';
 import { counted } from '../../format/counts.js';
 import { hoursMinutes, thousands } from '../../format/hours.js';
 import { Button } from '../../ui/actions/button.js';
+import { Consequences } from '../../ui/consequences/consequences.js';
 import type { FlightsAnswer } from './flights-data.js';
-import { ReachedLimits } from './reached-limits.js';
 
 interface SavedFlightsProps {
   /** What was done: '2 flights saved'. */
@@ -14,7 +14,7 @@ interface SavedFlightsProps {
 
 /** What an act on flights did: the airframe's totals, and the limits it reached. Stays until closed. */
 export function SavedFlights({ what, answer, onClose }: SavedFlightsProps) {
-  const { airframe, late, newlyOver } = answer;
+  const { airframe, late } = answer;
   const total =
     airframe.minutes === null || airframe.flights === null
       ? 'not known: its opening balance is not complete'
@@ -32,7 +32,7 @@ export function SavedFlights({ what, answer, onClose }: SavedFlightsProps) {
           at the packages made since.
         </p>
       )}
-      <ReachedLimits limits={newlyOver} />
+      <Consequences broken={answer} />
       <Button onClick={onClose}>Close this message</Button>
     </section>
   );

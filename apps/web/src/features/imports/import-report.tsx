@@ -1,8 +1,7 @@
 import { counted } from '../../format/counts.js';
 import { hoursMinutes, thousands } from '../../format/hours.js';
-import { remainingCycles, remainingMinutes } from '../../format/remaining.js';
 import { RouteLink } from '../../ui/actions/route-link.js';
-import { StatusMark } from '../../ui/status/status-mark.js';
+import { Consequences } from '../../ui/consequences/consequences.js';
 import type { Column } from '../../ui/table/column.js';
 import { DataTable } from '../../ui/table/data-table.js';
 import '../../ui/actions/button.css';
@@ -124,32 +123,13 @@ export function ImportEffect({ file }: ReportProps) {
   );
 }
 
-/** The limits that the file's flights have newly used up or passed. */
+/** What the file's flights newly break. */
 export function ImportReached({ file }: ReportProps) {
   if (file.state !== 'applied') return null;
-  if (file.newlyOver.length === 0) return <p>No limit was newly reached or passed.</p>;
   return (
-    <section className="stack">
-      <h2>Limits newly reached or passed</h2>
-      <ul>
-        {file.newlyOver.map(
-          ({ componentId, description, serialNumber, engineSerial, requirement, dimension, remaining }) => (
-            <li key={`${requirement} ${serialNumber} ${dimension}`}>
-              <StatusMark status="over-limit" word={remaining < 0 ? 'Over limit' : 'Limit reached'} />{' '}
-              {requirement === null ? '' : `${requirement}, `}
-              {componentId === null ? (
-                <span className="serial">{serialNumber}</span>
-              ) : (
-                <RouteLink href={`/components/${componentId}`}>
-                  {description} <span className="serial">{serialNumber}</span>
-                </RouteLink>
-              )}
-              {engineSerial === null ? '' : ` in ${engineSerial}`}:{' '}
-              {dimension === 'cycles' ? remainingCycles(remaining) : remainingMinutes(remaining)}
-            </li>
-          ),
-        )}
-      </ul>
+    <section className="stack" aria-label="What they break">
+      <h2 className="visually-hidden">What they break</h2>
+      <Consequences broken={file} />
     </section>
   );
 }

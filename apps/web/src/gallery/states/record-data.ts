@@ -32,6 +32,12 @@ export const AIRFRAME: Shapes['AirframeDto'] = {
   })),
 };
 
+const atEnd = (logPage: string, landingAt: string): Shapes['FlightAtEndDto'] => ({
+  ...{ id: `f-${logPage}`, airframeId: 'a-417', registration: 'ZZ-417', logPage },
+  takeOffAt: landingAt,
+  landingAt,
+});
+
 export const REACHED: Shapes['FlightsAnswerDto'] = {
   flights: [flight('0420')],
   airframe: { minutes: 1_289_297, flights: 9215 },
@@ -58,6 +64,27 @@ export const REACHED: Shapes['FlightsAnswerDto'] = {
       remaining: 0,
     },
   ],
+  newlyUnknown: [
+    {
+      kind: 'not-verified',
+      componentId: 'c-D90002',
+      serialNumber: 'D90002',
+      description: 'HPC spool',
+      engineSerial: 'KT-377',
+      requirement: null,
+      reason: 'A gap in its trace',
+    },
+  ],
+  overruns: [
+    {
+      ...{ componentId: 'c-D80114', airframeId: null, positionId: null, serialNumber: 'D80114' },
+      ...{ partNumber: '2A1234-03', description: 'LPT disk 3', kind: 'life-limit', requirement: null },
+      ...{ requirementId: null, document: 'K1 manual, chapter 05', revision: '12', dimension: 'cycles' },
+      ...{ limit: 15_000, dueOn: null, by: 4, isOpen: false, flights: 4 },
+      first: atEnd('0417', '2016-03-12T10:20Z'),
+      last: atEnd('0420', '2016-03-13T07:15Z'),
+    },
+  ],
 };
 
 const FILE: Shapes['ImportDto'] = {
@@ -74,6 +101,8 @@ const FILE: Shapes['ImportDto'] = {
   errorsLeftOut: 0,
   effect: [{ airframeId: 'a-417', registration: 'ZZ-417', flights: 386, minutes: 148_260 }],
   newlyOver: [],
+  newlyUnknown: [],
+  overruns: [],
   sameAs: null,
   root: null,
   createdBy: 'R. Kay',

@@ -21,7 +21,14 @@ interface Fact {
 
 type Opening = ComponentFacts['openings'][number];
 
-const BASIS_WORDS = { new: 'new', overhaul: 'overhaul', 'shop-visit': 'shop visit' } as const;
+const BASIS_WORDS = {
+  new: 'new',
+  overhaul: 'overhaul',
+  'shop-visit': 'shop visit',
+  repair: 'repair',
+} as const;
+
+const RESET_WORDS = { overhaul: 'Overhaul', 'shop-visit': 'Shop visit', repair: 'Repair' } as const;
 
 /** '84A: 14,845:00 h, 8,226 cycles; rating not known: hours not known, 12 cycles' */
 export function balanceText(rows: Opening['rows'], unit: 'cycles' | 'flights'): string {
@@ -54,7 +61,7 @@ function factsOf({
     ...ratingChanges.map(({ ratingCode, ...rest }) => ({ ...rest, what: 'Rating', detail: ratingCode })),
     ...resets.map(({ kind, evidence, ...rest }) => ({
       ...rest,
-      what: kind === 'overhaul' ? 'Overhaul' : 'Shop visit',
+      what: RESET_WORDS[kind],
       detail: 'Counters begin again',
       source: evidence,
     })),

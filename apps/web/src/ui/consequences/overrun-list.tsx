@@ -1,0 +1,92 @@
+import { counted, cycles } from '../../format/counts.js';
+import { hoursMinutes } from '../../format/hours.js';
+import { calendarDate } from '../../format/utc-date.js';
+import { momentText } from '../../format/when.js';
+import { RouteLink } from '../actions/route-link.js';
+import { SerialText } from '../status/serial-text.js';
+import { StatusMark } from '../status/status-mark.js';
+import type { FlightAtEnd, Overrun } from './broken.js';
+import './consequences.css';
+
+/** 4, 'cycles' -> '4 cycles'; 90, 'minutes' -> '1:30 h'. */
+function amount(count: number, dimension: Overrun['dimension']): string {
+  if (dimension === 'days') return counted(count, 'day');
+  return dimension === 'cycles' ? cycles(count) : `${hoursMinutes(count)} h`;
+}
+
+/** What it was flown over: 'a limit of 20,000 cycles', 'due at 12,300 cycles since new', 'good through 5 Jan 2025'. */
+function limitText({ requirement, limit, dueOn, dimension }: Overrun): string {
+  if (dueOn !== null) return `good through ${calendarDate(dueOn)}`;
+  if (limit === null) return 'the limit then in force';
+  const told = amount(limit, dimension);
+  return requirement === null ? `a limit of ${told}` : `due at ${told} since new`;
+}
+
+function FlightLink({ flight }: { readonly flight: FlightAtEnd }) {
+  return (
+    <>
+      <RouteLink href={`/flights?airframe=${flight.airframeId}`}>
+        log page <span className="serial">{flight.logPage}</span> of{' '}
+        <span className="serial">{flight.registration}</span>
+      </RouteLink>{' '}
+      ({momentText(flight.landingAt)})
+    </>
+  );
+}
+
+/** What is limited, with the way to it. */
+export function LimitedName({
+  componentId,
+  description,
+  serialNumber,
+}: Pick<Overrun, 'componentId' | 'description' | 'serialNumber'>) {
+  if (componentId === null) return <span className="serial">{serialNumber}</span>;
+  return (
+    <RouteLink href={`/components/${componentId}`}>
+      {description} <SerialText>{serialNumber}</SerialText>
+    </RouteLink>
+  );
+}
+
+function Line({ overrun }: { readonly overrun: Overrun }) {
+  const { requirement, dimension, by, flights, first, last, isOpen, document, revision } = overrun;
+  const isOne = flights === 1;
+  return (
+    <li>
+      <StatusMark status="over-limit" word={isOpen ? 'Over limit' : 'Was over limit'} />
+      <div>
+        <p>
+          <LimitedName {...overrun} />
+          {requirement !== null && `, ${requirement}`}: flown <strong>{amount(by, dimension)}</strong> beyond{' '}
+          {limitText(overrun)}
+          {document !== '' && `, ${document} revision ${revision}`}
+        </p>
+        <p className="quiet">
+          {counted(flights, 'flight')}:{' '}
+          {isOne ? (
+            <FlightLink flight={first} />
+          ) : (
+            <>
+              from <FlightLink flight={first} /> to <FlightLink flight={last} />
+            </>
+          )}
+          . {isOpen ? 'It goes on: nothing has ended it.' : 'It has ended since.'}
+        </p>
+      </div>
+    </li>
+  );
+}
+
+/** Spans flown over a limit, each with what, by how much, and the flights. */
+export function OverrunList({ overruns }: { readonly overruns: readonly Overrun[] }) {
+  return (
+    <ul className="plain-list consequence-list">
+      {overruns.map((overrun) => (
+        <Line
+          key={`${overrun.serialNumber} ${overrun.requirement} ${overrun.dimension} ${overrun.first.landingAt} ${overrun.dueOn}`}
+          overrun={overrun}
+        />
+      ))}
+    </ul>
+  );
+}
