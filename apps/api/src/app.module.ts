@@ -1,4 +1,5 @@
 import { Module } from '@nestjs/common';
+import { ApuCountersModule } from './features/apu-counters/apu-counters.module.js';
 import { AuthorisationsModule } from './features/authorisations/authorisations.module.js';
 import { ChangesModule } from './features/changes/changes.module.js';
 import { ComponentsModule } from './features/components/components.module.js';
@@ -8,6 +9,7 @@ import { DueListModule } from './features/due-list/due-list.module.js';
 import { EngineModelsModule } from './features/engine-models/engine-models.module.js';
 import { FleetModule } from './features/fleet/fleet.module.js';
 import { FlightsModule } from './features/flights/flights.module.js';
+import { GroundRunsModule } from './features/ground-runs/ground-runs.module.js';
 import { HistoryModule } from './features/history/history.module.js';
 import { ImportsModule } from './features/imports/imports.module.js';
 import { JobsModule } from './features/jobs/jobs.module.js';
@@ -65,6 +67,8 @@ import { RecordsModule } from './records/records.module.js';
     LocationsModule,
     ImportsModule,
     FlightsModule,
+    GroundRunsModule,
+    ApuCountersModule,
     FleetModule,
     EngineModelsModule,
     LifeLimitsModule,

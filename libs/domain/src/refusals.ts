@@ -19,6 +19,28 @@ export type Refusal =
       readonly flightMinutes: number;
     }
   | { readonly code: 'EXCEPTION_TWICE'; readonly positionCarrierId: string }
+  | { readonly code: 'RUN_NOT_AFTER_START'; readonly startedAt: Instant; readonly endedAt: Instant }
+  | { readonly code: 'RUN_TOO_LONG'; readonly minutes: number; readonly longest: number }
+  | { readonly code: 'RUN_BEYOND_SPAN'; readonly minutes: number; readonly span: number }
+  | { readonly code: 'COUNTED_BEYOND_RUN'; readonly minutes: number; readonly runMinutes: number }
+  // Counters of auxiliary power units
+  | { readonly code: 'READING_MISSING'; readonly serial: string; readonly direction: 'on' | 'off' }
+  | { readonly code: 'READING_NOT_ASKED'; readonly serial: string }
+  | {
+      readonly code: 'COUNTER_RUNS_BACK';
+      readonly field: 'minutes' | 'starts';
+      readonly value: number;
+      readonly beside: number;
+      readonly at: Instant;
+      readonly besideAt: Instant;
+    }
+  | {
+      readonly code: 'COUNTER_BEYOND_TIME';
+      readonly minutes: number;
+      readonly passed: number;
+      readonly from: Instant;
+      readonly to: Instant;
+    }
   // Boundaries
   | { readonly code: 'NO_SUCH_LOG_PAGE'; readonly page: string }
   | {

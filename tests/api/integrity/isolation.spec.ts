@@ -21,6 +21,7 @@ const NAMES_NOTHING = [
   'POST /api/session',
   'POST /api/session/password',
   'POST /api/session/pin',
+  'POST /api/test-cells',
   'POST /api/tools',
 ];
 

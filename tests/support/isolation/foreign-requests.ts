@@ -1,5 +1,6 @@
 import { atMinute, onTheWire } from '../scenario/acts.js';
 import { instantAt } from '../scenario/instants.js';
+import { aboutCounting } from './counting.js';
 import type { FullRegister } from './full-register.js';
 import { get, type NamingRequest, post } from './naming-request.js';
 import { workRequests } from './open-work.js';
@@ -25,6 +26,7 @@ export function namingRequests({ ids: theirs }: FullRegister, own: FullRegister)
     ...moves(theirs, own),
     ...peopleAndTools(theirs, own.ids),
     ...aboutRequirements(theirs, own.ids),
+    ...aboutCounting(theirs, own.ids),
     ...workRequests(theirs, own.ids),
   ];
 }
@@ -157,6 +159,7 @@ function moves(
 }
 
 const WHOLE_LISTS = [
+  'test-cells',
   'authorisations',
   'my-work',
   'procedures',

@@ -7,6 +7,7 @@ import { employ, type Office } from '../scenario/office.js';
 import { done } from '../scenario/problem.js';
 import { Register } from '../scenario/register.js';
 import { release } from '../signing/release-desk.js';
+import { counted } from './counting.js';
 import { openWork } from './open-work.js';
 import { metRequirement } from './requirements.js';
 
@@ -47,6 +48,11 @@ export interface FullRegister {
     readonly import: string;
     readonly job: string;
     readonly document: string;
+    readonly unit: string;
+    readonly reading: string;
+    readonly groundRun: string;
+    readonly testCell: string;
+    readonly cycleRule: string;
   };
 }
 
@@ -99,6 +105,7 @@ export async function fillRegister(
     authorisation: await lastOf(administrator, '/api/authorisations'),
     ...(await calibratedTool(administrator, mark)),
     ...(await metRequirement(administrator, mark, first.id)),
+    ...(await counted(administrator, mark, { airframe: airframe.id, engineModel: fleet.modelId })),
     import: await importFlights(administrator, airframe.registration),
     ...(await printHistory(administrator, first.id)),
   };

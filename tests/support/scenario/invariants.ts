@@ -2,15 +2,22 @@ import { withClient } from '../database.js';
 
 /** Questions whose answer is empty while the projections are what the facts make them. Each row is a violation. */
 const INVARIANTS: Readonly<Record<string, string>> = {
-  'each month holds what its flights and exceptions add up to': `
+  'each month holds what its flights, exceptions, runs and readings add up to': `
     WITH posted AS (
       SELECT operator_id, airframe_id AS carrier_id, month_of(landing_at) AS month, sum(minutes) AS minutes, count(*) AS flights,
              sum(1 + touch_and_goes) AS landings, sum(starts) AS starts
         FROM flight WHERE voided_seq IS NULL GROUP BY 1, 2, 3
       UNION ALL
       SELECT operator_id, position_id, month_of(landing_at), -sum(minutes), -sum(flights), -sum(landings), -sum(starts)
-        FROM flight_exception WHERE voided_seq IS NULL GROUP BY 1, 2, 3)
-    SELECT b.*, p.minutes AS posted FROM bucket b FULL JOIN posted p USING (operator_id, carrier_id, month)
+        FROM flight_exception WHERE voided_seq IS NULL GROUP BY 1, 2, 3
+      UNION ALL
+      SELECT operator_id, carrier_id, month_of(ended_at), sum(counted_minutes), 0, 0, sum(starts)
+        FROM ground_run WHERE voided_seq IS NULL GROUP BY 1, 2, 3
+      UNION ALL
+      SELECT operator_id, carrier_id, month_of(at), sum(minutes), 0, 0, sum(starts) FROM counter_posting GROUP BY 1, 2, 3),
+    added AS (SELECT operator_id, carrier_id, month, sum(minutes) AS minutes, sum(flights) AS flights,
+                     sum(landings) AS landings, sum(starts) AS starts FROM posted GROUP BY 1, 2, 3)
+    SELECT b.*, p.minutes AS posted FROM bucket b FULL JOIN added p USING (operator_id, carrier_id, month)
      WHERE (coalesce(b.minutes, 0), coalesce(b.flights, 0), coalesce(b.landings, 0), coalesce(b.starts, 0))
         <> (coalesce(p.minutes, 0), coalesce(p.flights, 0), coalesce(p.landings, 0), coalesce(p.starts, 0))`,
   'each clock reads what its months add up to': `

@@ -51,6 +51,12 @@ export interface ExposureSpan {
   readonly cycleRuleId: string | null;
 }
 
+/** An auxiliary power unit's own counter: the carrier it runs on wherever it is, from its first known reading on. */
+export interface OwnCounter {
+  readonly carrierId: string;
+  readonly from: Instant;
+}
+
 /** What the flattening of one component needs to know. */
 export interface FlattenFacts {
   readonly componentId: string;
@@ -61,13 +67,16 @@ export interface FlattenFacts {
   readonly cycleRules: readonly CycleRuleInForce[];
   /** The model of each engine, by component. */
   readonly modelOf: ReadonlyMap<string, string>;
+  /** The components that count by a counter of their own. */
+  readonly countersOf?: ReadonlyMap<string, OwnCounter>;
 }
 
 /**
  * The exposures of one component: its stays flattened down the tree.
  *
  * A part in a module in an engine at a position runs on the position's carrier, at the engine's rating,
- * under the rule for the engine's model on that airframe type. Spans are split where any stay on the way
+ * under the rule for the engine's model on that airframe type. A component with a counter of its own, and what
+ * is in it, runs on that wherever it is. Spans are split where any stay on the way
  * up, the rating or the rule changes, and joined where nothing does. In store nothing runs, and a slot
  * that is not among the slots is passed by as a location. Answers spans in order of time. Total.
  */
@@ -89,6 +98,14 @@ function within(window: Window, { from, to }: { readonly from: Instant; readonly
 
 /** The spans of the component asked for, while `carrying` (itself, or what it is in) is where the window says. */
 function spansUnder(facts: FlattenFacts, carrying: string, window: Window): readonly ExposureSpan[] {
+  const counter = facts.countersOf?.get(carrying);
+  if (counter !== undefined) {
+    const span = within(window, { from: counter.from, to: null });
+    const { carrierId } = counter;
+    return span === null
+      ? []
+      : splitAtChanges(facts, { carrierId, airframeTypeId: null, engineId: carrying, span });
+  }
   return facts.stays.flatMap((stay) => {
     const span = stay.componentId === carrying ? within(window, stay) : null;
     const place = stay.slotId === null ? undefined : facts.slots.get(stay.slotId);

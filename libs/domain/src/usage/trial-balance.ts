@@ -34,3 +34,24 @@ export function trialBalance(accounts: readonly BalanceAccounts[]): readonly Bal
     ),
   }));
 }
+
+/** What one counter or test cell ran, and what was taken of it. */
+export interface RunAccounts {
+  /** What was run: by the runs themselves, or from reading to reading. */
+  readonly ran: Counts;
+  /** What the engine or the auxiliary power unit took. */
+  readonly taken: Counts;
+  /** What was run while nothing was there to take it, or before the opening balance, which holds it already. */
+  readonly notTaken: Counts;
+}
+
+/** One row of the balance of what runs by itself. */
+export type RunBalanceRow<T extends RunAccounts> = T & { readonly difference: Counts };
+
+/** The balance of test cells and counters: what ran must be what was taken, and what nothing was there to take. Total. */
+export function runBalance<T extends RunAccounts>(accounts: readonly T[]): readonly RunBalanceRow<T>[] {
+  return accounts.map((row) => ({
+    ...row,
+    difference: subtractCounts(row.ran, addCounts(row.taken, row.notTaken)),
+  }));
+}

@@ -1,4 +1,5 @@
 import type { Boundary } from '@strutbook/domain/stays/boundary.js';
+import type { CounterFigures } from '@strutbook/domain/usage/apu-counter.js';
 import { toBoundary } from '../../platform/http/boundary.dto.js';
 import type { ChangeRequestDto } from './change.dto.js';
 
@@ -13,6 +14,8 @@ export interface ChangeCommand {
   readonly reason: string;
   readonly ratingCode: string | null;
   readonly removedToLocation: string | null;
+  readonly outgoingReading: CounterFigures | null;
+  readonly incomingReading: CounterFigures | null;
 }
 
 /** The command a request means; an empty serial is none. Refuses: INVALID_FIELDS of the boundary. */
@@ -27,6 +30,8 @@ export function toChangeCommand(dto: ChangeRequestDto): ChangeCommand {
     reason: dto.reason,
     ratingCode: textOrNull(dto.ratingCode),
     removedToLocation: textOrNull(dto.removedToLocation),
+    outgoingReading: dto.outgoingReading ?? null,
+    incomingReading: dto.incomingReading ?? null,
   };
 }
 

@@ -14,6 +14,7 @@ import {
   ValidateNested,
 } from 'class-validator';
 import { BoundaryDto } from '../../platform/http/boundary.dto.js';
+import { CounterFiguresDto } from '../../platform/http/counter-figures.dto.js';
 import { CountersDto } from '../../platform/http/counters.dto.js';
 import { ObjectionDto } from '../../platform/http/objection.dto.js';
 import { ConsequencesDto } from '../../records/consequences/consequences.dto.js';
@@ -66,6 +67,18 @@ export class ChangeRequestDto {
   @IsString()
   @MaxLength(80)
   removedToLocation?: string;
+
+  /** What the counter of an outgoing auxiliary power unit showed; asked of no other. */
+  @IsOptional()
+  @ValidateNested()
+  @Type(() => CounterFiguresDto)
+  outgoingReading?: CounterFiguresDto;
+
+  /** What the counter of an incoming auxiliary power unit showed; asked of no other. */
+  @IsOptional()
+  @ValidateNested()
+  @Type(() => CounterFiguresDto)
+  incomingReading?: CounterFiguresDto;
 }
 
 /** A change confirmed against what the preview showed. */

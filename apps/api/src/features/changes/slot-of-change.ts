@@ -60,6 +60,8 @@ export async function nameChange(tx: Tx, operatorId: number, command: ChangeComm
       boundary,
       ratingCode,
       reason,
+      readings: { outgoing: command.outgoingReading, incoming: command.incomingReading },
+      readingFields: { outgoing: 'outgoingReading', incoming: 'incomingReading' },
     },
   };
 }

@@ -74,8 +74,17 @@ export const DUE_PAGE_SQL = `
 WITH past AS (
   SELECT $2::timestamptz - interval '90 days' AS at, month_of($2::timestamptz - interval '90 days') AS month
 ), own_use AS MATERIALIZED (
-  SELECT c.id AS carrier_id, c.kind, c.airframe_id, u.*
+  SELECT c.id AS carrier_id, c.kind, coalesce(c.airframe_id, hung.airframe_id) AS airframe_id,
+         coalesce(c.position_id, hung.position_id) AS position_id, u.*
     FROM carrier c CROSS JOIN past
+    LEFT JOIN LATERAL (
+      -- an auxiliary power unit is its own carrier, and hangs on an airframe or on none
+      SELECT o.airframe_id, o.id AS position_id FROM stay st
+        JOIN slot s ON s.operator_id = st.operator_id AND s.id = st.slot_id
+        JOIN position o ON o.operator_id = s.operator_id AND o.id = s.position_id
+       WHERE c.kind = 'apu-counter' AND st.operator_id = $1::int AND st.component_id = c.id
+         AND st.voided_seq IS NULL AND st.to_at IS NULL
+    ) AS hung ON true
     CROSS JOIN LATERAL (
       SELECT coalesce(sum(minutes), 0) AS minutes, coalesce(sum(flights), 0) AS flights, coalesce(sum(landings), 0) AS landings,
              coalesce(sum(touch_and_goes), 0) AS touch_and_goes, coalesce(sum(starts), 0) AS starts,
@@ -91,11 +100,19 @@ WITH past AS (
           SELECT -minutes, -flights, -landings, -touch_and_goes, -starts, -aborted_take_offs FROM flight_exception e
            WHERE e.operator_id = $1::int AND e.position_id = c.id AND e.voided_seq IS NULL AND e.landing_at > past.at
              AND e.landing_at < (past.month + interval '1 month') AT TIME ZONE 'UTC'
+          UNION ALL
+          SELECT counted_minutes, 0, 0, 0, starts, aborted_take_offs FROM ground_run g
+           WHERE g.operator_id = $1::int AND g.carrier_id = c.id AND g.voided_seq IS NULL AND g.ended_at > past.at
+             AND g.ended_at < (past.month + interval '1 month') AT TIME ZONE 'UTC'
+          UNION ALL
+          SELECT minutes, 0, 0, 0, starts, 0 FROM counter_posting t
+           WHERE c.kind = 'apu-counter' AND t.operator_id = $1::int AND t.carrier_id = c.id AND t.at > past.at
+             AND t.at < (past.month + interval '1 month') AT TIME ZONE 'UTC'
         ) AS posted
     ) AS u
-   WHERE c.operator_id = $1::int AND ($4::uuid IS NULL OR c.airframe_id = $4::uuid)
+   WHERE c.operator_id = $1::int AND ($4::uuid IS NULL OR coalesce(c.airframe_id, hung.airframe_id) = $4::uuid)
 ), hand AS MATERIALIZED (
-  SELECT n.carrier_id, n.airframe_id, n.position_id, a.airframe_type_id,
+  SELECT n.carrier_id, o.airframe_id, o.position_id, a.airframe_type_id,
          n.minutes, n.flights, n.landings, n.touch_and_goes, n.starts, n.aborted_take_offs,
          o.minutes + coalesce(w.minutes, 0) AS used_minutes, o.flights + coalesce(w.flights, 0) AS used_flights,
          o.landings + coalesce(w.landings, 0) AS used_landings,
@@ -105,7 +122,7 @@ WITH past AS (
     FROM own_use o
     JOIN clock_now n ON n.operator_id = $1::int AND n.carrier_id = o.carrier_id
     LEFT JOIN own_use w ON o.kind = 'position' AND w.carrier_id = o.airframe_id
-    LEFT JOIN airframe a ON a.operator_id = $1::int AND a.id = n.airframe_id
+    LEFT JOIN airframe a ON a.operator_id = $1::int AND a.id = o.airframe_id
 ), clock AS MATERIALIZED (
   SELECT carrier_id, airframe_id, position_id, 'minutes' AS dimension, NULL::uuid AS rule_id,
          minutes::bigint AS reading, 1 AS denominator, used_minutes::bigint AS used FROM hand

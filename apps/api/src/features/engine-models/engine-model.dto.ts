@@ -12,7 +12,7 @@ import {
   Min,
   ValidateNested,
 } from 'class-validator';
-import { IsText } from '../../platform/http/field-forms.js';
+import { IsDayText, IsText } from '../../platform/http/field-forms.js';
 
 /** A rating of a new model. */
 export class NewRatingDto {
@@ -73,6 +73,20 @@ export class NewCycleRuleDto {
   revision!: string;
 }
 
+/** A revision of a rule, or the first one for a type of airframe, from a day on. */
+export class NewRuleRevisionDto extends NewCycleRuleDto {
+  /** From this day on, 00:00 UTC, what is flown and run counts by it. */
+  @IsDayText()
+  effectiveOn!: string;
+}
+
+/** Why a revision is voided; it stays to be seen. */
+export class VoidRuleDto {
+  @MaxLength(200)
+  @IsText()
+  reason!: string;
+}
+
 /** A new model of engine or auxiliary power unit. */
 export class NewEngineModelDto {
   @IsIn(['engine', 'apu'])
@@ -116,7 +130,10 @@ export class RatingDto {
   description!: string | null;
 }
 
-/** A rule that turns counted events into cycles, for the model on an airframe type (null: on any). */
+/**
+ * A rule that turns counted events into cycles, for the model on an airframe type (null: on any without its own, and
+ * in a test cell).
+ */
 export class CycleRuleDto {
   id!: string;
   airframeTypeId!: string | null;
@@ -128,6 +145,24 @@ export class CycleRuleDto {
   denominator!: number;
   source!: string;
   revision!: string;
+  /** From this day on, 00:00 UTC; null: always. */
+  effectiveOn!: string | null;
+}
+
+/** A revision of a rule in its history. */
+export class RuleRevisionDto extends CycleRuleDto {
+  /** Maker and designation of the type of airframe; null for any. */
+  airframeType!: string | null;
+  /** Whether it is the one that counts today. */
+  inForce!: boolean;
+  voided!: boolean;
+  voidReason!: string | null;
+}
+
+/** All revisions of a model's rules, the newest first. */
+export class RuleRevisionsDto {
+  engineModelId!: string;
+  rows!: RuleRevisionDto[];
 }
 
 /** A model of engine or auxiliary power unit and how the lives of its parts are counted. */

@@ -4,14 +4,17 @@ import { Database, type Tx } from '../../platform/database/database.js';
 import { newId } from '../../platform/database/uuid.js';
 import type { ActRequest } from '../../platform/http/act-key.js';
 import { Acts } from '../../platform/http/acts.js';
+import { dayToWire } from '../../platform/http/instants.js';
 import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
+import { Clock } from '../../platform/time/clock.js';
 import { Journal } from '../../records/journal/journal.js';
 import type { EngineModelDto, NewEngineModelDto } from './engine-model.dto.js';
 import { engineModelToWire } from './engine-model.mapper.js';
+import { refuseIdleRule } from './idle-rule.js';
 
 const WITH_RULES = {
   ratingByEngineModel: { orderBy: { code: 'asc' } },
-  cycleRuleByEngineModel: { orderBy: { id: 'asc' } },
+  cycleRuleByEngineModel: { where: { voidedSeq: null }, orderBy: { id: 'asc' } },
 } as const;
 
 /** Models of engine, with their ratings and cycle rules. */
@@ -21,7 +24,12 @@ export class EngineModelsService {
     private readonly database: Database,
     private readonly acts: Acts,
     private readonly journal: Journal,
+    private readonly clock: Clock,
   ) {}
+
+  private today(): string {
+    return dayToWire(this.clock.now());
+  }
 
   /** All models, by maker and designation. */
   list(actor: Actor): Promise<EngineModelDto[]> {
@@ -29,7 +37,7 @@ export class EngineModelsService {
     return this.database.inOperator(actor, async (tx) => {
       const orderBy = [{ maker: 'asc' as const }, { designation: 'asc' as const }];
       const rows = await tx.engineModel.findMany({ where: { operatorId }, include: WITH_RULES, orderBy });
-      return rows.map(engineModelToWire);
+      return rows.map((row) => engineModelToWire(row, this.today()));
     });
   }
 
@@ -70,7 +78,7 @@ export class EngineModelsService {
         data: ratings.map((rating) => ({ operatorId, engineModelId: id, ...rating })),
       });
       await tx.cycleRule.createMany({
-        data: cycleRules.map((rule) => ({ operatorId, engineModelId: id, ...rule })),
+        data: cycleRules.map((rule) => ({ operatorId, engineModelId: id, recordedSeq: number, ...rule })),
       });
       await this.journal.append(tx, actor, {
         number,
@@ -86,7 +94,7 @@ export class EngineModelsService {
       });
       return {
         status: 201,
-        body: engineModelToWire(orNotFound(row, 'engine model')),
+        body: engineModelToWire(orNotFound(row, 'engine model'), this.today()),
         version: 1,
         number,
         resource: `/api/engine-models/${id}`,
@@ -114,17 +122,7 @@ function refuseTwice({ ratings, cycleRules }: NewEngineModelDto): void {
       fields: [{ field: `cycleRules[${again}].airframeTypeId`, reason, fix: 'Give one rule a type.' }],
     });
   }
-  const idle = cycleRules.findIndex(
-    (rule) =>
-      rule.perFlight + rule.perLanding + rule.perTouchAndGo + rule.perStart + rule.perAbortedTakeOff === 0,
-  );
-  if (idle !== -1) {
-    const reason = 'This rule would count nothing: every weight is zero.';
-    refuse({
-      code: 'INVALID_FIELDS',
-      fields: [{ field: `cycleRules[${idle}].perFlight`, reason, fix: 'Give what counts a weight.' }],
-    });
-  }
+  for (const [index, rule] of cycleRules.entries()) refuseIdleRule(rule, `cycleRules[${index}].perFlight`);
 }
 
 async function refuseUnknownTypes(

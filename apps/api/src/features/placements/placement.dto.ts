@@ -1,6 +1,7 @@
 import { Type } from 'class-transformer';
 import { IsNotEmpty, IsOptional, IsString, IsUUID, MaxLength, ValidateNested } from 'class-validator';
 import { BoundaryDto } from '../../platform/http/boundary.dto.js';
+import { CounterFiguresDto } from '../../platform/http/counter-figures.dto.js';
 import { ConsequencesDto } from '../../records/consequences/consequences.dto.js';
 
 /** A component put to a place: into a slot, or to a location. */
@@ -34,6 +35,18 @@ export class PlacementDto {
   @IsString()
   @MaxLength(200)
   reason?: string;
+
+  /** What the counter showed of an auxiliary power unit that comes to a position; asked of no other. */
+  @IsOptional()
+  @ValidateNested()
+  @Type(() => CounterFiguresDto)
+  counterReading?: CounterFiguresDto;
+
+  /** What it showed when it left again. */
+  @IsOptional()
+  @ValidateNested()
+  @Type(() => CounterFiguresDto)
+  untilCounterReading?: CounterFiguresDto;
 }
 
 /** Why a record is voided; it stays to be seen. */

@@ -12,7 +12,8 @@ import { Consequences } from '../../records/consequences/consequences.js';
 import { Projections } from '../../records/due-points/projections.js';
 import { Journal } from '../../records/journal/journal.js';
 import { airframesOfSlots } from '../../records/stays/stay-facts.js';
-import { Stays } from '../../records/stays/stays.js';
+import { type PlacedStay, Stays } from '../../records/stays/stays.js';
+import { recordReading } from '../../records/usage/counter-readings.js';
 import type { PlacedStayDto, PlacementDto, VoidedStayDto } from './placement.dto.js';
 
 /** Components put to places one by one: building up an engine, moving a spare, entering what was in the past. */
@@ -52,6 +53,7 @@ export class PlacementsService {
         },
         number,
       );
+      await readingsOfPlacement(tx, operatorId, { dto, place, placed, number });
       await this.projections.ofComponents(tx, operatorId, [dto.componentId]);
       const at = instantToWire(placed.at);
       await this.journal.append(tx, actor, {
@@ -66,6 +68,10 @@ export class PlacementsService {
           until,
           at,
           reason: dto.reason ?? null,
+          ...(dto.counterReading === undefined ? {} : { counterReading: { ...dto.counterReading } }),
+          ...(dto.untilCounterReading === undefined
+            ? {}
+            : { untilCounterReading: { ...dto.untilCounterReading } }),
         },
         about: await subjectsOf(tx, operatorId, dto.componentId, place),
         key: act.key,
@@ -110,6 +116,45 @@ export class PlacementsService {
       const body = { id: stayId, componentId, consequences };
       return { status: 200, body, resource: `/api/components/${componentId}` };
     });
+  }
+}
+
+/**
+ * Records what the counter of an auxiliary power unit showed as it came to a position and left it again. Refuses:
+ * READING_MISSING, READING_NOT_ASKED, and as checkReading does.
+ */
+async function readingsOfPlacement(
+  tx: Tx,
+  operatorId: number,
+  {
+    dto,
+    place,
+    placed,
+    number,
+  }: {
+    readonly dto: PlacementDto;
+    readonly place: Place;
+    readonly placed: PlacedStay;
+    readonly number: bigint;
+  },
+): Promise<void> {
+  const { componentId, counterReading, untilCounterReading } = dto;
+  const { kind, serialNumber: serial } = await tx.component.findUniqueOrThrow({
+    where: { operatorId_id: { operatorId, id: componentId } },
+  });
+  const isCounted = kind === 'apu' && place.kind === 'slot';
+  const base = { componentId, fresh: null, source: null, stayId: placed.stayId, number };
+  const sides = [
+    [counterReading, 'counterReading', placed.at, 'installed'],
+    [untilCounterReading, 'untilCounterReading', placed.until, 'removed'],
+  ] as const;
+  for (const [figures, field, at, side] of sides) {
+    if (figures !== undefined && (!isCounted || at === null))
+      refuse({ code: 'READING_NOT_ASKED', serial }, field);
+    if (!isCounted || at === null) continue;
+    const direction = side === 'installed' ? 'on' : 'off';
+    if (figures === undefined) refuse({ code: 'READING_MISSING', serial, direction }, field);
+    await recordReading(tx, operatorId, { ...base, kind: side, at, figures }, field);
   }
 }
 

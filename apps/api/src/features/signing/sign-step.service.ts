@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { Instant } from '@strutbook/domain/units/minutes.js';
+import type { CounterFigures } from '@strutbook/domain/usage/apu-counter.js';
 import type { StepFacts } from '@strutbook/domain/work/step-standing.js';
 import type { Actor } from '../../platform/access/actor.js';
 import { type Proof, type Signer, Signers } from '../../platform/access/signers.js';
@@ -33,6 +34,8 @@ export interface SignStep extends Proof {
   /** The digest of the words that were seen. */
   readonly digest: string;
   readonly reinspectionReason: string | null;
+  /** What the counter of an auxiliary power unit showed that the step moves. */
+  readonly counterReading: CounterFigures | null;
 }
 
 /** A step under its lock, with all that its signature rests on. */
@@ -53,6 +56,7 @@ interface Writing extends Ready {
   readonly now: Instant;
   readonly number: bigint;
   readonly key: string;
+  readonly counterReading: CounterFigures | null;
 }
 
 const NOTHING_MOVED: MadeMove = { moved: [], objections: [] };
@@ -99,7 +103,17 @@ export class SignStepService {
           now: digest,
         });
       const number = await this.journal.number(tx);
-      const given = { signer, tablet: actor, statement, covered, meaning, now, number, key: act.key };
+      const given = {
+        signer,
+        tablet: actor,
+        statement,
+        covered,
+        meaning,
+        now,
+        number,
+        key: act.key,
+        counterReading: signing.counterReading,
+      };
       return this.write(tx, { ...ready, ...given });
     });
   }
@@ -180,10 +194,24 @@ export class SignStepService {
 
   private move(
     tx: Tx,
-    { signer, head, orders: [order], step, all, meaning, performedAt, number }: Writing,
+    {
+      signer,
+      head,
+      orders: [order],
+      step,
+      all,
+      meaning,
+      performedAt,
+      number,
+      counterReading: reading,
+    }: Writing,
   ): Promise<MadeMove> {
     const direction = step.definition.moves;
-    if (meaning !== 'done' || direction === null) return Promise.resolve(NOTHING_MOVED);
+    if (meaning !== 'done' || direction === null) {
+      if (reading !== null)
+        refuse({ code: 'READING_NOT_ASKED', serial: 'What this step is about' }, 'counterReading');
+      return Promise.resolve(NOTHING_MOVED);
+    }
     if (order === undefined)
       refuse({
         code: 'REFUSED_BY_FACTS',
@@ -191,7 +219,7 @@ export class SignStepService {
         reason: 'This step moves a component, and the package has no order that says which.',
         fix: 'Give the package its order first.',
       });
-    const move = { head, order, direction, at: performedAt, steps: all, number };
+    const move = { head, order, direction, at: performedAt, steps: all, number, reading };
     return this.moves.make(tx, signer.operatorId, move);
   }
 

@@ -48,13 +48,14 @@ export class SigningController {
     @CurrentActor() actor: Actor,
     @ActKey() act: ActRequest,
     @Id() stepId: string,
-    @Body() { performedAt, reinspectionReason, ...signing }: SignStepDto,
+    @Body() { performedAt, reinspectionReason, counterReading, ...signing }: SignStepDto,
   ): Promise<GivenSignatureDto> {
     return this.signStep.sign(actor, act, {
       ...signing,
       stepId,
       performedAt: momentOf(performedAt),
       reinspectionReason: reinspectionReason ?? null,
+      counterReading: counterReading ?? null,
     });
   }
 

@@ -1,4 +1,6 @@
-import { IsIn, IsOptional, IsString, Length, Matches, MaxLength } from 'class-validator';
+import { Type } from 'class-transformer';
+import { IsIn, IsOptional, IsString, Length, Matches, MaxLength, ValidateNested } from 'class-validator';
+import { CounterFiguresDto } from '../../platform/http/counter-figures.dto.js';
 import { IsInstantText, IsText } from '../../platform/http/field-forms.js';
 import { ObjectionDto } from '../../platform/http/objection.dto.js';
 import { BlockerDto, MissingDto } from '../../records/work/wire/step.dto.js';
@@ -73,6 +75,12 @@ export class SignStepDto extends ProofDto {
   @IsText()
   @MaxLength(300)
   reinspectionReason?: string;
+
+  /** What the counter of an auxiliary power unit showed that this step moves; asked of no other. */
+  @IsOptional()
+  @ValidateNested()
+  @Type(() => CounterFiguresDto)
+  counterReading?: CounterFiguresDto;
 }
 
 /** Undoing a signature: by its signer, or by certifying staff. */

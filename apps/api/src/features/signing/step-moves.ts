@@ -3,6 +3,7 @@ import type { RefusalCode } from '@strutbook/domain/refusals.js';
 import type { Objection, ObjectionCode } from '@strutbook/domain/release/objection.js';
 import { objectionsToEntries } from '@strutbook/domain/release/work/objections-to-entries.js';
 import type { Instant } from '@strutbook/domain/units/minutes.js';
+import type { CounterFigures } from '@strutbook/domain/usage/apu-counter.js';
 import { missingEntries, type StepFacts } from '@strutbook/domain/work/step-standing.js';
 import type { Tx } from '../../platform/database/database.js';
 import { fromInstant, instantToWire, toInstant, toWire } from '../../platform/http/instants.js';
@@ -29,6 +30,8 @@ export interface Move {
   /** All steps of the package. */
   readonly steps: readonly StepFacts[];
   readonly number: bigint;
+  /** What the counter showed, of an auxiliary power unit. */
+  readonly reading: CounterFigures | null;
 }
 
 /** What a move did. */
@@ -75,7 +78,7 @@ export class StepMoves {
 
   /** Locks what the move will touch; call it before the package and the step are locked. */
   async lock(tx: Tx, operatorId: number, { order, direction, at }: Pick<Move, 'order' | 'direction' | 'at'>) {
-    const change = changeOf(order, direction, at);
+    const change = changeOf({ order, direction, at, reading: null });
     if (change !== null) await lockSlotChange(tx, operatorId, change);
   }
 
@@ -86,7 +89,7 @@ export class StepMoves {
    */
   async make(tx: Tx, operatorId: number, move: Move): Promise<MadeMove> {
     const { head, order, direction, at, steps, number } = move;
-    const change = changeOf(order, direction, at);
+    const change = changeOf(move);
     if (change === null) return { moved: [], objections: [] };
     const component = direction === 'removal' ? order.outgoing : order.incoming;
     const recorded = await recordedMoves(tx, operatorId, { packageId: head.id, slotId: order.slot.id });
@@ -135,12 +138,22 @@ export class StepMoves {
 }
 
 /** One side of an order as a change; null when the order moves nothing on that side. */
-function changeOf(
-  { slot, outgoing, incoming, rating, removedTo, reason }: Order,
-  direction: Direction,
-  at: Instant,
-): SlotChange | null {
-  const rest = { slotId: slot.id, boundary: { kind: 'instant', at }, reason } as const;
+function changeOf({
+  order: { slot, outgoing, incoming, rating, removedTo, reason },
+  direction,
+  at,
+  reading,
+}: Pick<Move, 'order' | 'direction' | 'at' | 'reading'>): SlotChange | null {
+  const rest = {
+    slotId: slot.id,
+    boundary: { kind: 'instant', at },
+    reason,
+    readings: {
+      outgoing: direction === 'removal' ? reading : null,
+      incoming: direction === 'installation' ? reading : null,
+    },
+    readingFields: { outgoing: 'counterReading', incoming: 'counterReading' },
+  } as const;
   if (direction === 'installation')
     return incoming === null
       ? null

@@ -60,6 +60,11 @@ export function databaseRefusal(error: unknown): Refusal | ApiRefusal | null {
       };
     case 'SB012':
       return { code: 'SAME_PERSON' };
+    case 'SB041':
+    case 'SB042':
+    case 'SB043':
+    case 'SB044':
+      return runRefusal(said.code, detailOf(said));
     default:
       return null;
   }
@@ -75,6 +80,21 @@ function takenAlready({ constraint }: DatabaseError): ApiRefusal {
       return { code: 'SLOT_TAKEN' };
     case 'flight_no_overlap':
       return { code: 'FLIGHTS_OVERLAP' };
+    case 'ground_run_no_overlap':
+      return {
+        code: 'REFUSED_BY_FACTS',
+        field: 'startedAt',
+        reason: 'Another run is recorded there during this time.',
+        fix: 'Correct the times, or void the other run if it is the wrong one.',
+      };
+    case 'cycle_rule_revision':
+      return {
+        code: 'ALREADY_EXISTS',
+        what: 'a rule of this model for the same type of airframe from the same day on',
+        field: 'effectiveOn',
+      };
+    case 'counter_reading_once':
+      return { code: 'ALREADY_EXISTS', what: 'a reading of this counter at the same minute', field: 'at' };
     case 'step_signature_once':
       return { code: 'ALREADY_SIGNED' };
     case 'ordered_change_once':
@@ -119,6 +139,45 @@ function refusedByTrigger(said: DatabaseError): Refusal | ApiRefusal | null {
         code: 'REFUSED_BY_FACTS',
         reason: `The component was made on ${detail['manufacturedOn'] ?? 'a later day'}; it cannot be placed before that.`,
         fix: 'Give a later moment, or correct the date of manufacture first.',
+      };
+  }
+}
+
+/** What the guards of ground runs, and of what may not fall into one, say. */
+function runRefusal(code: string, detail: Detail): ApiRefusal {
+  const at = (key: 'startedAt' | 'endedAt' | 'takeOffAt' | 'landingAt' | 'at') => {
+    const text = detail[key];
+    return text === undefined ? '' : toWire(fromDatabaseText(text));
+  };
+  const run = `An engine ran there from ${at('startedAt')} to ${at('endedAt')}`;
+  switch (code) {
+    case 'SB041':
+      return {
+        code: 'REFUSED_BY_FACTS',
+        field: 'boundary',
+        reason: `${run}; what is in it cannot have come or gone at ${at('at')}, in the middle of the run.`,
+        fix: 'Give a moment before or after the run, or void the run if it is wrong.',
+      };
+    case 'SB042':
+      return {
+        code: 'REFUSED_BY_FACTS',
+        field: 'takeOffAt',
+        reason: `${run} on the ground: the airframe cannot have flown then.`,
+        fix: 'Correct the times of the flight, or void the run if it is wrong.',
+      };
+    case 'SB043':
+      return {
+        code: 'REFUSED_BY_FACTS',
+        field: 'startedAt',
+        reason: `The airframe was on the flight of log page ${detail['logPage'] ?? ''}, ${at('takeOffAt')} to ${at('landingAt')}, during this run.`,
+        fix: 'Correct the times of the run, or of the flight.',
+      };
+    default:
+      return {
+        code: 'REFUSED_BY_FACTS',
+        field: 'startedAt',
+        reason: `No engine was there for the whole of this run, ${at('startedAt')} to ${at('endedAt')}.`,
+        fix: 'Check the place and the times, or record first when the engine came there.',
       };
   }
 }

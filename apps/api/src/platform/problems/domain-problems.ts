@@ -1,5 +1,6 @@
 import type { Refusal } from '@strutbook/domain/refusals.js';
 import { instantToWire } from '../http/instants.js';
+import { COUNTING_PROBLEMS } from './counting-problems.js';
 import { aboutField, type ProblemTable } from './problem-row.js';
 
 /** How each rule of the core that says no is told. */
@@ -40,6 +41,7 @@ export const DOMAIN_PROBLEMS: ProblemTable<Refusal> = {
       reason: 'One position is named twice.',
       fix: 'Put what it did not run into one exception.',
     }),
+  ...COUNTING_PROBLEMS,
   NO_SUCH_LOG_PAGE: ({ page }) =>
     aboutField(422, 'No flight on this log page', {
       field: 'boundary.page',

@@ -1,5 +1,6 @@
 import type { ChangeFacts, ChangeRequest, ChangingComponent } from '@strutbook/domain/changes/plan-change.js';
 import type { Boundary } from '@strutbook/domain/stays/boundary.js';
+import type { CounterFigures } from '@strutbook/domain/usage/apu-counter.js';
 import type { Tx } from '../../platform/database/database.js';
 import { fromInstant } from '../../platform/http/instants.js';
 import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
@@ -18,7 +19,14 @@ export interface SlotChange {
   /** The rating an incoming engine runs at from then on; null keeps the one recorded. */
   readonly ratingCode: string | null;
   readonly reason: string;
+  /** What the counters of an auxiliary power unit showed then; null for what has none of its own. */
+  readonly readings: { readonly outgoing: ToldReading | null; readonly incoming: ToldReading | null };
+  /** The fields of the request that tell them. */
+  readonly readingFields: { readonly outgoing: string; readonly incoming: string };
 }
+
+/** What a counter showed, as it is told. */
+export type ToldReading = CounterFigures;
 
 /** The slot of a change, and what it hangs in. */
 export interface ChangedSlot {

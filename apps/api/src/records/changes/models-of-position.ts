@@ -10,7 +10,11 @@ export async function modelsOfPosition(tx: Tx, operatorId: number, positionId: s
     select: { airframe: { select: { airframeTypeId: true } } },
   });
   const rules = await tx.cycleRule.findMany({
-    where: { operatorId, OR: [{ airframeTypeId: null }, { airframeTypeId: airframe.airframeTypeId }] },
+    where: {
+      operatorId,
+      voidedSeq: null,
+      OR: [{ airframeTypeId: null }, { airframeTypeId: airframe.airframeTypeId }],
+    },
     select: { engineModelId: true },
   });
   return [...new Set(rules.map((rule) => rule.engineModelId))];

@@ -18,7 +18,13 @@ import { ratingsAt } from '../lives/ratings.js';
 import { refuseFutureBoundary } from '../stays/future-boundary.js';
 import { boundaryText, Stays } from '../stays/stays.js';
 import { Counters } from '../usage/counters.js';
-import { type LoadedSlotChange, loadSlotChange, type SlotChange } from './load-slot-change.js';
+import { countersWith, requireReadings, writeReadings } from './counter-of-change.js';
+import {
+  type LoadedSlotChange,
+  loadSlotChange,
+  type SlotChange,
+  type ToldReading,
+} from './load-slot-change.js';
 
 /** A component of a change with its counters at that instant. */
 export interface ChangedComponent {
@@ -65,7 +71,8 @@ export class SlotChanges {
   /**
    * Plans a change; to record it, lock it by `lockSlotChange` first. `blame` names the fields of the request where
    * the rule itself speaks of a slot.
-   * Refuses as planChange does, and NOT_FOUND, INSIDE_ITSELF, IN_THE_FUTURE.
+   * Refuses as planChange does, and NOT_FOUND, INSIDE_ITSELF, IN_THE_FUTURE; of an auxiliary power unit
+   * READING_MISSING and as checkReading does.
    */
   async plan(
     tx: Tx,
@@ -79,13 +86,21 @@ export class SlotChanges {
     // What is impossible is told before the lives in the incoming engine are read.
     const planned = planChange(loaded.request, loaded.facts);
     const possible = orRefuse(planned, planned.ok ? undefined : blame[planned.refusal.code]);
+    await requireReadings(tx, operatorId, loaded, resolved.at);
     const rating = await this.rating(tx, operatorId, loaded, resolved.at);
     const lives = await this.objectionsToEngine(tx, operatorId, loaded, resolved.at, rating.now);
     const plan = { ...possible, objections: [...possible.objections, ...lives] };
     const ended = loaded.facts.slot.stays.find((stay) => plan.ends.some((end) => end.stayId === stay.id));
     const outgoingId = change.outgoing === null ? null : (ended?.componentId ?? null);
+    const { readings } = change;
     const moved = (id: string | null, comesOff: boolean) =>
-      id === null ? null : this.component(tx, operatorId, id, resolved.at, comesOff);
+      id === null
+        ? null
+        : this.component(tx, operatorId, id, {
+            at: resolved.at,
+            comesOff,
+            reading: comesOff ? readings.outgoing : readings.incoming,
+          });
     return {
       loaded,
       plan,
@@ -107,7 +122,8 @@ export class SlotChanges {
     planned: PlannedSlotChange,
     work: ChangeOfPackage,
   ): Promise<string[]> {
-    await this.moveComponents(tx, operatorId, planned, work);
+    const stays = await this.moveComponents(tx, operatorId, planned, work);
+    await writeReadings(tx, operatorId, planned, { ...stays, number: work.number });
     if (planned.newRatingId !== null && planned.incoming !== null)
       await tx.ratingChange.create({
         data: {
@@ -132,41 +148,49 @@ export class SlotChanges {
     operatorId: number,
     { loaded: { change }, plan }: PlannedSlotChange,
     { packageId, number }: ChangeOfPackage,
-  ): Promise<void> {
+  ): Promise<{ readonly ended: readonly string[]; readonly installed: string | null }> {
     const { boundary, reason } = change;
     for (const end of plan.ends)
       await this.stays.end(tx, operatorId, { ...end, boundary, number, packageId, reason });
-    for (const open of plan.opens)
-      await this.stays.open(tx, operatorId, number, {
+    let installed: string | null = null;
+    for (const open of plan.opens) {
+      const id = await this.stays.open(tx, operatorId, number, {
         ...open,
         fromBoundary: boundary,
         toBoundary: open.to === null ? null : boundary,
         reason,
         packageId,
       });
+      if (open.slotId !== null) installed = id;
+    }
+    return { ended: plan.ends.map((end) => end.stayId), installed };
   }
 
   private async component(
     tx: Tx,
     operatorId: number,
     id: string,
-    at: Instant,
-    comesOff: boolean,
+    {
+      at,
+      comesOff,
+      reading,
+    }: { readonly at: Instant; readonly comesOff: boolean; readonly reading: ToldReading | null },
   ): Promise<ChangedComponent> {
-    const { serialNumber, partNumber, description } = await tx.component.findUniqueOrThrow({
+    const { serialNumber, partNumber, description, engineModelId } = await tx.component.findUniqueOrThrow({
       where: { operatorId_id: { operatorId, id } },
     });
     // What comes off was installed until this instant: its counters are read just where they end.
     const counters = (await this.counters.of(tx, operatorId, [id], fromInstant(at))).get(id);
     const sinceNew = counters?.sinceNew ?? { minutes: null, cycles: null };
     const sinceInstalled = comesOff ? (counters?.sinceInstalled ?? null) : null;
+    const told = await countersWith(tx, operatorId, { id, engineModelId, at, reading });
     return {
       id,
       serialNumber,
       partNumber,
       description,
-      sinceNew: toCounters(sinceNew),
-      sinceInstalled: sinceInstalled === null ? null : toCounters(sinceInstalled),
+      sinceNew: toCounters(told(sinceNew)),
+      sinceInstalled: sinceInstalled === null ? null : toCounters(told(sinceInstalled)),
     };
   }
 

@@ -82,7 +82,7 @@ export class DuePoints {
   private async ofLives(tx: Tx, operatorId: number, componentIds: readonly string[]): Promise<DuePointRow[]> {
     const parts = await this.lives.of(tx, operatorId, componentIds, null);
     const engines = await tx.component.findMany({
-      where: { operatorId, id: { in: [...componentIds] }, kind: 'engine' },
+      where: { operatorId, id: { in: [...componentIds] }, kind: { in: ['engine', 'apu'] } },
       select: { id: true },
     });
     const engineIds = engines.map((engine) => engine.id);
@@ -102,7 +102,7 @@ export class DuePoints {
   }
 
   /**
-   * An engine whose own hours or cycles are not known says so on every list of what is due; and so does one that
+   * An engine or auxiliary power unit whose own hours or cycles are not known says so on every list of what is due; and so does one that
    * runs without a cycle rule, for with its next flight they are not.
    */
   private async unknownCounters(

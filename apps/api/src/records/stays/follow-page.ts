@@ -1,5 +1,7 @@
 import type { Tx } from '../../platform/database/database.js';
 import { newId } from '../../platform/database/uuid.js';
+import { toInstant } from '../../platform/http/instants.js';
+import { recordReading, voidReadingsOfStay } from '../usage/counter-readings.js';
 
 /** A log page whose flight was voided and entered again: its landing moved. */
 export interface MovedPage {
@@ -56,10 +58,37 @@ export async function followPage(tx: Tx, operatorId: number, moved: MovedPage): 
       : {};
     const to = follows(stay.toKind, stay.toText, stay.toAt) ? { toAt: after, toText: pageNow } : {};
     const endedSeq = stay.toAt === null ? null : number;
-    await tx.stay.create({ data: { ...stay, id: newId(), ...from, ...to, recordedSeq: number, endedSeq } });
+    const id = newId();
+    await tx.stay.create({ data: { ...stay, id, ...from, ...to, recordedSeq: number, endedSeq } });
+    await followReadings(tx, operatorId, moved, { before: stay.id, now: id });
   }
   await followRatings(tx, operatorId, moved, affected);
   return componentIds;
+}
+
+/** What a counter showed as a stay began or ended was read then, also when that moves. */
+async function followReadings(
+  tx: Tx,
+  operatorId: number,
+  { before, after, number, reason }: MovedPage,
+  stay: { readonly before: string; readonly now: string },
+): Promise<void> {
+  const readings = await tx.counterReading.findMany({
+    where: { operatorId, stayId: stay.before, voidedSeq: null },
+  });
+  await voidReadingsOfStay(tx, operatorId, { stayId: stay.before, number, reason });
+  for (const { componentId, kind, at, minutes, starts, source } of readings)
+    await recordReading(
+      tx,
+      operatorId,
+      {
+        ...{ componentId, source, number, stayId: stay.now, fresh: null },
+        kind: kind === 'removed' ? 'removed' : 'installed',
+        at: toInstant(at.getTime() === before.getTime() ? after : at),
+        figures: { minutes: Number(minutes), starts: Number(starts) },
+      },
+      'counterReading',
+    );
 }
 
 /** A rating that was recorded with an installation begins with it, also when that moves. */

@@ -21,6 +21,7 @@ interface SlotRow {
   parentId: string | null;
   parentSerial: string | null;
   parentDescription: string | null;
+  testCell: string | null;
 }
 
 /** The words for these slots and locations, in two statements. */
@@ -31,11 +32,13 @@ export async function wordsOfPlaces(
 ): Promise<ReadonlyMap<string, PlaceWords>> {
   const slots = await tx.$queryRaw<SlotRow[]>`
     SELECT s.id, s.kind, s.name, a.id AS "airframeId", a.registration, p.number AS "positionNumber", p.label AS "positionLabel",
-           c.id AS "parentId", c.serial_number AS "parentSerial", c.description AS "parentDescription"
+           c.id AS "parentId", c.serial_number AS "parentSerial", c.description AS "parentDescription",
+           t.name AS "testCell"
       FROM slot s
       LEFT JOIN position p ON p.operator_id = s.operator_id AND p.id = s.position_id
       LEFT JOIN airframe a ON a.operator_id = p.operator_id AND a.id = p.airframe_id
       LEFT JOIN component c ON c.operator_id = s.operator_id AND c.id = s.component_id
+      LEFT JOIN test_cell t ON t.operator_id = s.operator_id AND t.id = s.test_cell_id
      WHERE s.operator_id = ${operatorId}::int AND s.id = ANY (${[...slotIds]}::uuid[])`;
   const locations = await tx.location.findMany({ where: { operatorId, id: { in: [...locationIds] } } });
   return new Map([
@@ -56,6 +59,7 @@ export const NOWHERE: PlaceWords = {
 
 function wordsOfSlot(slot: SlotRow): PlaceWords {
   const { airframeId, positionNumber, parentId, parentSerial } = slot;
+  if (slot.testCell !== null) return { ...NOWHERE, label: slot.testCell, slotName: slot.name };
   const label =
     parentId === null
       ? `${slot.registration ?? ''}, ${slot.positionLabel ?? ''}${slot.kind === 'pod' ? ' (pod)' : ''}`

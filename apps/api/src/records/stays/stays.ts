@@ -1,6 +1,11 @@
 import { Injectable } from '@nestjs/common';
 import type { RefusalCode } from '@strutbook/domain/refusals.js';
-import { type Boundary, type Precision, resolveBoundary } from '@strutbook/domain/stays/boundary.js';
+import {
+  type Boundary,
+  type Precision,
+  type ResolvedBoundary,
+  resolveBoundary,
+} from '@strutbook/domain/stays/boundary.js';
 import { type Place, planPlacement } from '@strutbook/domain/stays/plan-stay.js';
 import type { Instant } from '@strutbook/domain/units/minutes.js';
 import type { Stay } from '@strutbook/domain/usage/flatten-exposures.js';
@@ -9,6 +14,7 @@ import { newId } from '../../platform/database/uuid.js';
 import { fromInstant } from '../../platform/http/instants.js';
 import { orNotFound, orRefuse, refuse } from '../../platform/problems/refusal.error.js';
 import { Clock } from '../../platform/time/clock.js';
+import { voidReadingsOfStay } from '../usage/counter-readings.js';
 import { beneathDuring, withAllAbove } from '../usage/kinship.js';
 import { loadBoundaryFacts } from './boundary-facts.js';
 import { refuseFutureBoundary } from './future-boundary.js';
@@ -45,6 +51,8 @@ export interface PlacedStay {
   readonly at: Instant;
   readonly precision: Precision;
   readonly endedStayId: string | null;
+  /** When it ended again, for a stay of the past. */
+  readonly until: Instant | null;
 }
 
 /** Stays are facts: opened, ended once, voided once. The caller flattens again what they touch. */
@@ -67,16 +75,7 @@ export class Stays {
     const slotStays = place.kind === 'slot' ? await loadSlotStays(tx, operatorId, place.slotId) : [];
     const { at: begins, precision } = orRefuse(resolveBoundary(boundary, facts));
     refuseFutureBoundary(boundary, begins, this.clock.now());
-    const ends =
-      until === null
-        ? null
-        : orRefuse(
-            resolveBoundary(until, await loadBoundaryFacts(tx, operatorId, airframeIds, until)),
-            until.kind === 'after-page' ? 'until.page' : 'until',
-          );
-    if (ends !== null && ends.at <= begins)
-      refuse({ code: 'ENDS_BEFORE_START', stayId: 'new', from: begins, at: ends.at }, 'until');
-    if (until !== null && ends !== null) refuseFutureBoundary(until, ends.at, this.clock.now(), 'until');
+    const ends = until === null ? null : await this.ending(tx, operatorId, { until, begins, airframeIds });
     const within = await beneathDuring(tx, operatorId, componentId, {
       from: fromInstant(begins),
       to: ends === null ? null : fromInstant(ends.at),
@@ -123,7 +122,31 @@ export class Stays {
       reason: placement.reason,
       packageId: null,
     });
-    return { stayId, componentId, at: plan.from, precision, endedStayId: plan.ends };
+    return { stayId, componentId, at: plan.from, precision, endedStayId: plan.ends, until: ends?.at ?? null };
+  }
+
+  /** The end of a stay of the past. Refuses as resolveBoundary does, ENDS_BEFORE_START, IN_THE_FUTURE. */
+  private async ending(
+    tx: Tx,
+    operatorId: number,
+    {
+      until,
+      begins,
+      airframeIds,
+    }: {
+      readonly until: Boundary;
+      readonly begins: Instant;
+      readonly airframeIds: readonly string[];
+    },
+  ): Promise<ResolvedBoundary> {
+    const ends = orRefuse(
+      resolveBoundary(until, await loadBoundaryFacts(tx, operatorId, airframeIds, until)),
+      until.kind === 'after-page' ? 'until.page' : 'until',
+    );
+    if (ends.at <= begins)
+      refuse({ code: 'ENDS_BEFORE_START', stayId: 'new', from: begins, at: ends.at }, 'until');
+    refuseFutureBoundary(until, ends.at, this.clock.now(), 'until');
+    return ends;
   }
 
   /** Writes a stay; PostgreSQL has the last word on overlaps and flights. Answers its id. */
@@ -201,6 +224,7 @@ export class Stays {
       where: { operatorId, id: stayId, voidedSeq: null },
       data: { voidedSeq: number, voidReason: reason },
     });
+    await voidReadingsOfStay(tx, operatorId, { stayId, number, reason });
     return stay.componentId;
   }
 
@@ -246,12 +270,12 @@ function fieldToBlame(code: RefusalCode, place: Place): string | undefined {
   return code === 'SAME_PLACE' && place.kind === 'location' ? 'locationName' : undefined;
 }
 
-/** Whether the component is in a slot of another component now, and not at a position. */
+/** Whether the component is in a slot of another component or of a test cell now, and not at a position. */
 async function isInComponent(tx: Tx, operatorId: number, stays: readonly Stay[]): Promise<boolean> {
   const slotId = stays.find((stay) => stay.to === null)?.slotId ?? null;
   if (slotId === null) return false;
   const slot = await tx.slot.findUnique({ where: { operatorId_id: { operatorId, id: slotId } } });
-  return slot?.componentId != null;
+  return slot !== null && slot.positionId === null;
 }
 
 /** What was typed for a boundary that is not an instant. */

@@ -96,7 +96,7 @@ export function filledSlots(columns: SlotColumns): FilledSlot[] {
   );
 }
 
-/** For WITH RECURSIVE: `in_engine`, each component with the engine it is in (itself, when it is one); one in none is left out. */
+/** For WITH RECURSIVE: `in_engine`, each component with the engine or auxiliary power unit it is in (itself, when it is one); one in none is left out. */
 export function inEngine({ operatorId, componentIds, at }: StructureAsk): Prisma.Sql {
   return Prisma.sql`up AS (
       SELECT c.id, c.id AS holder, c.kind FROM component c
@@ -108,6 +108,6 @@ export function inEngine({ operatorId, componentIds, at }: StructureAsk): Prisma
            WHERE operator_id = ${operatorId}::int AND component_id = u.holder AND ${standsAt(at)} LIMIT 1) st
         JOIN slot s ON s.operator_id = st.operator_id AND s.id = st.slot_id
         JOIN component c ON c.operator_id = s.operator_id AND c.id = s.component_id
-       WHERE u.kind <> 'engine'
-    ), in_engine AS (SELECT id, holder AS engine_id FROM up WHERE kind = 'engine')`;
+       WHERE u.kind NOT IN ('engine', 'apu')
+    ), in_engine AS (SELECT id, holder AS engine_id FROM up WHERE kind IN ('engine', 'apu'))`;
 }

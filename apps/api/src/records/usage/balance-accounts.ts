@@ -55,21 +55,13 @@ export async function balanceAccounts(
            sum(touch_and_goes) AS touch_and_goes, sum(starts) AS starts, sum(aborted_take_offs) AS aborted_take_offs
       FROM flight_exception WHERE operator_id = ${operatorId}::int AND voided_seq IS NULL GROUP BY position_id`,
   );
-  const onEngines = sums(
-    await tx.$queryRaw<SumRow[]>`
-    SELECT x.carrier_id AS id,
-           sum(CASE WHEN x.to_at IS NULL THEN n.minutes - x.minutes ELSE x.minutes END) AS minutes,
-           sum(CASE WHEN x.to_at IS NULL THEN n.flights - x.flights ELSE x.flights END) AS flights,
-           sum(CASE WHEN x.to_at IS NULL THEN n.landings - x.landings ELSE x.landings END) AS landings,
-           sum(CASE WHEN x.to_at IS NULL THEN n.touch_and_goes - x.touch_and_goes ELSE x.touch_and_goes END) AS touch_and_goes,
-           sum(CASE WHEN x.to_at IS NULL THEN n.starts - x.starts ELSE x.starts END) AS starts,
-           sum(CASE WHEN x.to_at IS NULL THEN n.aborted_take_offs - x.aborted_take_offs ELSE x.aborted_take_offs END) AS aborted_take_offs
-      FROM exposure x
-      JOIN component k ON k.operator_id = x.operator_id AND k.id = x.component_id AND k.kind = 'engine'
-      JOIN clock_now n ON n.operator_id = x.operator_id AND n.carrier_id = x.carrier_id
-     WHERE x.operator_id = ${operatorId}::int GROUP BY x.carrier_id`,
+  const runs = await runsByCarrier(tx, operatorId);
+  const onEngines = await takenByCarrier(tx, operatorId, 'engine');
+  const empty = await passedEmpty(
+    tx,
+    operatorId,
+    positions.map(({ positionId, slotId }) => ({ carrierId: positionId, slotId })),
   );
-  const empty = await passedEmpty(tx, operatorId, positions);
   return positions.map(({ positionId, airframeId, registration, number }) => ({
     positionId,
     airframeId,
@@ -79,7 +71,7 @@ export async function balanceAccounts(
       airframeId,
       positionCarrierId: positionId,
       flown: flown.get(airframeId) ?? zeroCounts,
-      runs: zeroCounts,
+      runs: runs.get(positionId) ?? zeroCounts,
       onEngines: onEngines.get(positionId) ?? zeroCounts,
       empty: empty.get(positionId) ?? zeroCounts,
       notRunning: notRunning.get(positionId) ?? zeroCounts,
@@ -87,17 +79,49 @@ export async function balanceAccounts(
   }));
 }
 
-/** What passed each position while its engine slot was empty, by the position's clock. */
-async function passedEmpty(
+/** What was run on the ground at each position, and in each test cell, by the runs themselves. */
+export async function runsByCarrier(tx: Tx, operatorId: number): Promise<ReadonlyMap<string, Counts>> {
+  return sums(
+    await tx.$queryRaw<SumRow[]>`
+    SELECT carrier_id AS id, sum(counted_minutes) AS minutes, 0 AS flights, 0 AS landings, 0 AS touch_and_goes,
+           sum(starts) AS starts, sum(aborted_take_offs) AS aborted_take_offs
+      FROM ground_run WHERE operator_id = ${operatorId}::int AND voided_seq IS NULL GROUP BY carrier_id`,
+  );
+}
+
+/** What components of a kind took of each clock, by their exposures. */
+export async function takenByCarrier(
   tx: Tx,
   operatorId: number,
-  positions: readonly PositionRow[],
+  kind: 'engine' | 'apu',
+): Promise<ReadonlyMap<string, Counts>> {
+  return sums(
+    await tx.$queryRaw<SumRow[]>`
+    SELECT x.carrier_id AS id,
+           sum(CASE WHEN x.to_at IS NULL THEN n.minutes - x.minutes ELSE x.minutes END) AS minutes,
+           sum(CASE WHEN x.to_at IS NULL THEN n.flights - x.flights ELSE x.flights END) AS flights,
+           sum(CASE WHEN x.to_at IS NULL THEN n.landings - x.landings ELSE x.landings END) AS landings,
+           sum(CASE WHEN x.to_at IS NULL THEN n.touch_and_goes - x.touch_and_goes ELSE x.touch_and_goes END) AS touch_and_goes,
+           sum(CASE WHEN x.to_at IS NULL THEN n.starts - x.starts ELSE x.starts END) AS starts,
+           sum(CASE WHEN x.to_at IS NULL THEN n.aborted_take_offs - x.aborted_take_offs ELSE x.aborted_take_offs END) AS aborted_take_offs
+      FROM exposure x
+      JOIN component k ON k.operator_id = x.operator_id AND k.id = x.component_id AND k.kind = ${kind}
+      JOIN clock_now n ON n.operator_id = x.operator_id AND n.carrier_id = x.carrier_id
+     WHERE x.operator_id = ${operatorId}::int GROUP BY x.carrier_id`,
+  );
+}
+
+/** What passed each place while its engine slot was empty, by the place's clock. */
+export async function passedEmpty(
+  tx: Tx,
+  operatorId: number,
+  places: readonly { readonly carrierId: string; readonly slotId: string }[],
 ): Promise<ReadonlyMap<string, Counts>> {
   const stays = await tx.stay.findMany({
-    where: { operatorId, voidedSeq: null, slotId: { in: positions.map((position) => position.slotId) } },
+    where: { operatorId, voidedSeq: null, slotId: { in: places.map((place) => place.slotId) } },
     select: { slotId: true, fromAt: true, toAt: true },
   });
-  const spans = positions.flatMap(({ positionId, slotId }) =>
+  const spans = places.flatMap(({ carrierId, slotId }) =>
     emptySpans(
       stays
         .filter((stay) => stay.slotId === slotId)
@@ -106,18 +130,18 @@ async function passedEmpty(
           to: stay.toAt === null ? null : minuteOf(stay.toAt),
         })),
     ).map(({ from, to }) => ({
-      positionId,
+      carrierId,
       from: from === null ? null : fromInstant(from),
       to: to === null ? null : fromInstant(to),
     })),
   );
-  const asks = spans.flatMap(({ positionId: carrierId, from, to }) => [
+  const asks = spans.flatMap(({ carrierId, from, to }) => [
     { carrierId, at: to },
     ...(from === null ? [] : [{ carrierId, at: from }]),
   ]);
   const reading = await readClocks(tx, operatorId, asks);
   const passed = new Map<string, Counts>();
-  for (const { positionId: carrierId, from, to } of spans) {
+  for (const { carrierId, from, to } of spans) {
     const start = from === null ? zeroCounts : reading({ carrierId, at: from });
     passed.set(
       carrierId,

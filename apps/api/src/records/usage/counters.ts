@@ -20,7 +20,7 @@ export interface ComponentCounters {
 interface Marks {
   readonly installedAt: ReadonlyMap<string, Date>;
   readonly resets: readonly { readonly componentId: string; readonly kind: string; readonly at: Date }[];
-  /** Auxiliary power units that ran: they count by their own counter, of which nothing is read here. */
+  /** Auxiliary power units, and what was in them, that ran before the first reading of the counter: nobody counted that. */
   readonly ranUncounted: ReadonlySet<string>;
 }
 
@@ -66,18 +66,41 @@ export class Counters {
       select: { componentId: true, fromAt: true },
     });
     const resets = await tx.reset.findMany({ where, orderBy: { at: 'asc' } });
-    const ran = await tx.stay.findMany({
-      where: { ...where, slotId: { not: null }, fromAt: { lte: until }, component: { kind: 'apu' } },
-      select: { componentId: true },
-    });
     return {
-      ranUncounted: new Set(ran.map((stay) => stay.componentId)),
+      ranUncounted: await ranUncounted(tx, operatorId, componentIds, at),
       installedAt: new Map(
         stays.filter((stay) => stay.fromAt <= until).map((stay) => [stay.componentId, stay.fromAt]),
       ),
       resets: resets.filter((reset) => reset.at <= until),
     };
   }
+}
+
+/** Which of these ran by a counter nobody had read yet: in an auxiliary power unit (or being one) then at a position. */
+async function ranUncounted(
+  tx: Tx,
+  operatorId: number,
+  componentIds: readonly string[],
+  at: Date | null,
+): Promise<ReadonlySet<string>> {
+  const rows = await tx.$queryRaw<{ id: string }[]>`
+    WITH RECURSIVE held (id, holder, span) AS (
+      SELECT listed.id, listed.id, tstzrange(NULL, ${at === null ? null : at.toISOString()}::timestamptz, '[]')
+        FROM unnest(${[...componentIds]}::uuid[]) AS listed (id)
+      UNION ALL
+      SELECT h.id, s.component_id, h.span * tstzrange(st.from_at, st.to_at) FROM held h
+        JOIN stay st ON st.operator_id = ${operatorId}::int AND st.component_id = h.holder AND st.voided_seq IS NULL
+         AND tstzrange(st.from_at, st.to_at) && h.span
+        JOIN slot s ON s.operator_id = st.operator_id AND s.id = st.slot_id AND s.component_id IS NOT NULL
+    )
+    SELECT DISTINCT h.id FROM held h
+      JOIN component c ON c.operator_id = ${operatorId}::int AND c.id = h.holder AND c.kind = 'apu'
+      JOIN stay st ON st.operator_id = c.operator_id AND st.component_id = c.id AND st.voided_seq IS NULL
+       AND st.slot_id IS NOT NULL AND tstzrange(st.from_at, st.to_at) && h.span
+      LEFT JOIN LATERAL (SELECT min(at) AS first FROM counter_reading r
+        WHERE r.operator_id = c.operator_id AND r.component_id = c.id AND r.voided_seq IS NULL) read ON true
+     WHERE read.first IS NULL OR greatest(st.from_at, lower(h.span)) < read.first`;
+  return new Set(rows.map((row) => row.id));
 }
 
 function countersOf(
@@ -117,7 +140,7 @@ function countersOf(
 
 /**
  * Counters since new at an instant (null: now), with what the gaps before it may hide, of a component whose use was asked
- * for then, and which is no auxiliary power unit: that counts by its own counter. Total.
+ * for then. Total.
  */
 export function sinceNewAt(componentId: string, at: Date | null, uses: Uses): Pair {
   const before = uses.facts.gaps.filter(

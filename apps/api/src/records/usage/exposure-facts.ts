@@ -1,11 +1,14 @@
 import type {
   CycleRuleInForce,
+  OwnCounter,
   RatingChange,
   SlotPlace,
   Stay,
 } from '@strutbook/domain/usage/flatten-exposures.js';
+import { rulesInForce } from '@strutbook/domain/usage/rules-in-force.js';
 import type { Tx } from '../../platform/database/database.js';
 import { toInstant } from '../../platform/http/instants.js';
+import { loadCycleRules } from './cycle-rules.js';
 
 /** What flattening needs, for a set of components and all they ever hung in. */
 export interface ExposureFacts {
@@ -14,6 +17,7 @@ export interface ExposureFacts {
   readonly ratingChanges: readonly RatingChange[];
   readonly cycleRules: readonly CycleRuleInForce[];
   readonly modelOf: ReadonlyMap<string, string>;
+  readonly countersOf: ReadonlyMap<string, OwnCounter>;
 }
 
 interface SlotRow {
@@ -23,6 +27,7 @@ interface SlotRow {
   position_id: string | null;
   airframe_id: string | null;
   airframe_type_id: string | null;
+  test_cell_id: string | null;
 }
 
 /** Loads the facts for these components in a constant number of statements. */
@@ -42,7 +47,7 @@ export async function loadExposureFacts(
     select: { id: true, kind: true, engineModelId: true, podClock: true },
   });
   const slots = await tx.$queryRaw<SlotRow[]>`
-    SELECT s.id, s.kind, s.component_id, s.position_id, p.airframe_id, a.airframe_type_id
+    SELECT s.id, s.kind, s.component_id, s.position_id, p.airframe_id, a.airframe_type_id, s.test_cell_id
       FROM slot s
       LEFT JOIN position p ON p.operator_id = s.operator_id AND p.id = s.position_id
       LEFT JOIN airframe a ON a.operator_id = p.operator_id AND a.id = p.airframe_id
@@ -51,7 +56,7 @@ export async function loadExposureFacts(
     where: { operatorId, componentId: { in: ids }, voidedSeq: null },
     orderBy: [{ at: 'asc' }, { recordedSeq: 'asc' }],
   });
-  const engines = components.filter((component) => component.kind === 'engine');
+  const engines = components.filter(({ kind }) => kind === 'engine' || kind === 'apu');
   const modelOf = new Map(
     engines.flatMap(({ id, engineModelId }) =>
       engineModelId === null ? [] : [[id, engineModelId] as const],
@@ -61,6 +66,9 @@ export async function loadExposureFacts(
     components.filter((component) => component.podClock === 'airframe').map(({ id }) => id),
   );
   const typeIds = [...new Set(slots.flatMap((slot) => slot.airframe_type_id ?? []))];
+  const modelIds = [...new Set(modelOf.values())];
+  const revisions = await loadCycleRules(tx, operatorId, modelIds);
+  const units = components.filter((component) => component.kind === 'apu').map(({ id }) => id);
   return {
     stays: stays.map((stay) => ({
       id: stay.id,
@@ -76,8 +84,11 @@ export async function loadExposureFacts(
       at: toInstant(at),
       ratingId,
     })),
-    cycleRules: await loadCycleRules(tx, operatorId, [...new Set(modelOf.values())], typeIds),
+    cycleRules: modelIds.flatMap((modelId) =>
+      [null, ...typeIds].flatMap((typeId) => rulesInForce(revisions, modelId, typeId)),
+    ),
     modelOf,
+    countersOf: await loadOwnCounters(tx, operatorId, units),
   };
 }
 
@@ -87,6 +98,8 @@ function placesOf(slots: readonly SlotRow[], onAirframeClock: boolean): Readonly
   for (const slot of slots) {
     if (slot.component_id !== null)
       places.set(slot.id, { kind: 'component', componentId: slot.component_id });
+    else if (slot.test_cell_id !== null)
+      places.set(slot.id, { kind: 'test-cell', carrierId: slot.test_cell_id });
     else if (
       slot.kind !== 'apu' &&
       slot.position_id !== null &&
@@ -103,21 +116,18 @@ function placesOf(slots: readonly SlotRow[], onAirframeClock: boolean): Readonly
   return places;
 }
 
-/** The rules of models on airframe types: the one for the type, else the one for any. */
-async function loadCycleRules(
+/** From when on these auxiliary power units run by their own counters: the first reading, and not before what an opening holds. */
+async function loadOwnCounters(
   tx: Tx,
   operatorId: number,
-  models: readonly string[],
-  typeIds: readonly string[],
-): Promise<CycleRuleInForce[]> {
-  const rules = await tx.cycleRule.findMany({ where: { operatorId, engineModelId: { in: [...models] } } });
-  return models.flatMap((modelId) =>
-    typeIds.flatMap((airframeTypeId) => {
-      const ofModel = rules.filter((rule) => rule.engineModelId === modelId);
-      const rule =
-        ofModel.find((candidate) => candidate.airframeTypeId === airframeTypeId) ??
-        ofModel.find((candidate) => candidate.airframeTypeId === null);
-      return rule === undefined ? [] : [{ cycleRuleId: rule.id, modelId, airframeTypeId, from: null }];
-    }),
-  );
+  componentIds: readonly string[],
+): Promise<ReadonlyMap<string, OwnCounter>> {
+  if (componentIds.length === 0) return new Map();
+  const rows = await tx.$queryRaw<{ id: string; from: Date }[]>`
+    SELECT r.component_id AS id, greatest(min(r.at), (SELECT max(o.at) FROM opening o WHERE o.operator_id = r.operator_id
+             AND o.component_id = r.component_id AND o.basis = 'new' AND o.voided_seq IS NULL)) AS from
+      FROM counter_reading r
+     WHERE r.operator_id = ${operatorId}::int AND r.component_id = ANY (${[...componentIds]}::uuid[])
+       AND r.voided_seq IS NULL GROUP BY r.operator_id, r.component_id`;
+  return new Map(rows.map(({ id, from }) => [id, { carrierId: id, from: toInstant(from) }]));
 }

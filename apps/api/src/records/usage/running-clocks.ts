@@ -27,8 +27,13 @@ export async function runningClocks(
   const ids = [...new Set(carrierIds)];
   const carriers = await tx.carrier.findMany({
     where: { operatorId, id: { in: ids } },
-    select: { id: true, airframeId: true, airframe: { select: { dayZone: true } } },
+    select: { id: true, kind: true, airframeId: true, airframe: { select: { dayZone: true } } },
   });
+  const above = await airframesOfCounters(
+    tx,
+    operatorId,
+    carriers.filter((carrier) => carrier.kind === 'apu-counter').map((carrier) => carrier.id),
+  );
   const before = new Date((at ?? now).getTime() - DAYS * 86_400_000);
   const reading = await readClocks(
     tx,
@@ -44,10 +49,33 @@ export async function runningClocks(
       const usedIn90Days = subtractCounts(present, reading({ carrierId: id, at: before }));
       return [
         id,
-        { carrierId: id, airframeId, dayZone: airframe?.dayZone ?? 'UTC', reading: present, usedIn90Days },
+        {
+          carrierId: id,
+          airframeId: airframeId ?? above.get(id)?.airframeId ?? null,
+          dayZone: (airframe ?? above.get(id))?.dayZone ?? 'UTC',
+          reading: present,
+          usedIn90Days,
+        },
       ];
     }),
   );
+}
+
+/** The airframes these auxiliary power units hang on now: days are counted there. */
+async function airframesOfCounters(
+  tx: Tx,
+  operatorId: number,
+  componentIds: readonly string[],
+): Promise<ReadonlyMap<string, { readonly airframeId: string; readonly dayZone: string }>> {
+  if (componentIds.length === 0) return new Map();
+  const rows = await tx.$queryRaw<{ id: string; airframeId: string; dayZone: string }[]>`
+    SELECT st.component_id AS id, a.id AS "airframeId", a.day_zone AS "dayZone" FROM stay st
+      JOIN slot s ON s.operator_id = st.operator_id AND s.id = st.slot_id
+      JOIN position p ON p.operator_id = s.operator_id AND p.id = s.position_id
+      JOIN airframe a ON a.operator_id = p.operator_id AND a.id = p.airframe_id
+     WHERE st.operator_id = ${operatorId}::int AND st.component_id = ANY (${[...componentIds]}::uuid[])
+       AND st.voided_seq IS NULL AND st.to_at IS NULL`;
+  return new Map(rows.map(({ id, ...above }) => [id, above]));
 }
 
 /** The average daily use on a clock, exact; cycles null where no rule says what one is. Total. */

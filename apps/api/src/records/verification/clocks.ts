@@ -8,7 +8,7 @@ interface ClockRow {
   fromFacts: string;
 }
 
-/** Every month and head of every carrier against the flights and exceptions themselves, by one statement. */
+/** Every month and head of every carrier against the flights, exceptions, runs and readings themselves, by one statement. */
 export async function verifyClocks(tx: Tx, operatorId: number): Promise<Verdict> {
   const rows = await tx.$queryRaw<ClockRow[]>`
     WITH posted AS (
@@ -18,6 +18,12 @@ export async function verifyClocks(tx: Tx, operatorId: number): Promise<Verdict>
       UNION ALL
       SELECT position_id, month_of(landing_at), -minutes, -flights, -landings, -touch_and_goes, -starts, -aborted_take_offs
         FROM flight_exception WHERE operator_id = ${operatorId}::int AND voided_seq IS NULL
+      UNION ALL
+      SELECT carrier_id, month_of(ended_at), counted_minutes, 0, 0, 0, starts, aborted_take_offs
+        FROM ground_run WHERE operator_id = ${operatorId}::int AND voided_seq IS NULL
+      UNION ALL
+      SELECT carrier_id, month_of(at), minutes, 0, 0, 0, starts, 0
+        FROM counter_posting WHERE operator_id = ${operatorId}::int
     ), month AS (
       SELECT carrier_id, month, ROW(sum(minutes), sum(flights), sum(landings), sum(touch_and_goes), sum(starts),
              sum(aborted_take_offs))::text AS counts FROM posted GROUP BY carrier_id, month
@@ -35,7 +41,7 @@ export async function verifyClocks(tx: Tx, operatorId: number): Promise<Verdict>
     SELECT 'head', c.id::text, ROW(c.minutes, c.flights, c.landings, c.touch_and_goes, c.starts, c.aborted_take_offs)::text,
            coalesce(h.counts, '(0,0,0,0,0,0)')
       FROM carrier c LEFT JOIN head h ON h.carrier_id = c.id
-     WHERE c.operator_id = ${operatorId}::int AND c.kind IN ('airframe', 'position')`;
+     WHERE c.operator_id = ${operatorId}::int`;
   return {
     name: 'months and heads of the clocks',
     looked: rows.length,
