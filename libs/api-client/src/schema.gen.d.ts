@@ -123,6 +123,24 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/airframes/{id}/ground-runs": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Runs of an airframe's engines on the ground, the newest first. */
+        get: operations["groundRunsPage"];
+        put?: never;
+        /** Records a run of an engine at a position on the ground. */
+        post: operations["groundRunsRecord"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/airframes/{id}/history": {
         parameters: {
             query?: never;
@@ -349,6 +367,41 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/components/{id}/counter-readings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** All readings of an auxiliary power unit's counter, the newest first, voided ones too. */
+        get: operations["counterReadingsList"];
+        put?: never;
+        /** Records what the counter showed between installation and removal. */
+        post: operations["counterReadingsRead"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/components/{id}/counter-replacements": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Records that the counter was replaced by another one. */
+        post: operations["counterReadingsReplace"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/components/{id}/counters": {
         parameters: {
             query?: never;
@@ -502,6 +555,57 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/counter-readings/{id}/correct": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Voids a reading and enters it again as it was. */
+        post: operations["counterReadingsCorrect"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/counter-readings/{id}/void": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Voids a reading that was recorded wrongly. */
+        post: operations["counterReadingsVoid"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/cycle-rules/{id}/void": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Voids a revision that was recorded wrongly. */
+        post: operations["cycleRulesVoid"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/documents": {
         parameters: {
             query?: never;
@@ -566,6 +670,24 @@ export interface paths {
         put?: never;
         /** Adds a model with its ratings and cycle rules. */
         post: operations["engineModelsAdd"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/engine-models/{id}/cycle-rules": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** All revisions of a model's cycle rules, the newest first, voided ones too. */
+        get: operations["cycleRulesList"];
+        put?: never;
+        /** Records a revision that counts from a day on; what was flown from then on is counted again. */
+        post: operations["cycleRulesAdd"];
         delete?: never;
         options?: never;
         head?: never;
@@ -668,6 +790,23 @@ export interface paths {
         put?: never;
         /** Voids such a note: the gap blocks releases again. */
         post: operations["gapNotesVoid"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/ground-runs/{id}/void": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Voids a run, at a position or in a test cell. */
+        post: operations["groundRunsVoid"];
         delete?: never;
         options?: never;
         head?: never;
@@ -1500,6 +1639,42 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/test-cells": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** All test cells with the engines in them. */
+        get: operations["testCellsList"];
+        put?: never;
+        /** Adds a test cell. */
+        post: operations["testCellsAdd"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/test-cells/{id}/runs": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Runs in a test cell, the newest first. */
+        get: operations["testCellsPage"];
+        put?: never;
+        /** Records a run of the engine in a test cell. */
+        post: operations["testCellsRecord"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/tool-calibrations/{id}/void": {
         parameters: {
             query?: never;
@@ -1808,7 +1983,7 @@ export interface components {
         };
         BalanceRowDto: {
             airframeId: string;
-            /** @description Flown less all the rest; anything but zero was lost or made up. */
+            /** @description Flown and run less all the rest; anything but zero was lost or made up. */
             difference: components["schemas"]["CountsDto"];
             /** @description What passed while no engine was there. */
             empty: components["schemas"]["CountsDto"];
@@ -1821,6 +1996,8 @@ export interface components {
             positionId: string;
             positionNumber: number;
             registration: string;
+            /** @description What was run there on the ground and counts. */
+            runs: components["schemas"]["CountsDto"];
         };
         BlockerDto: {
             /** @enum {string} */
@@ -1895,6 +2072,17 @@ export interface components {
             positionId: string | null;
             positionNumber: number | null;
         };
+        CellBalanceDto: {
+            difference: components["schemas"]["CountsDto"];
+            name: string;
+            /** @description What was run while no engine is recorded there. */
+            notTaken: components["schemas"]["CountsDto"];
+            /** @description What was run in it and counts. */
+            ran: components["schemas"]["CountsDto"];
+            /** @description What the engines in it took. */
+            taken: components["schemas"]["CountsDto"];
+            testCellId: string;
+        };
         CertificateDto: {
             /** @description Its file is at /documents/{id}. */
             documentId: string;
@@ -1942,8 +2130,12 @@ export interface components {
             /** Format: uuid */
             airframeId: string;
             boundary: components["schemas"]["BoundaryDto"];
+            /** @description What the counter of an incoming auxiliary power unit showed; asked of no other. */
+            incomingReading?: components["schemas"]["CounterFiguresDto"];
             /** @description The serial that goes on; left out when the place stays empty. */
             incomingSerial?: string | null;
+            /** @description What the counter of an outgoing auxiliary power unit showed; asked of no other. */
+            outgoingReading?: components["schemas"]["CounterFiguresDto"];
             /** @description The serial that comes off, as on the order; left out when the place is empty. */
             outgoingSerial?: string | null;
             /** @description The position's number; 0 is the auxiliary power unit. */
@@ -2103,8 +2295,12 @@ export interface components {
             boundary: components["schemas"]["BoundaryDto"];
             /** @description The digest of the preview that was confirmed. */
             confirmDigest: string;
+            /** @description What the counter of an incoming auxiliary power unit showed; asked of no other. */
+            incomingReading?: components["schemas"]["CounterFiguresDto"];
             /** @description The serial that goes on; left out when the place stays empty. */
             incomingSerial?: string | null;
+            /** @description What the counter of an outgoing auxiliary power unit showed; asked of no other. */
+            outgoingReading?: components["schemas"]["CounterFiguresDto"];
             /** @description The serial that comes off, as on the order; left out when the place is empty. */
             outgoingSerial?: string | null;
             /** @description The position's number; 0 is the auxiliary power unit. */
@@ -2131,6 +2327,12 @@ export interface components {
         CorrectFlightDto: {
             flight: components["schemas"]["NewFlightDto"];
             reason: string;
+        };
+        CorrectReadingDto: {
+            minutes: number;
+            /** @description Why the other one was wrong. */
+            reason: string;
+            starts: number;
         };
         CountAccountDto: {
             in: number | null;
@@ -2182,6 +2384,59 @@ export interface components {
             /** @enum {string|null} */
             trace: "not-shown" | "shown" | "stated" | null;
         };
+        CounterAnswerDto: {
+            componentId: string;
+            consequences: components["schemas"]["ConsequencesDto"];
+            /** @description What it has counted from its first reading on. */
+            counted: components["schemas"]["CounterFiguresDto"];
+            /** @description When it was last read; null where it never was. */
+            readAt: string | null;
+            readings: components["schemas"]["CounterReadingDto"][];
+            serialNumber: string;
+        };
+        CounterBalanceDto: {
+            componentId: string;
+            difference: components["schemas"]["CountsDto"];
+            /** @description What it counted before the unit's opening balance, which holds it already. */
+            notTaken: components["schemas"]["CountsDto"];
+            /** @description What the counter counted, from reading to reading. */
+            ran: components["schemas"]["CountsDto"];
+            serialNumber: string;
+            /** @description What the unit took. */
+            taken: components["schemas"]["CountsDto"];
+        };
+        CounterFiguresDto: {
+            /** @description Whole minutes of running. */
+            minutes: number;
+            starts: number;
+        };
+        CounterReadingDto: {
+            at: string;
+            /** @description Where the new counter begins, when it was replaced. */
+            first: components["schemas"]["CounterFiguresDto"] | null;
+            id: string;
+            /**
+             * @description As it went on, as it came off, in between, or as the counter was replaced.
+             * @enum {string}
+             */
+            kind: "installed" | "read" | "removed" | "replaced";
+            minutes: number;
+            /** @description What the counter had run since the reading before; null for the first one. */
+            ran: components["schemas"]["CounterFiguresDto"] | null;
+            source: string | null;
+            starts: number;
+            voided: boolean;
+            voidReason: string | null;
+        };
+        CounterReadingsDto: {
+            componentId: string;
+            /** @description What it has counted from its first reading on. */
+            counted: components["schemas"]["CounterFiguresDto"];
+            /** @description When it was last read; null where it never was. */
+            readAt: string | null;
+            readings: components["schemas"]["CounterReadingDto"][];
+            serialNumber: string;
+        };
         CounterResetDto: {
             /** @description The document that shows it; for an installation the place. */
             evidence: string;
@@ -2222,6 +2477,8 @@ export interface components {
         CycleRuleDto: {
             airframeTypeId: string | null;
             denominator: number;
+            /** @description From this day on, 00:00 UTC; null: always. */
+            effectiveOn: string | null;
             id: string;
             perAbortedTakeOff: number;
             perFlight: number;
@@ -2566,6 +2823,39 @@ export interface components {
             days: number | null;
             minutes: number | null;
             months: number | null;
+        };
+        GroundRunAnswerDto: {
+            consequences: components["schemas"]["ConsequencesDto"];
+            /** @description Whether it lies before a change recorded already, so that counters of the past moved. */
+            late: boolean;
+            run: components["schemas"]["GroundRunDto"];
+        };
+        GroundRunDto: {
+            abortedTakeOffs: number;
+            /** @description Null in a test cell. */
+            airframeId: string | null;
+            /** @description Of them, what counts as time in service. */
+            countedMinutes: number;
+            endedAt: string;
+            /** @description Null where a later record says that none was there. */
+            engine: components["schemas"]["RunEngineDto"] | null;
+            id: string;
+            positionNumber: number | null;
+            purpose: string;
+            /** @description Whole minutes it ran. */
+            runMinutes: number;
+            source: string;
+            startedAt: string;
+            starts: number;
+            /** @description Null at a position. */
+            testCellId: string | null;
+            voided: boolean;
+            voidReason: string | null;
+        };
+        GroundRunsPageDto: {
+            /** @description What to send as `after` for the next page; null on the last. */
+            next: string | null;
+            rows: components["schemas"]["GroundRunDto"][];
         };
         HealthDto: {
             /** @enum {string} */
@@ -3153,6 +3443,21 @@ export interface components {
             /** @description The day it is due again; the tool is good through that day. */
             dueOn: string;
         };
+        NewCellRunDto: {
+            abortedTakeOffs?: number;
+            /** @description Of them, what counts as time in service by the engine's approved data; none when left out. */
+            countedMinutes?: number;
+            endedAt: string;
+            /** @description What it was run for. */
+            purpose: string;
+            /** @description Whole minutes it ran; from start to end when left out. */
+            runMinutes?: number;
+            /** @description The document it is written in. */
+            source: string;
+            /** @description Whole minutes of UTC. */
+            startedAt: string;
+            starts: number;
+        };
         NewComponentDto: {
             description: string;
             /**
@@ -3293,6 +3598,22 @@ export interface components {
             /** @enum {string} */
             kind: "pages" | "stations";
             note: string;
+        };
+        NewGroundRunDto: {
+            abortedTakeOffs?: number;
+            /** @description Of them, what counts as time in service by the engine's approved data; none when left out. */
+            countedMinutes?: number;
+            endedAt: string;
+            positionNumber: number;
+            /** @description What it was run for. */
+            purpose: string;
+            /** @description Whole minutes it ran; from start to end when left out. */
+            runMinutes?: number;
+            /** @description The document it is written in. */
+            source: string;
+            /** @description Whole minutes of UTC. */
+            startedAt: string;
+            starts: number;
         };
         NewImportDto: {
             /** @description The file's text, at most 16 MiB. */
@@ -3509,6 +3830,23 @@ export interface components {
             code: string;
             description?: string | null;
         };
+        NewReadingDto: {
+            /** @description When it was read, whole minutes of UTC. */
+            at: string;
+            /** @description Whole minutes of running. */
+            minutes: number;
+            /** @description The document it is written in. */
+            source: string;
+            starts: number;
+        };
+        NewReplacementDto: {
+            at: string;
+            /** @description The new counter's first reading. */
+            first: components["schemas"]["CounterFiguresDto"];
+            /** @description The old counter's last reading. */
+            last: components["schemas"]["CounterFiguresDto"];
+            source: string;
+        };
         NewRequirementDto: {
             /**
              * Format: uuid
@@ -3571,11 +3909,32 @@ export interface components {
             /** @enum {string} */
             kind: "overhaul" | "repair" | "shop-visit";
         };
+        NewRuleRevisionDto: {
+            /**
+             * Format: uuid
+             * @description The airframe type it counts for; for any, when left out.
+             */
+            airframeTypeId?: string | null;
+            denominator: number;
+            /** @description From this day on, 00:00 UTC, what is flown and run counts by it. */
+            effectiveOn: string;
+            perAbortedTakeOff: number;
+            perFlight: number;
+            perLanding: number;
+            perStart: number;
+            perTouchAndGo: number;
+            revision: string;
+            /** @description The document the rule comes from. */
+            source: string;
+        };
         NewSlotDto: {
             /** @enum {string} */
             kind: "module" | "part";
             /** @description Whether a part with a mandatory life belongs here: an empty place then blocks a release. */
             lifeLimited: boolean;
+            name: string;
+        };
+        NewTestCellDto: {
             name: string;
         };
         NewToolDto: {
@@ -3940,6 +4299,8 @@ export interface components {
             boundary: components["schemas"]["BoundaryDto"];
             /** Format: uuid */
             componentId: string;
+            /** @description What the counter showed of an auxiliary power unit that comes to a position; asked of no other. */
+            counterReading?: components["schemas"]["CounterFiguresDto"];
             /** @description The location it goes to. */
             locationName?: string;
             reason?: string;
@@ -3950,6 +4311,8 @@ export interface components {
             slotId?: string;
             /** @description When it left again, for a stay of the past. */
             until?: components["schemas"]["BoundaryDto"];
+            /** @description What it showed when it left again. */
+            untilCounterReading?: components["schemas"]["CounterFiguresDto"];
         };
         PositionCardDto: {
             /** @description Since when no engine is there; null when one is, or none ever was. */
@@ -4313,6 +4676,30 @@ export interface components {
             voided: boolean;
             voidReason: string | null;
         };
+        RuleRevisionDto: {
+            /** @description Maker and designation of the type of airframe; null for any. */
+            airframeType: string | null;
+            airframeTypeId: string | null;
+            denominator: number;
+            /** @description From this day on, 00:00 UTC; null: always. */
+            effectiveOn: string | null;
+            id: string;
+            /** @description Whether it is the one that counts today. */
+            inForce: boolean;
+            perAbortedTakeOff: number;
+            perFlight: number;
+            perLanding: number;
+            perStart: number;
+            perTouchAndGo: number;
+            revision: string;
+            source: string;
+            voided: boolean;
+            voidReason: string | null;
+        };
+        RuleRevisionsDto: {
+            engineModelId: string;
+            rows: components["schemas"]["RuleRevisionDto"][];
+        };
         RuleSetDto: {
             code: string;
             /**
@@ -4329,6 +4716,10 @@ export interface components {
             releaseStatement: string;
             signerIdentity: string;
             source: string;
+        };
+        RunEngineDto: {
+            id: string;
+            serialNumber: string;
         };
         RunOnDto: {
             high: string | null;
@@ -4446,6 +4837,8 @@ export interface components {
             pin?: string;
         };
         SignStepDto: {
+            /** @description What the counter of an auxiliary power unit showed that this step moves; asked of no other. */
+            counterReading?: components["schemas"]["CounterFiguresDto"];
             /** @description The digest of the words that were seen. */
             digest: string;
             /** @enum {string} */
@@ -4610,6 +5003,14 @@ export interface components {
             by: string;
             reason: string;
             recordedAt: string;
+        };
+        TestCellDto: {
+            /** @description The engine in it now. */
+            engine: components["schemas"]["RunEngineDto"] | null;
+            id: string;
+            name: string;
+            /** @description Where an engine is placed to be run. */
+            slotId: string;
         };
         TextCaptureDto: {
             /** @description Unique in its step. */
@@ -4776,6 +5177,8 @@ export interface components {
             asOf: string;
             /** @description True when every difference is zero. */
             balanced: boolean;
+            cells: components["schemas"]["CellBalanceDto"][];
+            counters: components["schemas"]["CounterBalanceDto"][];
             rows: components["schemas"]["BalanceRowDto"][];
         };
         TypePositionDto: {
@@ -4839,10 +5242,19 @@ export interface components {
         VoidLifeLimitDto: {
             reason: string;
         };
+        VoidReadingDto: {
+            reason: string;
+        };
         VoidReasonDto: {
             reason: string;
         };
         VoidRequirementDto: {
+            reason: string;
+        };
+        VoidRuleDto: {
+            reason: string;
+        };
+        VoidRunDto: {
             reason: string;
         };
         WaitingPackageDto: {
@@ -5186,6 +5598,63 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["FlightsAnswerDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    groundRunsPage: {
+        parameters: {
+            query?: {
+                /** @description What the page before gave as `next`. */
+                after?: string;
+                limit?: number;
+                /** @description Whether voided runs are among them. */
+                voided?: "false" | "true";
+            };
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["GroundRunsPageDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    groundRunsRecord: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewGroundRunDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["GroundRunAnswerDto"];
                 };
             };
             default: components["responses"]["Problem"];
@@ -5562,6 +6031,86 @@ export interface operations {
             default: components["responses"]["Problem"];
         };
     };
+    counterReadingsList: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CounterReadingsDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    counterReadingsRead: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewReadingDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CounterAnswerDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    counterReadingsReplace: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewReplacementDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CounterAnswerDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
     countersOfComponent: {
         parameters: {
             query?: {
@@ -5787,6 +6336,93 @@ export interface operations {
             default: components["responses"]["Problem"];
         };
     };
+    counterReadingsCorrect: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CorrectReadingDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CounterAnswerDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    counterReadingsVoid: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["VoidReadingDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CounterAnswerDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    cycleRulesVoid: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["VoidRuleDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RuleRevisionsDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
     documentsList: {
         parameters: {
             query: {
@@ -5928,6 +6564,57 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["EngineModelDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    cycleRulesList: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RuleRevisionsDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    cycleRulesAdd: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewRuleRevisionDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["RuleRevisionsDto"];
                 };
             };
             default: components["responses"]["Problem"];
@@ -6100,6 +6787,35 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["GapNoteDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    groundRunsVoid: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["VoidRunDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["GroundRunAnswerDto"];
                 };
             };
             default: components["responses"]["Problem"];
@@ -7595,6 +8311,110 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["StatementDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    testCellsList: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TestCellDto"][];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    testCellsAdd: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewTestCellDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TestCellDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    testCellsPage: {
+        parameters: {
+            query?: {
+                /** @description What the page before gave as `next`. */
+                after?: string;
+                limit?: number;
+                /** @description Whether voided runs are among them. */
+                voided?: "false" | "true";
+            };
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["GroundRunsPageDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    testCellsRecord: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewCellRunDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["GroundRunAnswerDto"];
                 };
             };
             default: components["responses"]["Problem"];
