@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { checkReading } from '@strutbook/domain/usage/apu-counter.js';
+import { checkReading } from '@strutbook/domain/runs/apu-counter.js';
 import type { Actor } from '../../platform/access/actor.js';
 import type { Tx } from '../../platform/database/database.js';
 import type { CounterReading as Row } from '../../platform/database/generated/client.js';
@@ -8,14 +8,14 @@ import { Acts } from '../../platform/http/acts.js';
 import { toInstant, toWire } from '../../platform/http/instants.js';
 import { orNotFound, orRefuse, refuse } from '../../platform/problems/refusal.error.js';
 import { type Before, Consequences } from '../../records/consequences/consequences.js';
-import { Projections } from '../../records/due-points/projections.js';
-import { Journal } from '../../records/journal/journal.js';
 import {
   loadReadings,
   type ReadingKind,
   recordReading,
   setCounterClock,
-} from '../../records/usage/counter-readings.js';
+} from '../../records/counting/counter-readings.js';
+import { Projections } from '../../records/due-points/projections.js';
+import { Journal } from '../../records/journal/journal.js';
 import { withAllBeneath } from '../../records/usage/kinship.js';
 import { lockRunning } from '../../records/usage/lock-running.js';
 import type { CorrectReadingDto, CounterAnswerDto } from './counter-reading.dto.js';

@@ -1,6 +1,6 @@
 import type { CounterReading as Row } from '../../platform/database/generated/client.js';
 import { toInstant, toWire } from '../../platform/http/instants.js';
-import { addedBy } from '../../records/usage/counter-readings.js';
+import { addedBy } from '../../records/counting/counter-readings.js';
 import type { CounterReadingDto, CounterReadingsDto } from './counter-reading.dto.js';
 
 /** Readings as on the wire, the newest first; the rows come in order of time. Total. */

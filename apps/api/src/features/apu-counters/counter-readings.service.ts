@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import type { CounterFigures } from '@strutbook/domain/usage/apu-counter.js';
+import type { CounterFigures } from '@strutbook/domain/runs/apu-counter.js';
 import type { Actor } from '../../platform/access/actor.js';
 import { Database, type Tx } from '../../platform/database/database.js';
 import type { ActRequest } from '../../platform/http/act-key.js';
@@ -9,9 +9,9 @@ import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
 import { Clock } from '../../platform/time/clock.js';
 import { refuseFuture } from '../../platform/time/refuse-future.js';
 import { type Before, Consequences } from '../../records/consequences/consequences.js';
+import { type ReadingKind, recordReading } from '../../records/counting/counter-readings.js';
 import { Projections } from '../../records/due-points/projections.js';
 import { Journal } from '../../records/journal/journal.js';
-import { type ReadingKind, recordReading } from '../../records/usage/counter-readings.js';
 import { withAllBeneath } from '../../records/usage/kinship.js';
 import { lockRunning } from '../../records/usage/lock-running.js';
 import type {

@@ -1,5 +1,5 @@
+import type { CounterFigures } from '@strutbook/domain/runs/apu-counter.js';
 import type { Boundary } from '@strutbook/domain/stays/boundary.js';
-import type { CounterFigures } from '@strutbook/domain/usage/apu-counter.js';
 import { toBoundary } from '../../platform/http/boundary.dto.js';
 import type { ChangeRequestDto } from './change.dto.js';
 

@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { type GroundRun, groundRunCounts, planGroundRun } from '@strutbook/domain/usage/ground-run.js';
+import { type GroundRun, groundRunCounts, planGroundRun } from '@strutbook/domain/runs/ground-run.js';
 import type { Actor } from '../../platform/access/actor.js';
 import { Database, type Tx } from '../../platform/database/database.js';
 import { newId } from '../../platform/database/uuid.js';
@@ -10,10 +10,10 @@ import { orNotFound, orRefuse, refuse } from '../../platform/problems/refusal.er
 import { Clock } from '../../platform/time/clock.js';
 import { refuseFuture } from '../../platform/time/refuse-future.js';
 import { type Before, Consequences } from '../../records/consequences/consequences.js';
+import { componentsSeenBy, isBeforeExposures, postRun } from '../../records/counting/post-run.js';
 import { DuePoints } from '../../records/due-points/due-points.js';
 import { Journal } from '../../records/journal/journal.js';
 import { lockRunning } from '../../records/usage/lock-running.js';
-import { componentsSeenBy, isBeforeExposures, postRun } from '../../records/usage/post-run.js';
 import type {
   GroundRunAnswerDto,
   GroundRunsPageDto,

@@ -9,11 +9,11 @@ import { fromInstant, instantToWire } from '../../platform/http/instants.js';
 import { refuse } from '../../platform/problems/refusal.error.js';
 import { Clock } from '../../platform/time/clock.js';
 import { Consequences } from '../../records/consequences/consequences.js';
+import { recordReading } from '../../records/counting/counter-readings.js';
 import { Projections } from '../../records/due-points/projections.js';
 import { Journal } from '../../records/journal/journal.js';
 import { airframesOfSlots } from '../../records/stays/stay-facts.js';
 import { type PlacedStay, Stays } from '../../records/stays/stays.js';
-import { recordReading } from '../../records/usage/counter-readings.js';
 import type { PlacedStayDto, PlacementDto, VoidedStayDto } from './placement.dto.js';
 
 /** Components put to places one by one: building up an engine, moving a spare, entering what was in the past. */

@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
+import type { CounterFigures } from '@strutbook/domain/runs/apu-counter.js';
 import type { Instant } from '@strutbook/domain/units/minutes.js';
-import type { CounterFigures } from '@strutbook/domain/usage/apu-counter.js';
 import type { StepFacts } from '@strutbook/domain/work/step-standing.js';
 import type { Actor } from '../../platform/access/actor.js';
 import { type Proof, type Signer, Signers } from '../../platform/access/signers.js';

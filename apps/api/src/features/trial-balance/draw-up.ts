@@ -2,8 +2,8 @@ import { equalCounts, zeroCounts } from '@strutbook/domain/usage/counts.js';
 import { runBalance, trialBalance } from '@strutbook/domain/usage/trial-balance.js';
 import type { Tx } from '../../platform/database/database.js';
 import { toWire } from '../../platform/http/instants.js';
-import { balanceAccounts } from '../../records/usage/balance-accounts.js';
-import { cellAccounts, counterAccounts } from '../../records/usage/balance-runs.js';
+import { balanceAccounts } from '../../records/balance/balance-accounts.js';
+import { cellAccounts, counterAccounts } from '../../records/balance/balance-runs.js';
 import type { TrialBalanceDto } from './trial-balance.dto.js';
 
 /** The trial balance of one operator: of each position, test cell and counter, what was flown or run against where it went. */

@@ -5,8 +5,8 @@ import { cycles } from '@strutbook/domain/usage/cycle-rule.js';
 import type { Counters } from '@strutbook/domain/usage/since.js';
 import type { Tx } from '../../platform/database/database.js';
 import { refuse } from '../../platform/problems/refusal.error.js';
-import { addedBy, loadReadings, recordReading, requireReading } from '../usage/counter-readings.js';
-import { counterRuleAt, loadCycleRules } from '../usage/cycle-rules.js';
+import { addedBy, loadReadings, recordReading, requireReading } from '../counting/counter-readings.js';
+import { counterRuleAt, loadCycleRules } from '../counting/cycle-rules.js';
 import type { LoadedSlotChange, ToldReading } from './load-slot-change.js';
 import type { PlannedSlotChange } from './slot-changes.js';
 

@@ -1,6 +1,6 @@
 import type { ChangeFacts, ChangeRequest, ChangingComponent } from '@strutbook/domain/changes/plan-change.js';
+import type { CounterFigures } from '@strutbook/domain/runs/apu-counter.js';
 import type { Boundary } from '@strutbook/domain/stays/boundary.js';
-import type { CounterFigures } from '@strutbook/domain/usage/apu-counter.js';
 import type { Tx } from '../../platform/database/database.js';
 import { fromInstant } from '../../platform/http/instants.js';
 import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';

@@ -1,7 +1,7 @@
 import type { Tx } from '../../platform/database/database.js';
 import { newId } from '../../platform/database/uuid.js';
 import { toInstant } from '../../platform/http/instants.js';
-import { recordReading, voidReadingsOfStay } from '../usage/counter-readings.js';
+import { recordReading, voidReadingsOfStay } from '../counting/counter-readings.js';
 
 /** A log page whose flight was voided and entered again: its landing moved. */
 export interface MovedPage {

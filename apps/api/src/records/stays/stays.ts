@@ -14,7 +14,7 @@ import { newId } from '../../platform/database/uuid.js';
 import { fromInstant } from '../../platform/http/instants.js';
 import { orNotFound, orRefuse, refuse } from '../../platform/problems/refusal.error.js';
 import { Clock } from '../../platform/time/clock.js';
-import { voidReadingsOfStay } from '../usage/counter-readings.js';
+import { voidReadingsOfStay } from '../counting/counter-readings.js';
 import { beneathDuring, withAllAbove } from '../usage/kinship.js';
 import { loadBoundaryFacts } from './boundary-facts.js';
 import { refuseFutureBoundary } from './future-boundary.js';

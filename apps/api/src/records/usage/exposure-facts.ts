@@ -8,7 +8,7 @@ import type {
 import { rulesInForce } from '@strutbook/domain/usage/rules-in-force.js';
 import type { Tx } from '../../platform/database/database.js';
 import { toInstant } from '../../platform/http/instants.js';
-import { loadCycleRules } from './cycle-rules.js';
+import { loadCycleRules } from '../counting/cycle-rules.js';
 
 /** What flattening needs, for a set of components and all they ever hung in. */
 export interface ExposureFacts {

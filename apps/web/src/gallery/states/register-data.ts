@@ -41,6 +41,7 @@ export const MODELS: readonly Shapes['EngineModelDto'][] = [
         denominator: 2,
         source: 'K84 engine manual, chapter 05-11',
         revision: '6',
+        effectiveOn: null,
       },
     ],
   },

@@ -1,9 +1,9 @@
 import type { Refusal } from '../refusals.js';
 import { accepted, type Result, refused } from '../result.js';
 import type { Instant } from '../units/minutes.js';
-import type { Posting } from './clock.js';
-import { type Counts, zeroCounts } from './counts.js';
-import { LONGEST_FLIGHT_MINUTES } from './flight.js';
+import type { Posting } from '../usage/clock.js';
+import { type Counts, zeroCounts } from '../usage/counts.js';
+import { LONGEST_FLIGHT_MINUTES } from '../usage/flight.js';
 
 /** An engine that ran at a position on the ground, or in a test cell. Instants in UTC minutes. */
 export interface GroundRun {

@@ -1,16 +1,16 @@
 import type { Refusal } from '@strutbook/domain/refusals.js';
-import type { Instant } from '@strutbook/domain/units/minutes.js';
 import {
   type CounterFigures,
   type CounterReading,
   checkReading,
   figuresAfter,
-} from '@strutbook/domain/usage/apu-counter.js';
+} from '@strutbook/domain/runs/apu-counter.js';
+import type { Instant } from '@strutbook/domain/units/minutes.js';
 import type { Tx } from '../../platform/database/database.js';
 import { newId } from '../../platform/database/uuid.js';
 import { fromInstant, toInstant } from '../../platform/http/instants.js';
 import { orRefuse } from '../../platform/problems/refusal.error.js';
-import { groupRows } from './group-rows.js';
+import { groupRows } from '../usage/group-rows.js';
 
 export type ReadingKind = 'installed' | 'removed' | 'read' | 'replaced';
 

@@ -4,7 +4,7 @@ import { emptySpans } from '@strutbook/domain/usage/empty-spans.js';
 import type { BalanceAccounts } from '@strutbook/domain/usage/trial-balance.js';
 import type { Tx } from '../../platform/database/database.js';
 import { fromInstant } from '../../platform/http/instants.js';
-import { countsOf, readClocks } from './clock-readings.js';
+import { countsOf, readClocks } from '../usage/clock-readings.js';
 
 /** A position whose accounts are drawn up. */
 export interface BalancedPosition {

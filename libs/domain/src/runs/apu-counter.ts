@@ -1,8 +1,8 @@
 import type { Refusal } from '../refusals.js';
 import { accepted, type Result, refused } from '../result.js';
 import type { Instant } from '../units/minutes.js';
-import type { Posting } from './clock.js';
-import { zeroCounts } from './counts.js';
+import type { Posting } from '../usage/clock.js';
+import { zeroCounts } from '../usage/counts.js';
 
 /** What an auxiliary power unit's counter shows: whole minutes of running, and starts. */
 export interface CounterFigures {

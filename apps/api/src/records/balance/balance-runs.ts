@@ -1,10 +1,10 @@
-import { counterPostings } from '@strutbook/domain/usage/apu-counter.js';
+import { counterPostings } from '@strutbook/domain/runs/apu-counter.js';
 import { addCounts, zeroCounts } from '@strutbook/domain/usage/counts.js';
 import type { RunAccounts } from '@strutbook/domain/usage/trial-balance.js';
 import type { Tx } from '../../platform/database/database.js';
+import { loadReadings } from '../counting/counter-readings.js';
+import { readClocks } from '../usage/clock-readings.js';
 import { passedEmpty, runsByCarrier, takenByCarrier } from './balance-accounts.js';
-import { readClocks } from './clock-readings.js';
-import { loadReadings } from './counter-readings.js';
 
 /** A test cell whose accounts are drawn up. */
 export interface BalancedCell extends RunAccounts {
