@@ -129,6 +129,79 @@ describe('the trial balance', () => {
     expect([run.code, /NOT ZERO/.test(run.out)]).toEqual([1, true]);
   });
 
+  describe('of one airframe', () => {
+    interface Span {
+      readonly from: string | null;
+      readonly to: string | null;
+      readonly serialNumber: string | null;
+      readonly flown: Counts;
+      readonly taken: Counts;
+      readonly difference: Counts;
+    }
+    interface OfAirframe {
+      readonly balanced: boolean;
+      readonly positions: readonly {
+        readonly positionNumber: number;
+        readonly flown: Counts;
+        readonly onEngines: Counts;
+        readonly empty: Counts;
+        readonly spans: readonly Span[];
+      }[];
+    }
+    const ofAirframe = async (query = '') =>
+      done(
+        await office.administrator.get<OfAirframe>(
+          `/api/trial-balance/airframes/${fleet.airframe.id}${query}`,
+        ),
+      );
+    const first = ({ positions }: OfAirframe) => positions.find(({ positionNumber }) => positionNumber === 1);
+
+    it('names each engine with what it took, and what passed the empty position', async () => {
+      const told = await ofAirframe();
+
+      expect(told.balanced).toBe(true);
+      expect(
+        first(told)?.spans.map(({ serialNumber, flown, taken }) => [
+          serialNumber,
+          flown.minutes,
+          taken.minutes,
+        ]),
+      ).toEqual([
+        [null, 0, 0],
+        ['ZZ-E1', 480, 480],
+        [null, 240, 240],
+        ['ZZ-E3', 120, 120],
+      ]);
+    });
+
+    it('adds up to an instant alone, in the middle of a stay too', async () => {
+      const told = await ofAirframe(`?upTo=${atMinute(5 * DAY).at}`);
+
+      expect(told.balanced).toBe(true);
+      expect(first(told)).toMatchObject({ flown: { minutes: 600 }, empty: { minutes: 120 } });
+    });
+
+    it('shows the span in which a minute was made up', async () => {
+      const forge = (minutes: string) =>
+        `UPDATE exposure SET minutes = minutes ${minutes} WHERE to_at IS NOT NULL AND component_id = '${fleet.engines[0]?.id}'`;
+
+      const told = await tamperedWith(forge('+ 1'), forge('- 1'), () => ofAirframe());
+
+      expect(told.balanced).toBe(false);
+      expect(
+        told.positions.flatMap(({ spans }) => spans).filter(({ difference }) => difference.minutes !== 0),
+      ).toMatchObject([{ serialNumber: 'ZZ-E1', difference: { minutes: -1 } }]);
+    });
+
+    it('refuses an instant that is none, by its field', async () => {
+      const refused = await office.administrator.get(
+        `/api/trial-balance/airframes/${fleet.airframe.id}?upTo=yesterday`,
+      );
+
+      expect([refused.status, problemOf(refused).fields?.[0]?.field]).toEqual([400, 'upTo']);
+    });
+  });
+
   it('is shown to auditors and records, not to technicians', async () => {
     const auditor = await employ(office, {
       signInName: 'auditor',

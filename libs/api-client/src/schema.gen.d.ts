@@ -1795,6 +1795,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/trial-balance/airframes/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The same of one airframe, up to an instant, span by span: the one that does not add up is where to look. */
+        get: operations["trialBalanceOfAirframe"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/health/live": {
         parameters: {
             query?: never;
@@ -1891,6 +1908,14 @@ export interface components {
             cycles: components["schemas"]["CyclesDto"] | null;
             /** @description Whole minutes; null when not known. */
             minutes: number | null;
+        };
+        AirframeBalanceDto: {
+            airframeId: string;
+            /** @description True when the difference of every span is zero. */
+            balanced: boolean;
+            positions: components["schemas"]["PositionBalanceDto"][];
+            registration: string;
+            upTo: string;
         };
         AirframeCountersDto: {
             /** @description The balance, then a line a calendar year. */
@@ -1998,6 +2023,25 @@ export interface components {
             registration: string;
             /** @description What was run there on the ground and counts. */
             runs: components["schemas"]["CountsDto"];
+        };
+        BalanceSpanDto: {
+            /** @description Null: no engine was there. */
+            componentId: string | null;
+            /** @description Flown less all the rest; anything but zero was lost or made up in this span. */
+            difference: components["schemas"]["CountsDto"];
+            /** @description What the airframe flew then. */
+            flown: components["schemas"]["CountsDto"];
+            /** @description Null: since the airframe's first flight. */
+            from: string | null;
+            /** @description The last flight in it, to read on from; null when none is. */
+            lastFlightId: string | null;
+            /** @description What the engine there did not run. */
+            notRunning: components["schemas"]["CountsDto"];
+            serialNumber: string | null;
+            /** @description What the engine there took, or what passed the empty position. */
+            taken: components["schemas"]["CountsDto"];
+            /** @description Null: it goes on. */
+            to: string | null;
         };
         BlockerDto: {
             /** @enum {string} */
@@ -4313,6 +4357,17 @@ export interface components {
             until?: components["schemas"]["BoundaryDto"];
             /** @description What it showed when it left again. */
             untilCounterReading?: components["schemas"]["CounterFiguresDto"];
+        };
+        PositionBalanceDto: {
+            difference: components["schemas"]["CountsDto"];
+            empty: components["schemas"]["CountsDto"];
+            flown: components["schemas"]["CountsDto"];
+            notRunning: components["schemas"]["CountsDto"];
+            onEngines: components["schemas"]["CountsDto"];
+            positionId: string;
+            positionNumber: number;
+            /** @description In order of time; what took use without having been there comes last. */
+            spans: components["schemas"]["BalanceSpanDto"][];
         };
         PositionCardDto: {
             /** @description Since when no engine is there; null when one is, or none ever was. */
@@ -8618,6 +8673,31 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["TrialBalanceDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    trialBalanceOfAirframe: {
+        parameters: {
+            query?: {
+                /** @description 'YYYY-MM-DDTHH:MMZ', UTC; left out, it is now. */
+                upTo?: string;
+            };
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AirframeBalanceDto"];
                 };
             };
             default: components["responses"]["Problem"];

@@ -45,6 +45,7 @@ function readings({
   return [
     ...ofAirframe.map((view) => get(`/api/airframes/{id}${view}`, airframe)),
     ...ofComponent.map((view) => get(`/api/components/{id}${view}`, component)),
+    get('/api/trial-balance/airframes/{id}', airframe),
     get('/api/documents/{id}', document),
     get('/api/imports/{id}', file),
     get('/api/imports/{id}/errors.csv', file),

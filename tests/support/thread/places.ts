@@ -26,6 +26,7 @@ export const PLAIN_PLACES: readonly Place[] = [
   { name: 'procedures', path: '/procedures' },
   { name: 'requirements', path: '/requirements' },
   { name: 'history', path: '/history' },
+  { name: 'trial balance', path: '/trial-balance' },
   { name: 'imports', path: '/imports' },
   { name: 'people', path: '/people' },
   { name: 'what I may sign', path: '/my-authority' },
@@ -53,6 +54,7 @@ export function recordPlaces(record: FullRecord): readonly Place[] {
     { name: 'a procedure', path: `/procedures/${record.procedureId}` },
     { name: 'the history of an airframe', path: `/history/airframes/${airframe.id}` },
     { name: 'the history of an engine', path: `/history/components/${engineId}` },
+    { name: 'the trial balance of an airframe', path: `/trial-balance?airframe=${airframe.id}` },
     { name: 'an import with errors', path: `/imports/${record.importWithErrors}` },
   ];
 }

@@ -13,6 +13,7 @@ export const PLACES = [
   { path: '/due', name: 'Due' },
   { path: '/register', name: 'Register', also: ['/tools', '/procedures', '/requirements'] },
   { path: '/history', name: 'History' },
+  { path: '/trial-balance', name: 'Trial balance' },
   { path: '/imports', name: 'Imports' },
   { path: '/people', name: 'People' },
 ] as const satisfies readonly TopPlace[];

@@ -31,6 +31,7 @@ const HOLDERS = {
   'keep-requirements': ['planner', 'records', 'administrator'],
   'keep-procedures': ['planner', 'records', 'administrator'],
   'manage-people': ['administrator'],
+  'check-records': ['auditor', 'records', 'administrator'],
   'see-people': ['auditor', 'administrator'],
 } as const satisfies Record<string, readonly string[]>;
 

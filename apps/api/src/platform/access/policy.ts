@@ -170,6 +170,7 @@ export const POLICY: Readonly<Record<string, Authority>> = {
   'GET /api/jobs/:id': 'signed-in',
   'POST /api/jobs/:id/cancel': 'signed-in',
   'GET /api/trial-balance': CHECKERS,
+  'GET /api/trial-balance/airframes/:id': CHECKERS,
   'GET /api/journal': 'signed-in',
 };
 

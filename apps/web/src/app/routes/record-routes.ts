@@ -60,6 +60,19 @@ const componentHistory = createRoute({
   ),
 });
 
+const trialBalance = createRoute({
+  getParentRoute: () => signedIn,
+  path: '/trial-balance',
+  validateSearch: (search): { airframe?: string; upTo?: string } => ({
+    ...optionalWord(search, 'airframe'),
+    ...optionalWord(search, 'upTo'),
+  }),
+  component: lazyRouteComponent(
+    () => import('../../features/trial-balance/trial-balance-page.js'),
+    'TrialBalancePage',
+  ),
+});
+
 const imports = createRoute({
   getParentRoute: () => signedIn,
   path: '/imports',
@@ -87,13 +100,14 @@ const myAuthority = createRoute({
   ),
 });
 
-/** Flights, histories, imports and people. */
+/** Flights, histories, the trial balance, imports and people. */
 export const recordRoutes = [
   flights,
   flightsEnter,
   history,
   airframeHistory,
   componentHistory,
+  trialBalance,
   imports,
   importFile,
   people,

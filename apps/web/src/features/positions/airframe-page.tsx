@@ -43,6 +43,7 @@ export function AirframePage() {
   const query = useQuery(positionsAtQuery(airframeId, at));
   const mayLog = useMay('log-a-change');
   const mayOpen = useMay('open-a-package');
+  const mayCheck = useMay('check-records');
   const airframe = query.data?.airframe;
   const startHref = mayOpen && at === undefined ? packageHref(airframeId) : null;
   const fillHref = startHref ?? (mayLog && at === undefined ? changeHref(airframeId) : null);
@@ -61,6 +62,9 @@ export function AirframePage() {
               <ActionLink href={`/work?airframe=${airframeId}`}>Work</ActionLink>
               <ActionLink href={`/flights?airframe=${airframeId}`}>Flights</ActionLink>
               <ActionLink href={`/history/airframes/${airframeId}`}>History</ActionLink>
+              {mayCheck && (
+                <ActionLink href={`/trial-balance?airframe=${airframeId}`}>Trial balance</ActionLink>
+              )}
               <Button onClick={() => window.print()}>Print</Button>
             </>
           )

@@ -10,10 +10,12 @@ interface AsOfBarProps {
   readonly at: string | undefined;
   /** Asks for another instant, or for now. */
   readonly onAt: (at: string | undefined) => void;
+  /** 'Up to', where an amount is added up until then. */
+  readonly label?: string;
 }
 
 /** Shows the records as they were at an instant, and says plainly when that is not now. */
-export function AsOfBar({ at, onAt }: AsOfBarProps) {
+export function AsOfBar({ at, onAt, label = 'As of' }: AsOfBarProps) {
   const id = useId();
   const [typed, setTyped] = useState(typedMoment(at));
   const [error, setError] = useState<string | null>(null);
@@ -33,13 +35,16 @@ export function AsOfBar({ at, onAt }: AsOfBarProps) {
     <div className={at === undefined ? 'as-of' : 'as-of as-of-past'}>
       {at !== undefined && (
         <p role="status">
-          <strong>As of {momentText(at)}.</strong> This is not the present state.
+          <strong>
+            {label} {momentText(at)}.
+          </strong>{' '}
+          This is not the present state.
         </p>
       )}
       <form className="as-of-form no-print" noValidate onSubmit={show}>
         <MomentField
           id={id}
-          label="As of"
+          label={label}
           hint="UTC, for example 2026-11-11 14:05"
           value={typed}
           onTyped={setTyped}
