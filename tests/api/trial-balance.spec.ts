@@ -4,6 +4,7 @@ import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import { withClient } from '../support/database.js';
 import { atMinute, logFlights, recordChange } from '../support/scenario/acts.js';
 import { DAY, daily, type InService, putInService } from '../support/scenario/in-service.js';
+import { instantAt } from '../support/scenario/instants.js';
 import { employ, type Office, openOffice } from '../support/scenario/office.js';
 import { done, problemOf } from '../support/scenario/problem.js';
 
@@ -175,7 +176,7 @@ describe('the trial balance', () => {
     });
 
     it('adds up to an instant alone, in the middle of a stay too', async () => {
-      const told = await ofAirframe(`?upTo=${atMinute(5 * DAY).at}`);
+      const told = await ofAirframe(`?upTo=${instantAt(5 * DAY)}`);
 
       expect(told.balanced).toBe(true);
       expect(first(told)).toMatchObject({ flown: { minutes: 600 }, empty: { minutes: 120 } });

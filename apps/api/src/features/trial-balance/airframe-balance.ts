@@ -7,7 +7,7 @@ import {
 } from '@strutbook/domain/usage/counts.js';
 import type { Tx } from '../../platform/database/database.js';
 import { toWire } from '../../platform/http/instants.js';
-import { type BalanceSpan, balanceSpans } from '../../records/usage/balance-spans.js';
+import { type BalanceSpan, balanceSpans } from '../../records/balance/balance-spans.js';
 import type { AirframeBalanceDto, BalanceSpanDto, PositionBalanceDto } from './airframe-balance.dto.js';
 
 interface Asked {

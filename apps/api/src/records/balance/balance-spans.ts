@@ -3,8 +3,8 @@ import { addCounts, type Counts, subtractCounts, zeroCounts } from '@strutbook/d
 import { emptySpans } from '@strutbook/domain/usage/empty-spans.js';
 import type { Tx } from '../../platform/database/database.js';
 import { fromInstant } from '../../platform/http/instants.js';
+import { countsOf, readClocks } from '../usage/clock-readings.js';
 import { flownInSpans, notRunningInSpans } from './balance-sums.js';
-import { countsOf, readClocks } from './clock-readings.js';
 
 /** One engine's stay at a position, or a time it was empty, with what was flown then and where it went. */
 export interface BalanceSpan {

@@ -1,6 +1,6 @@
 import type { Counts } from '@strutbook/domain/usage/counts.js';
 import type { Tx } from '../../platform/database/database.js';
-import { countsOf } from './clock-readings.js';
+import { countsOf } from '../usage/clock-readings.js';
 
 /** A span of one position; the landing at its beginning is before it, the one at its end in it, as clocks read. */
 interface PositionSpan {
