@@ -43,6 +43,8 @@ export interface NewComponent {
   readonly engineModelId?: string;
   readonly lifeLimited?: boolean;
   readonly podClock?: 'airframe' | 'position';
+  readonly manufacturedOn?: string;
+  readonly firstInstalledOn?: string;
   readonly slots?: readonly {
     readonly kind: 'module' | 'part';
     readonly name: string;

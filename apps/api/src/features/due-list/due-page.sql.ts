@@ -1,3 +1,4 @@
+import { datedLives } from './dated-lives.sql.js';
 import { DUTY_DUES_SQL, DUTY_SQL, type DutyDue } from './duty.sql.js';
 
 /** What the page takes from a due point of a life limit; where it hangs it takes from its clock. */
@@ -184,11 +185,11 @@ WITH past AS (
     ) AS here ON true
    WHERE p.operator_id = $1::int AND p.requirement_id IS NULL AND p.verdict IN ('not-verified', 'not-authorised')
      AND ($4::uuid IS NULL OR here.airframe_id = $4::uuid) AND coalesce($5::int, 0) < 2
-), ${DUTY_SQL}, page AS MATERIALIZED (
+), ${datedLives(lifeColumns('p'))}, ${DUTY_SQL}, page AS MATERIALIZED (
   SELECT * FROM (
     SELECT id, kind, component_id, engine_id, airframe_id, position_id, NULL::uuid AS requirement_id, NULL::uuid AS subject_id,
            verdict, dimension, life_limit_id, flagged, reason, span, due_at, due_on, left_units, denominator, rank, urgency
-      FROM (SELECT * FROM counted UNION ALL SELECT * FROM unknown) AS life
+      FROM (SELECT * FROM counted UNION ALL SELECT * FROM dated UNION ALL SELECT * FROM unknown) AS life
     UNION ALL
     SELECT id, 'requirement', component_id, engine_id, airframe_id, position_id, requirement_id, subject_id,
            verdict, dimension, NULL, false, reason, span, due_at, due_on, left_units, denominator, rank, urgency FROM duty
@@ -201,7 +202,7 @@ SELECT p.id, p.kind, p.component_id AS "componentId", k.description, k.part_numb
        o.number AS "positionNumber", p.verdict, p.dimension, p.flagged, p.reason, p.rank, p.urgency::float8 AS urgency,
        coalesce(p.due_at, 0)::float8 AS "dueAt", floor(p.left_units / p.denominator::numeric)::float8 AS remaining,
        CASE WHEN p.rank = 2 THEN p.urgency::float8 END AS "daysLeft", to_char(p.due_on, 'YYYY-MM-DD') AS "dueOn",
-       CASE WHEN p.requirement_id IS NOT NULL THEN p.span WHEN p.dimension = 'cycles' THEN l.cycles ELSE l.minutes END::float8 AS "limit",
+       CASE WHEN p.requirement_id IS NOT NULL OR p.due_on IS NOT NULL THEN p.span WHEN p.dimension = 'cycles' THEN l.cycles ELSE l.minutes END::float8 AS "limit",
        coalesce(q.document, l.document) AS document, coalesce(q.revision, l.revision) AS revision,
        q.id AS "requirementId", q.code AS "requirementCode", q.title AS "requirementTitle", q.kind AS "requirementKind", q.combine,
        dd.dues
