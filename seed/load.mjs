@@ -5,6 +5,7 @@ import { Client } from './load/client.mjs';
 import { record } from './load/events.mjs';
 import { each } from './load/files.mjs';
 import { byHand, flightFiles, importFile } from './load/flights.mjs';
+import { limitDirective } from './load/lives.mjs';
 import { colleagues, pins } from './load/people.mjs';
 import * as register from './load/register.mjs';
 import * as shop from './load/shop.mjs';
@@ -42,6 +43,7 @@ async function load() {
   await each(flightFiles(), 1, async (fileName) => tell(await importFile(client, fileName)));
   await record(client, { ...about, when: 'after' });
   tell(await register.traceGaps(client, found));
+  tell(await limitDirective(client, fleet));
   const tools = await shop.tools(client);
   tell(tools.line);
   const procedures = await shop.procedures(client);

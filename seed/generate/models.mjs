@@ -176,6 +176,19 @@ export function partsOf(model) {
   );
 }
 
+/** A directive that lowers what a manual states: by rating, in cycles. */
+export const loweringDirective = {
+  document: 'ZZ-AD 2026-18, fan hub',
+  revision: '1',
+  effectiveOn: '2026-10-01',
+  model: 'D45',
+  partNumber: 'D45-1101',
+  limits: { '45L': 21000, '45H': 19000 },
+};
+
+/** A calendar life beside the cycles: months from new. */
+export const calendarLife = { partNumber: 'R63-4101', months: 216 };
+
 /** What the limits in force today say of a part number: by rating {cycles, minutes}, or a word. */
 export function limitOf(model, partNumber, rating) {
   const found =
@@ -184,5 +197,7 @@ export function limitOf(model, partNumber, rating) {
       : partsOf(model).find((part) => part.partNumber === partNumber);
   const cycles = found.limits[rating];
   if (cycles === null) return 'not-limited';
-  return cycles === 'not-authorised' ? cycles : { cycles, minutes: found.minutes };
+  if (cycles === 'not-authorised') return cycles;
+  const lowered = partNumber === loweringDirective.partNumber ? loweringDirective.limits[rating] : cycles;
+  return { cycles: Math.min(cycles, lowered), minutes: found.minutes };
 }

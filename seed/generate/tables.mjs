@@ -1,8 +1,8 @@
-// The register as tables: components, openings, placements, limits.
+// The register as tables: components, openings, placements, gaps.
 import { builds } from './builds.mjs';
 import { airframes, OWNER, spareApu, sparePods } from './fleet.mjs';
 import { RECORD_BEGINS, wire } from './instants.mjs';
-import { apuModel, models, partNumberOf, partsOf, podMaker, STRONGER_SHAFT } from './models.mjs';
+import { apuModel, models, partNumberOf, podMaker } from './models.mjs';
 import { randomOf, seedOf } from './random.mjs';
 import { acceptedGap, lostLog } from './story.mjs';
 import { firstStoreOf, hangingOf } from './timeline.mjs';
@@ -209,55 +209,6 @@ export function placements() {
       ? row(serial, '', '', storeOf())
       : row(serial, first.registration, `${first.position} ${kind}`);
   }
-}
-
-/** The limits: what is in force, and the older revision of the one that was lowered. */
-export function lifeLimits() {
-  const rows = Object.entries(models).flatMap(([model, { ratings, manual }]) =>
-    [
-      ...partsOf(model),
-      ...(model === 'R63'
-        ? [{ partNumber: STRONGER_SHAFT, limits: { '63-1': 20000, '63-2': 17000 }, minutes: null }]
-        : []),
-    ].flatMap((part) =>
-      ratings.map((rating) =>
-        limitRow(
-          model,
-          rating,
-          part,
-          part.limits[rating],
-          part.partNumber === 'K84-4113' ? [manual, '7', '2026-07-01'] : [manual, '6', '2023-04-01'],
-        ),
-      ),
-    ),
-  );
-  const older = [
-    ['84A', 12000],
-    ['84B', 11000],
-  ].map(([rating, cycles]) =>
-    limitRow('K84', rating, { partNumber: 'K84-4113', minutes: null }, cycles, [
-      models.K84.manual,
-      '6',
-      '2023-04-01',
-    ]),
-  );
-  return [...older, ...rows];
-}
-
-function limitRow(model, rating, { partNumber, minutes }, cycles, [document, revision, effective]) {
-  const authorisation = typeof cycles === 'number' ? 'limited' : (cycles ?? 'not-limited');
-  const limited = authorisation === 'limited';
-  return {
-    part_number: partNumber,
-    engine_model: model,
-    rating,
-    authorisation,
-    cycles: limited ? cycles : '',
-    minutes: limited ? (minutes ?? '') : '',
-    document,
-    revision,
-    effective_on: effective,
-  };
 }
 
 /** The gaps: the lost log on the engine and all in it, and the accepted one. */

@@ -45,6 +45,9 @@ export async function lifeLimits(client, { models }) {
       ratingCode: row.rating,
       authorisation: row.authorisation,
       ...numbers({ cycles: row.cycles, minutes: row.minutes }),
+      ...(row.months_from_new === ''
+        ? {}
+        : { calendarSpan: Number(row.months_from_new), calendarUnit: 'months', calendarFrom: 'new' }),
       document: row.document,
       revision: row.revision,
       effectiveOn: row.effective_on,

@@ -26,6 +26,16 @@ const component = createRoute({
   component: lazyRouteComponent(() => import('./component-route.js'), 'ComponentRoute'),
 });
 
+const lifeStatus = createRoute({
+  getParentRoute: () => signedIn,
+  path: '/components/$componentId/life-status',
+  validateSearch: (search): { at?: string } => optionalWord(search, 'at'),
+  component: lazyRouteComponent(
+    () => import('../../features/life-status/life-status-page.js'),
+    'LifeStatusPage',
+  ),
+});
+
 const due = createRoute({
   getParentRoute: () => signedIn,
   path: '/due',
@@ -34,4 +44,4 @@ const due = createRoute({
 });
 
 /** What stands where, and what falls due. */
-export const powerplantRoutes = [positions, airframe, component, due] as const;
+export const powerplantRoutes = [positions, airframe, component, lifeStatus, due] as const;

@@ -54,6 +54,15 @@ const registerLifeLimits = createRoute({
   ),
 });
 
+const registerRevision = createRoute({
+  getParentRoute: () => signedIn,
+  path: '/register/life-limits/revision',
+  component: lazyRouteComponent(
+    () => import('../../features/register/models/revision-page.js'),
+    'RevisionPage',
+  ),
+});
+
 const registerLocations = createRoute({
   getParentRoute: () => signedIn,
   path: '/register/locations',
@@ -150,6 +159,7 @@ export const registerRoutes = [
   registerAirframe,
   registerEngineModels,
   registerLifeLimits,
+  registerRevision,
   registerLocations,
   registerComponents,
   registerComponent,

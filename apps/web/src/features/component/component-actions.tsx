@@ -33,11 +33,14 @@ function work({ id, kind, place }: ComponentView): { readonly href: string; read
 /** Where to go on from a component: work on it, its history. The past is not worked on. */
 export function ComponentActions({
   component,
-  now,
+  at,
 }: {
   readonly component: ComponentView;
-  readonly now: boolean;
+  /** The instant shown; undefined is now. */
+  readonly at: string | undefined;
 }) {
+  const now = at === undefined;
+  const holdsLives = component.lifeLimited || component.slots.length > 0;
   const mayLog = useMay('log-a-change');
   const mayOpen = useMay('open-a-package');
   const removal = removalHref(component);
@@ -46,6 +49,13 @@ export function ComponentActions({
     <>
       {mayOpen && now && <ActionLink href={start.href}>{start.word}</ActionLink>}
       {mayLog && now && removal !== null && <ActionLink href={removal}>Log its removal</ActionLink>}
+      {holdsLives && (
+        <ActionLink
+          href={`/components/${component.id}/life-status${now ? '' : `?at=${encodeURIComponent(at)}`}`}
+        >
+          Status of limited parts
+        </ActionLink>
+      )}
       <ActionLink href={`/history/components/${component.id}`}>History</ActionLink>
       <Button onClick={() => window.print()}>Print</Button>
     </>

@@ -12,7 +12,7 @@ import { SerialText } from '../../ui/status/serial-text.js';
 import { StatusMark } from '../../ui/status/status-mark.js';
 import { componentAtQuery } from './component-queries.js';
 import { placeHref, placeWords } from './component-words.js';
-import { howWeGotIt, leftText, limitSource, usedText } from './life-words.js';
+import { acceptedText, endText, howWeGotIt, leftText, limitSource, usedText } from './life-words.js';
 
 function PlaceLink({ place }: { readonly place: Place }) {
   const href = placeHref(place);
@@ -71,6 +71,7 @@ export function Identity({ component }: { readonly component: ComponentView }) {
     owner,
     lessor,
     manufacturedOn,
+    firstInstalledOn,
     podClock,
   } = component;
   return (
@@ -92,6 +93,7 @@ export function Identity({ component }: { readonly component: ComponentView }) {
       <Fact term="Owner">{owner}</Fact>
       {lessor !== null && <Fact term="Lessor">{lessor}</Fact>}
       <Fact term="Made on">{manufacturedOn === null ? 'Not recorded' : calendarDate(manufacturedOn)}</Fact>
+      {firstInstalledOn !== null && <Fact term="First installed on">{calendarDate(firstInstalledOn)}</Fact>}
     </dl>
   );
 }
@@ -156,6 +158,17 @@ export function OwnLife({ component: { life } }: { readonly component: Component
         {limitSource(life) ?? 'No document is recorded for the limit'}
         {life.ratingCode !== null && `, at rating ${life.ratingCode}`}
       </p>
+      {life.kind === 'limited' && (
+        <p>
+          Ends {endText(life)}
+          {life.projectedOn !== null && <span className="quiet"> {life.basis}</span>}
+        </p>
+      )}
+      {life.flagged && (
+        <p>
+          <StatusMark status="not-verified" word="Worst case, accepted" /> {acceptedText(life)}
+        </p>
+      )}
       {lines.length > 0 && (
         <details>
           <summary>How we got this</summary>

@@ -1,6 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { useNavigate, useParams, useSearch } from '@tanstack/react-router';
 import type { ReactNode } from 'react';
+import { goodThroughText } from '../../format/calendar-life.js';
 import { remainingCycles, remainingMinutes } from '../../format/remaining.js';
 import type { ComponentView } from '../../server/wire.js';
 import { RouteLink } from '../../ui/actions/route-link.js';
@@ -13,32 +14,62 @@ import { ComponentActions } from './component-actions.js';
 import { CountersSince, Gaps, Identity, OwnLife, WhereItIs } from './component-facts.js';
 import { componentAtQuery } from './component-queries.js';
 import { kindWord } from './component-words.js';
+import { endText } from './life-words.js';
 import { limitedPlaces } from './limited-parts.js';
 import { LimitsTable } from './limits-table.js';
 import { PartsTree } from './parts-tree.js';
 import { PlacesTable } from './places-table.js';
 import './component.css';
 
-function Tightest({ limiter }: Pick<ComponentView, 'limiter'>) {
-  if (limiter === null) return null;
-  const {
-    componentId,
-    description,
-    serialNumber,
-    remainingCycles: cycles,
-    remainingMinutes: minutes,
-    reason,
-  } = limiter;
-  const left =
-    cycles !== null ? remainingCycles(cycles) : minutes !== null ? remainingMinutes(minutes) : 'Not verified';
+type Limiter = NonNullable<ComponentView['limiter']>;
+
+function leftOf({
+  remainingCycles: cycles,
+  remainingMinutes: minutes,
+  remainingDays: days,
+  goodThrough,
+}: Limiter): string {
+  if (cycles !== null) return remainingCycles(cycles);
+  if (minutes !== null) return remainingMinutes(minutes);
+  return goodThrough === null ? 'Not verified' : goodThroughText(goodThrough, days);
+}
+
+function NamedPart({
+  limiter: { componentId, description, serialNumber, flagged },
+}: {
+  readonly limiter: Limiter;
+}) {
   return (
-    <p>
-      Tightest: <strong>{left}</strong>, {description}{' '}
+    <>
+      {description}{' '}
       <RouteLink href={`/components/${componentId}`}>
         <SerialText>{serialNumber}</SerialText>
       </RouteLink>
-      {reason !== null && <span className="quiet"> {reason}</span>}
-    </p>
+      {flagged && <span className="quiet"> (worst case, accepted)</span>}
+    </>
+  );
+}
+
+function Tightest({ limiter, limiterByDate: soonest }: Pick<ComponentView, 'limiter' | 'limiterByDate'>) {
+  if (limiter === null) return null;
+  return (
+    <>
+      <p>
+        Tightest: <strong>{leftOf(limiter)}</strong>, <NamedPart limiter={limiter} />
+        {limiter.reason !== null && <span className="quiet"> {limiter.reason}</span>}
+      </p>
+      {soonest !== null && soonest.reason === null && (
+        <p>
+          Ends first: <strong>{endText(soonest)}</strong>
+          {soonest.componentId !== limiter.componentId && (
+            <>
+              , <NamedPart limiter={soonest} />
+            </>
+          )}
+          {soonest.projectedOn !== null && <span className="quiet"> {soonest.basis}</span>}
+        </p>
+      )}
+    </>
   );
 }
 
@@ -111,11 +142,11 @@ export function ComponentPage() {
           component && (
             <>
               <WhereItIs component={component} at={at} />
-              <Tightest limiter={component.limiter} />
+              <Tightest limiter={component.limiter} limiterByDate={component.limiterByDate} />
             </>
           )
         }
-        actions={component && <ComponentActions component={component} now={at === undefined} />}
+        actions={component && <ComponentActions component={component} at={at} />}
       />
       <AsOfBar
         key={at ?? 'now'}

@@ -10,13 +10,15 @@ export interface LimitedPlace {
 
 const NO_NUMBER_FIRST = Number.NEGATIVE_INFINITY;
 
-/** How urgent a life is: what is left in cycles (an hour beside a cycle), and nothing known before any number. */
+/** How urgent a life is: what is left in cycles, with hours and days beside them, and nothing known before any number. */
 function urgency(life: Life | null): number {
   if (life === null || life.kind === 'unsubstantiated' || life.kind === 'not-authorised')
     return NO_NUMBER_FIRST;
   if (life.kind === 'not-limited') return Number.POSITIVE_INFINITY;
   const hours = life.remainingMinutes === null ? Number.POSITIVE_INFINITY : life.remainingMinutes / 120;
-  return Math.min(life.remainingCycles ?? Number.POSITIVE_INFINITY, hours);
+  // A day beside some flights of an ordinary day.
+  const days = life.remainingDays === null ? Number.POSITIVE_INFINITY : life.remainingDays * 5;
+  return Math.min(life.remainingCycles ?? Number.POSITIVE_INFINITY, hours, days);
 }
 
 /** Everything beneath that has a life or should have one, the most urgent first. */

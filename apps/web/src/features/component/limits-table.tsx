@@ -1,3 +1,4 @@
+import { calendarText } from '../../format/calendar-life.js';
 import { exactCycles, sharePercent } from '../../format/cycles.js';
 import { hoursMinutes, thousands } from '../../format/hours.js';
 import type { Life, Slot } from '../../server/wire.js';
@@ -9,7 +10,7 @@ import { SerialText } from '../../ui/status/serial-text.js';
 import { StatusMark } from '../../ui/status/status-mark.js';
 import type { Column } from '../../ui/table/column.js';
 import { DataTable } from '../../ui/table/data-table.js';
-import { leftText, limitSource } from './life-words.js';
+import { endText, leftText, limitSource } from './life-words.js';
 import { type LimitedPlace, limitedPlaces } from './limited-parts.js';
 
 function limitText(life: Life | null): string {
@@ -18,12 +19,16 @@ function limitText(life: Life | null): string {
   const told = [
     ...(life.cycleLimit === null ? [] : [`${thousands(life.cycleLimit)} cycles`]),
     ...(life.minuteLimit === null ? [] : [`${hoursMinutes(life.minuteLimit)} h`]),
+    ...(life.calendar === null ? [] : [calendarText(life.calendar)]),
   ];
   return told.length === 0 ? 'Not known' : told.join(', ');
 }
 
 const remaining = (life: Life | null | undefined): number | null =>
-  life?.kind === 'limited' ? (life.remainingCycles ?? (life.remainingMinutes ?? 0) / 60) : null;
+  life?.kind === 'limited'
+    ? (life.remainingCycles ??
+      (life.remainingMinutes === null ? life.remainingDays : life.remainingMinutes / 60))
+    : null;
 
 const reasons = (life: Life | null): string => life?.reasons.map(({ text }) => text).join(' ') ?? '';
 
@@ -78,9 +83,30 @@ const COLUMNS: readonly Column<LimitedPlace>[] = [
         {part?.life != null && part.life.reasons.length > 0 && (
           <span className="small limit-number">{reasons(part.life)}</span>
         )}
+        {part?.life?.flagged === true && (
+          <span className="small limit-number">
+            Worst case accepted by {part.life.acceptedBy.map(({ by }) => by).join(', ')}
+          </span>
+        )}
       </>
     ),
     sortBy: ({ part }) => remaining(part?.life),
+  },
+  {
+    id: 'end',
+    header: 'Ends',
+    cell: ({ part }) =>
+      part?.life?.kind !== 'limited' ? (
+        ''
+      ) : (
+        <>
+          {endText(part.life)}
+          {part.life.projectedOn !== null && (
+            <span className="small quiet limit-number">{part.life.basis}</span>
+          )}
+        </>
+      ),
+    sortBy: ({ part }) => part?.life?.projectedOn ?? null,
   },
   {
     id: 'used',

@@ -1,13 +1,11 @@
 import { dataOrThrow } from '@strutbook/api-client/index.js';
 import type { components } from '@strutbook/api-client/schema.gen.js';
 import { queryOptions } from '@tanstack/react-query';
-import type { ActHeaders } from '../../server/act.js';
 import { api } from '../../server/api.js';
 
 type Shapes = components['schemas'];
 export type History = Shapes['HistoryDto'];
 export type HistoryLine = Shapes['HistoryLineDto'];
-export type PreparedDocument = Shapes['DocumentDto'];
 
 export interface Subject {
   readonly kind: 'airframe' | 'component';
@@ -32,21 +30,3 @@ export const historyQuery = ({ kind, id }: Subject) =>
       );
     },
   });
-
-/** The reports prepared of a subject. */
-export const documentsQuery = (subjectId: string) =>
-  queryOptions({
-    queryKey: ['documents', subjectId],
-    queryFn: async ({ signal }) =>
-      dataOrThrow(await api.GET('/api/documents', { params: { query: { subjectId } }, signal })),
-  });
-
-/** Has the printed history prepared. Throws: ProblemError. */
-export async function prepareReport(subject: Subject, headers: ActHeaders) {
-  return dataOrThrow(
-    await api.POST('/api/documents', {
-      body: { kind: 'history', subjectKind: subject.kind, subjectId: subject.id },
-      headers,
-    }),
-  );
-}

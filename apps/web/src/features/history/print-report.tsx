@@ -1,16 +1,14 @@
-import { useQuery, useQueryClient } from '@tanstack/react-query';
-import { useEffect, useState } from 'react';
+import { useQuery } from '@tanstack/react-query';
 import { counted } from '../../format/counts.js';
 import { momentText } from '../../format/when.js';
-import { useAct } from '../../server/act.js';
 import { useOfflineSince } from '../../server/connection.js';
-import { cancelJob, isRunning, jobQuery } from '../../server/jobs.js';
+import { documentsQuery, useDocument } from '../../server/documents.js';
 import { Button } from '../../ui/actions/button.js';
 import { announce } from '../../ui/messages/announcements.js';
 import { OFF_WHILE_OFFLINE } from '../../ui/messages/offline-bar.js';
 import { ProblemPanel } from '../../ui/messages/problem-panel.js';
 import { JobProgress } from '../../ui/progress/job-progress.js';
-import { dataAddress, documentsQuery, prepareReport, type Subject } from './history-data.js';
+import { dataAddress, type Subject } from './history-data.js';
 
 interface PrintReportProps {
   readonly subject: Subject;
@@ -41,26 +39,18 @@ function Prepared({ subject }: Pick<PrintReportProps, 'subject'>) {
 /** Has the history prepared as a printable document, and leads to it. */
 export function PrintReport({ subject, label }: PrintReportProps) {
   const offline = useOfflineSince() !== null;
-  const queries = useQueryClient();
-  const [jobId, setJobId] = useState<string | null>(null);
-  const preparing = useAct({ perform: prepareReport, onDone: (begun) => setJobId(begun.jobId) });
-  const stopping = useAct({ perform: cancelJob, refresh: [['job', jobId]] });
-  const job = useQuery(jobQuery(jobId));
-  const state = job.data?.state;
-  const documentId = job.data?.result?.documentId;
-  useEffect(() => {
-    if (documentId === undefined) return;
-    announce(`The report of ${label} is ready.`);
-    void queries.invalidateQueries({ queryKey: ['documents', subject.id] });
-  }, [documentId, label, subject.id, queries]);
-  const working = jobId !== null && (state === undefined || isRunning(state));
+  const { jobId, preparing, stopping, job, state, documentId, working } = useDocument(subject.id, () =>
+    announce(`The report of ${label} is ready.`),
+  );
   return (
     <section className="stack no-print" aria-label="Printed report">
       <div className="row">
         <Button
           busy={preparing.isPending || working}
           offBecause={offline ? OFF_WHILE_OFFLINE : null}
-          onClick={() => preparing.mutate(subject)}
+          onClick={() =>
+            preparing.mutate({ kind: 'history', subjectKind: subject.kind, subjectId: subject.id })
+          }
         >
           Print report
         </Button>
@@ -88,7 +78,7 @@ export function PrintReport({ subject, label }: PrintReportProps) {
           total={job.data?.total ?? null}
           unit="lines"
           cancelling={stopping.isPending}
-          onCancel={() => stopping.mutate(jobId)}
+          onCancel={() => jobId !== null && stopping.mutate(jobId)}
         />
       )}
       {state === 'failed' && (

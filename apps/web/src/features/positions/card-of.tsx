@@ -6,7 +6,7 @@ import { RouteLink } from '../../ui/actions/route-link.js';
 import type { CardPosition } from '../../ui/aircraft/position-card.js';
 import { markOf } from '../../ui/status/near.js';
 import { SerialText } from '../../ui/status/serial-text.js';
-import { positionLabel, tightestAmount } from './position-words.js';
+import { positionLabel, soonestText, tightestAmount } from './position-words.js';
 
 /** An APU has no rating unless one is recorded. */
 function ratingText({ ratingCode }: InstalledEngine, kind: PositionView['kind']): string {
@@ -20,6 +20,7 @@ interface EngineDetailsProps {
 }
 
 function EngineDetails({ engine, kind }: EngineDetailsProps) {
+  const soonest = soonestText(engine);
   return (
     <>
       <p>
@@ -38,6 +39,15 @@ function EngineDetails({ engine, kind }: EngineDetailsProps) {
             <SerialText>{engine.tightest.serialNumber}</SerialText>
           </RouteLink>
           {engine.tightest.reason !== null && <span className="quiet"> {engine.tightest.reason}</span>}
+          {engine.tightest.flagged && <span className="quiet"> Worst case, accepted</span>}
+        </p>
+      )}
+      {soonest !== null && engine.soonest !== null && (
+        <p>
+          {soonest},{' '}
+          <RouteLink href={`/components/${engine.soonest.componentId}`}>
+            <SerialText>{engine.soonest.serialNumber}</SerialText>
+          </RouteLink>
         </p>
       )}
     </>

@@ -1,6 +1,7 @@
 import { TWO_ENGINES } from './fleet-data.js';
 import { FLIGHTS, GAPS } from './flights/flight-data.js';
 import { AIRFRAME, DOCUMENTS, FILE_ROWS, FILES, HISTORY, PEOPLE, REACHED } from './record-data.js';
+import { LIFE_SHEET } from './register/life-sheet-data.js';
 import { AUTHORISATIONS } from './register/tool-data.js';
 import { COMPONENT, COMPONENT_ROWS, FACTS, LIMITS, LOCATIONS, MODELS, TYPES } from './register-data.js';
 import { FAILED, type ScreenState, type StateAnswer } from './screen-state.js';
@@ -39,6 +40,7 @@ const FILLED: Answers = {
   'GET /api/components': page(COMPONENT_ROWS),
   'GET /api/components/c-KT-442': ok(COMPONENT),
   'GET /api/components/c-KT-442/facts': ok(FACTS),
+  'GET /api/components/c-KT-442/life-status': ok(LIFE_SHEET),
   'GET /api/components/c-KT-442/history': ok(HISTORY),
   'GET /api/documents': ok(DOCUMENTS),
   'GET /api/imports': page(FILE_ROWS),
@@ -58,6 +60,8 @@ const SCREENS = [
   { name: 'register-airframe', title: 'An airframe in the register', path: '/register/airframes/a-417' },
   { name: 'register-models', title: 'Engine models', path: '/register/engine-models' },
   { name: 'register-limits', title: 'Life limits', path: '/register/life-limits' },
+  { name: 'register-limit-revision', title: 'A revision of limits', path: '/register/life-limits/revision' },
+  { name: 'life-status-KT-442', title: 'Status of limited parts', path: '/components/c-KT-442/life-status' },
   { name: 'register-locations', title: 'Locations', path: '/register/locations' },
   { name: 'register-components', title: 'Components', path: '/register/components' },
   { name: 'register-engine', title: 'Building an engine', path: '/register/components/c-KT-442' },

@@ -31,6 +31,7 @@ interface Typed {
   readonly owner: string;
   readonly lessor: string;
   readonly manufacturedOn: string;
+  readonly firstInstalledOn: string;
   readonly slots: readonly TypedSlot[];
 }
 
@@ -46,6 +47,7 @@ const START: Typed = {
   owner: '',
   lessor: '',
   manufacturedOn: '',
+  firstInstalledOn: '',
   slots: [],
 };
 
@@ -61,9 +63,9 @@ const POD_CLOCKS = [
 
 const needsModel = (kind: ComponentKind): boolean => kind === 'engine' || kind === 'apu';
 
-const faultsOfDate = (typed: string): Faults => {
+const faultsOfDate = (name: 'manufacturedOn' | 'firstInstalledOn', typed: string): Faults => {
   const date = parseDate(typed);
-  return typed.trim() === '' || date.ok ? {} : { manufacturedOn: date.reason };
+  return typed.trim() === '' || date.ok ? {} : { [name]: date.reason };
 };
 
 const check = (typed: Typed): Faults => ({
@@ -75,7 +77,8 @@ const check = (typed: Typed): Faults => ({
     owner: 'Enter the owner',
     ...(needsModel(typed.kind) ? { engineModelId: 'Choose the model' } : {}),
   }),
-  ...faultsOfDate(typed.manufacturedOn),
+  ...faultsOfDate('manufacturedOn', typed.manufacturedOn),
+  ...faultsOfDate('firstInstalledOn', typed.firstInstalledOn),
   ...underRows('slots', typed.slots, (slot) => missing(slot, { name: 'Enter the name of the place' })),
 });
 
@@ -91,6 +94,7 @@ const wordsOf = (typed: Typed): NewComponent => ({
   ...(typed.kind === 'pod' ? { podClock: typed.podClock } : {}),
   ...filled('lessor', typed.lessor),
   ...filled('manufacturedOn', typed.manufacturedOn),
+  ...filled('firstInstalledOn', typed.firstInstalledOn),
   ...(typed.slots.length === 0
     ? {}
     : { slots: typed.slots.map(({ name, ...slot }) => ({ ...slot, name: name.trim() })) }),
@@ -190,6 +194,14 @@ export function ComponentForm({ onAdded }: { readonly onAdded: (component: Compo
         name="manufacturedOn"
         label="Manufactured on"
         hint="Year-month-day"
+        optional
+        mono
+      />
+      <WordsField
+        form={form}
+        name="firstInstalledOn"
+        label="First installed on"
+        hint="Year-month-day, from its papers, if it came here used"
         optional
         mono
       />

@@ -1,15 +1,19 @@
 import { useQuery } from '@tanstack/react-query';
+import { COUNTED_FROM } from '../../../format/calendar-life.js';
 import { parseHours } from '../../../format/hours.js';
 import { parseDate } from '../../../format/utc-moment.js';
 import { useAct } from '../../../server/act.js';
 import { engineModelsQuery, FLEET_KEY, type LifeLimit } from '../../../server/fleet.js';
-import { type Faults, useActForm } from '../../../ui/fields/act-form.js';
+import { type ActForm, type Faults, useActForm } from '../../../ui/fields/act-form.js';
 import { SelectField } from '../../../ui/fields/select-field.js';
 import { RegisterForm, WordsField } from '../form-parts.js';
 import { filled, missing, whole } from '../plain-checks.js';
 import { addLifeLimit, type NewLifeLimit } from '../register-acts.js';
 
 type Authorisation = LifeLimit['authorisation'];
+type CalendarUnit = NonNullable<LifeLimit['calendarUnit']>;
+type CountedFrom = NonNullable<LifeLimit['calendarFrom']>;
+type MonthRule = NonNullable<LifeLimit['monthRule']>;
 
 interface Typed {
   readonly engineModelId: string;
@@ -19,6 +23,11 @@ interface Typed {
   readonly cycles: string;
   /** Typed as hours; the server's name for it is minutes. */
   readonly minutes: string;
+  readonly calendarSpan: string;
+  readonly calendarUnit: CalendarUnit;
+  readonly calendarFrom: CountedFrom;
+  readonly monthRule: MonthRule;
+  readonly basis: LifeLimit['basis'];
   readonly document: string;
   readonly revision: string;
   readonly effectiveOn: string;
@@ -31,6 +40,11 @@ const START: Typed = {
   authorisation: 'limited',
   cycles: '',
   minutes: '',
+  calendarSpan: '',
+  calendarUnit: 'months',
+  calendarFrom: 'new',
+  monthRule: 'same-day',
+  basis: 'manual',
   document: '',
   revision: '',
   effectiveOn: '',
@@ -42,14 +56,40 @@ export const AUTHORISATIONS = [
   { value: 'not-authorised', label: 'Not authorised' },
 ] as const;
 
-function faultsOfLimit({ authorisation, cycles, minutes }: Typed): Faults {
+export const BASES = [
+  { value: 'manual', label: 'Manual' },
+  { value: 'directive', label: 'Directive that lowers a limit' },
+] as const;
+
+const UNITS = [
+  { value: 'months', label: 'Months' },
+  { value: 'days', label: 'Days' },
+] as const;
+
+const MONTH_RULES = [
+  { value: 'same-day', label: 'To the same day' },
+  { value: 'month-end', label: 'To the month’s end' },
+] as const;
+
+/** The choice with this value; the first, for a value nobody offers. */
+function chosen<Value extends string>(
+  options: readonly [{ readonly value: Value }, ...{ readonly value: Value }[]],
+  value: string,
+): Value {
+  return (options.find((option) => option.value === value) ?? options[0]).value;
+}
+
+function faultsOfLimit({ authorisation, cycles, minutes, calendarSpan }: Typed): Faults {
   if (authorisation !== 'limited') return {};
-  if (cycles.trim() === '' && minutes.trim() === '')
-    return { cycles: 'Enter a limit in cycles, in hours, or both' };
+  if ([cycles, minutes, calendarSpan].every((typed) => typed.trim() === ''))
+    return { cycles: 'Enter a limit in cycles, in hours, on the calendar, or several' };
   const time = parseHours(minutes);
   return {
     ...(cycles.trim() !== '' && (whole(cycles) ?? 0) < 1 ? { cycles: 'Enter a whole number of cycles' } : {}),
     ...(minutes.trim() !== '' && !time.ok ? { minutes: time.reason } : {}),
+    ...(calendarSpan.trim() !== '' && (whole(calendarSpan) ?? 0) < 1
+      ? { calendarSpan: 'Enter a whole number of days or months' }
+      : {}),
   };
 }
 
@@ -81,7 +121,58 @@ function wordsOf(typed: Typed): NewLifeLimit {
     ...filled('ratingCode', typed.ratingCode),
     ...(limited && cycles !== null ? { cycles } : {}),
     ...(limited && time.ok ? { minutes: time.minutes } : {}),
+    ...(limited ? calendarOf(typed) : {}),
+    basis: typed.basis,
   };
+}
+
+function calendarOf({ calendarSpan, calendarUnit, calendarFrom, monthRule }: Typed): Partial<NewLifeLimit> {
+  const span = whole(calendarSpan);
+  if (span === null) return {};
+  return {
+    ...{ calendarSpan: span, calendarUnit, calendarFrom },
+    ...(calendarUnit === 'months' ? { monthRule } : {}),
+  };
+}
+
+/** A calendar life, in store too: how long, from when, and how months are counted. */
+function CalendarFields({ form }: { readonly form: ActForm<Typed> }) {
+  const { typed, change, field } = form;
+  return (
+    <fieldset className="stack">
+      <legend>On the calendar, flown or stored</legend>
+      <div className="sub-row-fields">
+        <WordsField form={form} name="calendarSpan" label="How long" mono inputMode="numeric" optional />
+        <SelectField
+          {...field('calendarUnit')}
+          label="In"
+          options={UNITS}
+          value={typed.calendarUnit}
+          onChange={(event) => change({ calendarUnit: chosen(UNITS, event.target.value) })}
+        />
+      </div>
+      {typed.calendarSpan.trim() !== '' && (
+        <div className="sub-row-fields">
+          <SelectField
+            {...field('calendarFrom')}
+            label="Counted from"
+            options={COUNTED_FROM}
+            value={typed.calendarFrom}
+            onChange={(event) => change({ calendarFrom: chosen(COUNTED_FROM, event.target.value) })}
+          />
+          {typed.calendarUnit === 'months' && (
+            <SelectField
+              {...field('monthRule')}
+              label="Months go"
+              options={MONTH_RULES}
+              value={typed.monthRule}
+              onChange={(event) => change({ monthRule: chosen(MONTH_RULES, event.target.value) })}
+            />
+          )}
+        </div>
+      )}
+    </fieldset>
+  );
 }
 
 /** One row of a document's revision: a part number's limit in a model, at a rating or at any. */
@@ -118,19 +209,24 @@ export function LifeLimitForm({ onAdded }: { readonly onAdded: (limit: LifeLimit
         label="What the document says"
         options={AUTHORISATIONS}
         value={typed.authorisation}
-        onChange={(event) =>
-          change({
-            authorisation:
-              AUTHORISATIONS.find(({ value }) => value === event.target.value)?.value ?? 'limited',
-          })
-        }
+        onChange={(event) => change({ authorisation: chosen(AUTHORISATIONS, event.target.value) })}
       />
       {typed.authorisation === 'limited' && (
-        <div className="sub-row-fields">
-          <WordsField form={form} name="cycles" label="Cycles" mono inputMode="numeric" />
-          <WordsField form={form} name="minutes" label="Hours" hint="For example 12000:00" mono />
-        </div>
+        <>
+          <div className="sub-row-fields">
+            <WordsField form={form} name="cycles" label="Cycles" mono inputMode="numeric" />
+            <WordsField form={form} name="minutes" label="Hours" hint="For example 12000:00" mono />
+          </div>
+          <CalendarFields form={form} />
+        </>
       )}
+      <SelectField
+        {...field('basis')}
+        label="Kind of document"
+        options={BASES}
+        value={typed.basis}
+        onChange={(event) => change({ basis: chosen(BASES, event.target.value) })}
+      />
       <WordsField form={form} name="document" label="Document" />
       <div className="sub-row-fields">
         <WordsField form={form} name="revision" label="Revision" mono />

@@ -1,6 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { useNavigate, useSearch } from '@tanstack/react-router';
 import { useDeferredValue, useState } from 'react';
+import { calendarText } from '../../../format/calendar-life.js';
 import { counted } from '../../../format/counts.js';
 import { hoursMinutes, thousands } from '../../../format/hours.js';
 import { calendarDate } from '../../../format/utc-date.js';
@@ -17,12 +18,16 @@ import { readState } from '../../../ui/table/read-state.js';
 import { RegisterFrame } from '../register-frame.js';
 import { AUTHORISATIONS, LifeLimitForm } from './life-limit-form.js';
 
-function limitText({ authorisation, cycles, minutes }: LifeLimit): string {
+function limitText(limit: LifeLimit): string {
+  const { authorisation, cycles, minutes, calendarSpan, calendarUnit, calendarFrom, monthRule } = limit;
   if (authorisation !== 'limited')
     return AUTHORISATIONS.find(({ value }) => value === authorisation)?.label ?? authorisation;
   return [
     cycles === null ? '' : `${thousands(cycles)} cycles`,
     minutes === null ? '' : `${hoursMinutes(minutes)} h`,
+    calendarSpan === null || calendarUnit === null || calendarFrom === null
+      ? ''
+      : calendarText({ span: calendarSpan, unit: calendarUnit, countedFrom: calendarFrom, monthRule }),
   ]
     .filter(Boolean)
     .join(', ');
@@ -57,7 +62,11 @@ const COLUMNS: readonly Column<LifeLimit>[] = [
   {
     id: 'document',
     header: 'Document',
-    cell: ({ document }) => document,
+    cell: ({ document, basis }) => (
+      <>
+        {basis === 'directive' && <strong>Directive</strong>} {document}
+      </>
+    ),
     sortBy: ({ document }) => document,
   },
   {
@@ -119,6 +128,9 @@ export function LifeLimitsPage() {
           onChange={(event) => look(event.target.value)}
         />
         {limits.data !== undefined && <p role="status">{counted(rows.length, 'limit')}</p>}
+        {may && (
+          <ActionLink href="/register/life-limits/revision">Enter a revision or a directive</ActionLink>
+        )}
       </search>
       <DataTable
         caption="Life limits"
