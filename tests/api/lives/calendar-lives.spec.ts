@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
+import { dayFromNow, type ToldLife } from '../../support/limits.js';
 import { type InService, putInService } from '../../support/scenario/in-service.js';
 import { minutesOf } from '../../support/scenario/instants.js';
-import { dayFromNow, type ToldLife } from '../../support/scenario/limits.js';
 import { type Office, openOffice } from '../../support/scenario/office.js';
 import { done, problemOf } from '../../support/scenario/problem.js';
 

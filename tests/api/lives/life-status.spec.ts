@@ -1,10 +1,10 @@
 import { setTimeout as sleep } from 'node:timers/promises';
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
+import { dayFromNow, type ToldLife } from '../../support/limits.js';
 import { readPdf } from '../../support/pdf-text.js';
 import { logFlights } from '../../support/scenario/acts.js';
 import { daily, type InService, putInService } from '../../support/scenario/in-service.js';
 import { instantAt } from '../../support/scenario/instants.js';
-import { dayFromNow, type ToldLife } from '../../support/scenario/limits.js';
 import { type Office, openOffice } from '../../support/scenario/office.js';
 import { done, problemOf } from '../../support/scenario/problem.js';
 

@@ -1,14 +1,8 @@
 import { setTimeout as sleep } from 'node:timers/promises';
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import { withClient } from '../../support/database.js';
+import { dayFromNow, limitRow, type Preview, revisionOf, type ToldLife } from '../../support/limits.js';
 import { type InService, putInService } from '../../support/scenario/in-service.js';
-import {
-  dayFromNow,
-  limitRow,
-  type Preview,
-  revisionOf,
-  type ToldLife,
-} from '../../support/scenario/limits.js';
 import { type Office, openOffice } from '../../support/scenario/office.js';
 import { done, problemOf } from '../../support/scenario/problem.js';
 

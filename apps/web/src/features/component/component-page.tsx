@@ -1,7 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { useNavigate, useParams, useSearch } from '@tanstack/react-router';
 import type { ReactNode } from 'react';
-import { goodThroughText } from '../../format/calendar-life.js';
 import { remainingCycles, remainingMinutes } from '../../format/remaining.js';
 import type { ComponentView } from '../../server/wire.js';
 import { RouteLink } from '../../ui/actions/route-link.js';
@@ -9,6 +8,7 @@ import { AsOfBar } from '../../ui/asof/as-of-bar.js';
 import { Answered } from '../../ui/messages/answered.js';
 import { Tabs } from '../../ui/overlay/tabs.js';
 import { PageHeading } from '../../ui/page/page-heading.js';
+import { goodThroughText } from '../../ui/status/calendar-words.js';
 import { SerialText } from '../../ui/status/serial-text.js';
 import { ComponentActions } from './component-actions.js';
 import { CountersSince, Gaps, Identity, OwnLife, WhereItIs } from './component-facts.js';

@@ -1,9 +1,9 @@
-import { calendarText, goodThroughText } from '../../format/calendar-life.js';
 import { exactCycles, sharePercent } from '../../format/cycles.js';
 import { hoursMinutes, thousands } from '../../format/hours.js';
 import { remainingCycles, remainingMinutes } from '../../format/remaining.js';
 import { calendarDate } from '../../format/utc-date.js';
 import type { Life } from '../../server/wire.js';
+import { calendarText, goodThroughText } from '../../ui/status/calendar-words.js';
 
 /** What is left, in each dimension that is limited. */
 export function leftText(life: Life | null): string {

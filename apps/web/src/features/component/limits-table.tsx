@@ -1,9 +1,9 @@
-import { calendarText } from '../../format/calendar-life.js';
 import { exactCycles, sharePercent } from '../../format/cycles.js';
 import { hoursMinutes, thousands } from '../../format/hours.js';
 import type { Life, Slot } from '../../server/wire.js';
 import { RouteLink } from '../../ui/actions/route-link.js';
 import { EmptyState } from '../../ui/messages/empty-state.js';
+import { calendarText } from '../../ui/status/calendar-words.js';
 import { ShareTrack } from '../../ui/status/life-share.js';
 import { markOfLife } from '../../ui/status/life-status.js';
 import { SerialText } from '../../ui/status/serial-text.js';

@@ -2,7 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import { counted } from '../../format/counts.js';
 import { momentText } from '../../format/when.js';
 import { useOfflineSince } from '../../server/connection.js';
-import { documentsQuery, useDocument } from '../../server/documents.js';
+import { documentsQuery, useDocument } from '../../server/jobs.js';
 import { Button } from '../../ui/actions/button.js';
 import { announce } from '../../ui/messages/announcements.js';
 import { OFF_WHILE_OFFLINE } from '../../ui/messages/offline-bar.js';

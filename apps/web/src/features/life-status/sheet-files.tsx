@@ -1,5 +1,5 @@
 import { useOfflineSince } from '../../server/connection.js';
-import { useDocument } from '../../server/documents.js';
+import { useDocument } from '../../server/jobs.js';
 import { Button } from '../../ui/actions/button.js';
 import { announce } from '../../ui/messages/announcements.js';
 import { OFF_WHILE_OFFLINE } from '../../ui/messages/offline-bar.js';

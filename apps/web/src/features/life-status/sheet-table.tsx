@@ -1,10 +1,10 @@
-import { calendarText, goodThroughText } from '../../format/calendar-life.js';
 import { exactCycles, sharePercent } from '../../format/cycles.js';
 import { hoursMinutes, thousands } from '../../format/hours.js';
 import { remainingCycles, remainingMinutes } from '../../format/remaining.js';
 import { calendarDate } from '../../format/utc-date.js';
 import { RouteLink } from '../../ui/actions/route-link.js';
 import { EmptyState } from '../../ui/messages/empty-state.js';
+import { calendarText, goodThroughText } from '../../ui/status/calendar-words.js';
 import { markOfLife } from '../../ui/status/life-status.js';
 import { SerialText } from '../../ui/status/serial-text.js';
 import { StatusMark } from '../../ui/status/status-mark.js';

@@ -1,11 +1,11 @@
 import { useQuery } from '@tanstack/react-query';
-import { COUNTED_FROM } from '../../../format/calendar-life.js';
 import { parseHours } from '../../../format/hours.js';
 import { parseDate } from '../../../format/utc-moment.js';
 import { useAct } from '../../../server/act.js';
 import { engineModelsQuery, FLEET_KEY, type LifeLimit } from '../../../server/fleet.js';
 import { type ActForm, type Faults, useActForm } from '../../../ui/fields/act-form.js';
 import { SelectField } from '../../../ui/fields/select-field.js';
+import { COUNTED_FROM } from '../../../ui/status/calendar-words.js';
 import { RegisterForm, WordsField } from '../form-parts.js';
 import { filled, missing, whole } from '../plain-checks.js';
 import { addLifeLimit, type NewLifeLimit } from '../register-acts.js';

@@ -1,7 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { useNavigate, useSearch } from '@tanstack/react-router';
 import { useDeferredValue, useState } from 'react';
-import { calendarText } from '../../../format/calendar-life.js';
 import { counted } from '../../../format/counts.js';
 import { hoursMinutes, thousands } from '../../../format/hours.js';
 import { calendarDate } from '../../../format/utc-date.js';
@@ -11,6 +10,7 @@ import { ActionLink } from '../../../ui/actions/action-link.js';
 import { TextField } from '../../../ui/fields/text-field.js';
 import { announce } from '../../../ui/messages/announcements.js';
 import { EmptyState } from '../../../ui/messages/empty-state.js';
+import { calendarText } from '../../../ui/status/calendar-words.js';
 import { Voided } from '../../../ui/status/voided.js';
 import type { Column } from '../../../ui/table/column.js';
 import { DataTable } from '../../../ui/table/data-table.js';

@@ -1,5 +1,5 @@
 // The limits: manuals with their revisions, a calendar life, and the directive that lowers one.
-import { calendarLife, loweringDirective, models, partsOf, STRONGER_SHAFT } from './models.mjs';
+import { calendarLife, loweringDirective, models, partsOf, STRONGER_SHAFT } from '../models.mjs';
 
 /** The limits: what is in force, and the older revision of the one that was lowered. */
 export function lifeLimits() {

@@ -1,6 +1,6 @@
-import { counted } from './counts.js';
-import { remainingDays } from './remaining.js';
-import { calendarDate } from './utc-date.js';
+import { counted } from '../../format/counts.js';
+import { remainingDays } from '../../format/remaining.js';
+import { calendarDate } from '../../format/utc-date.js';
 
 /** A calendar life in what a limit says of it. */
 export interface CalendarLife {

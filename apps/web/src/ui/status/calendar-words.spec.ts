@@ -1,5 +1,5 @@
 import { describe, expect, test } from '@jest/globals';
-import { calendarText, goodThroughText } from './calendar-life.js';
+import { calendarText, goodThroughText } from './calendar-words.js';
 
 describe('a calendar life in words', () => {
   test('says how long, and from when', () => {
