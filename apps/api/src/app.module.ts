@@ -22,6 +22,7 @@ import { OverrunsModule } from './features/overruns/overruns.module.js';
 import { PackagesModule } from './features/packages/packages.module.js';
 import { PeopleModule } from './features/people/people.module.js';
 import { PlacementsModule } from './features/placements/placements.module.js';
+import { PlannedFlyingModule } from './features/planned-flying/planned-flying.module.js';
 import { PositionsModule } from './features/positions/positions.module.js';
 import { ProceduresModule } from './features/procedures/procedures.module.js';
 import { ReleaseModule } from './features/release/release.module.js';
@@ -56,6 +57,7 @@ import { RecordsModule } from './records/records.module.js';
     PackagesModule,
     ProceduresModule,
     WorkStepsModule,
+    PlannedFlyingModule,
     PositionsModule,
     ReleaseModule,
     RequirementsModule,

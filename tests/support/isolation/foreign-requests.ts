@@ -5,6 +5,7 @@ import type { FullRegister } from './full-register.js';
 import { get, type NamingRequest, post } from './naming-request.js';
 import { workRequests } from './open-work.js';
 import { peopleAndTools } from './people-and-tools.js';
+import { aboutPlanning } from './planning.js';
 import { aboutRequirements } from './requirements.js';
 
 type Ids = FullRegister['ids'];
@@ -27,6 +28,7 @@ export function namingRequests({ ids: theirs }: FullRegister, own: FullRegister)
     ...peopleAndTools(theirs, own.ids),
     ...aboutRequirements(theirs, own.ids),
     ...aboutCounting(theirs, own.ids),
+    ...aboutPlanning(theirs),
     ...workRequests(theirs, own.ids),
   ];
 }

@@ -9,6 +9,7 @@ import { Register } from '../scenario/register.js';
 import { release } from '../signing/release-desk.js';
 import { counted } from './counting.js';
 import { openWork } from './open-work.js';
+import { plannedFlying } from './planning.js';
 import { metRequirement } from './requirements.js';
 
 /** One operator's records with something of every kind in them, and the ids of it all. */
@@ -25,6 +26,8 @@ export interface FullRegister {
     readonly lifeLimit: string;
     readonly requirement: string;
     readonly accomplishment: string;
+    readonly plannedRate: string;
+    readonly plannedFlight: string;
     readonly position: string;
     readonly component: string;
     readonly positionSlot: string;
@@ -106,6 +109,7 @@ export async function fillRegister(
     ...(await calibratedTool(administrator, mark)),
     ...(await metRequirement(administrator, mark, first.id)),
     ...(await counted(administrator, mark, { airframe: airframe.id, engineModel: fleet.modelId })),
+    ...(await plannedFlying(administrator, airframe.id)),
     import: await importFlights(administrator, airframe.registration),
     ...(await printHistory(administrator, first.id)),
   };

@@ -17,6 +17,8 @@ export const FACTS = [
   'ordered_change',
   'package_requirement',
   'rating_change',
+  'planned_flight',
+  'planned_rate',
   'requirement',
   'reset',
   'stay',
@@ -227,6 +229,16 @@ const ROWS: readonly (readonly [string, string, string])[] = [
     'gap_note',
     'id, flight_id, kind, before, after, note, recorded_seq',
     `${id(52)}, ${id(28)}, 'pages', '1', '3', 'N', 1`,
+  ],
+  [
+    'planned_rate',
+    'id, airframe_id, from_on, days, minutes, flights, source, recorded_seq',
+    `${id(53)}, ${AIRFRAME}, '2025-01-01', 7, 600, 7, 'S', 1`,
+  ],
+  [
+    'planned_flight',
+    'id, airframe_id, take_off_at, landing_at, recorded_seq',
+    `${id(54)}, ${AIRFRAME}, '2025-02-01 10:00Z', '2025-02-01 11:00Z', 1`,
   ],
   ['act', 'person_id, key, fingerprint, status, body', `${PERSON}, 'a-key-used', '\\x00', 201, '{}'`],
 ];

@@ -10,6 +10,7 @@ import { EngineSnapshots } from './lives/engine-snapshots.js';
 import { Lives } from './lives/lives.js';
 import { LifeSheets } from './lives/sheet/life-sheets.js';
 import { Overruns } from './overruns/overruns.js';
+import { PlannedFlying } from './planning/planned-flying.js';
 import { RequirementPoints } from './requirements/requirement-points.js';
 import { Requirements } from './requirements/requirements.js';
 import { Standings } from './requirements/standings.js';
@@ -37,6 +38,7 @@ const RECORDS = [
   DuePoints,
   Projections,
   Requirements,
+  PlannedFlying,
   History,
   SlotChanges,
   Authorisations,

@@ -8,6 +8,7 @@ const TOOL_KEEPERS: readonly Role[] = ['records', 'planner', 'administrator'];
 const GAP_EXPLAINERS: readonly Role[] = ['records', 'administrator', 'certifying-staff'];
 const CHANGERS: readonly Role[] = ['technician', 'records', 'administrator'];
 const REQUIREMENT_KEEPERS: readonly Role[] = ['planner', 'records', 'administrator'];
+const FLIGHT_PLANNERS: readonly Role[] = ['planner', 'records', 'administrator'];
 const PROCEDURE_KEEPERS: readonly Role[] = ['planner', 'records', 'administrator'];
 const PACKAGE_OPENERS: readonly Role[] = ['planner', 'records', 'certifying-staff', 'administrator'];
 const PACKAGE_WITHDRAWERS: readonly Role[] = ['planner', 'records', 'administrator'];
@@ -99,6 +100,15 @@ export const POLICY: Readonly<Record<string, Authority>> = {
   'POST /api/airframes/:id/flights': KEEPERS,
   'POST /api/flights/:id/void': KEEPERS,
   'POST /api/flights/:id/correct': KEEPERS,
+  // What is planned to be flown
+  'GET /api/airframes/:id/planned-flights': 'signed-in',
+  'POST /api/airframes/:id/planned-flights': FLIGHT_PLANNERS,
+  'POST /api/planned-flights/:id/void': FLIGHT_PLANNERS,
+  'GET /api/airframes/:id/planned-rates': 'signed-in',
+  'POST /api/airframes/:id/planned-rates': FLIGHT_PLANNERS,
+  'POST /api/planned-rates/:id/void': FLIGHT_PLANNERS,
+  'POST /api/airframes/:id/readiness': 'signed-in',
+
   'POST /api/flights/:id/gap-notes': GAP_EXPLAINERS,
   'POST /api/gap-notes/:id/void': GAP_EXPLAINERS,
   'GET /api/airframes/:id/ground-runs': 'signed-in',

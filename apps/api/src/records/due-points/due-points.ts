@@ -128,7 +128,16 @@ export class DuePoints {
 }
 
 async function write(tx: Tx, operatorId: number, rows: readonly DuePointRow[]): Promise<void> {
-  await tx.duePoint.createMany({ data: rows.map((row) => ({ operatorId, id: newId(), ...row })) });
+  const dimensionsOf = new Map<string, number>();
+  const lifeOf = ({ kind, componentId }: DuePointRow) => (kind === 'life-limit' ? componentId : null);
+  for (const row of rows) {
+    const of = lifeOf(row);
+    if (of !== null) dimensionsOf.set(of, (dimensionsOf.get(of) ?? 0) + 1);
+  }
+  const isOneOf = (row: DuePointRow) => (dimensionsOf.get(lifeOf(row) ?? '') ?? 0) > 1;
+  await tx.duePoint.createMany({
+    data: rows.map((row) => ({ operatorId, id: newId(), isOneOf: isOneOf(row), ...row })),
+  });
 }
 
 /** Whether its clock runs and no rule says what a cycle is there. */
