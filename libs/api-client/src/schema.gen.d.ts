@@ -192,6 +192,42 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/airframes/{id}/planned-flights": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The flights an airframe is planned to make. */
+        get: operations["plannedFlyingPlanned"];
+        put?: never;
+        /** Plans flights, beside those planned already or in their place. */
+        post: operations["plannedFlyingPlan"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/airframes/{id}/planned-rates": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What an airframe is planned to fly, the newest rate first. */
+        get: operations["plannedFlyingPlannedRates"];
+        put?: never;
+        /** Records what an airframe is planned to fly from a day on. */
+        post: operations["plannedFlyingPlanRate"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/airframes/{id}/positions": {
         parameters: {
             query?: never;
@@ -203,6 +239,23 @@ export interface paths {
         get: operations["positionsOfAirframe"];
         put?: never;
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/airframes/{id}/readiness": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Which of the flights to come may be made, and what they reach. Changes nothing. */
+        post: operations["plannedFlyingReady"];
         delete?: never;
         options?: never;
         head?: never;
@@ -1278,6 +1331,40 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/planned-flights/{id}/void": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Voids a planned flight. */
+        post: operations["plannedFlyingVoidFlight"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/planned-rates/{id}/void": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Voids a planned rate. */
+        post: operations["plannedFlyingVoidRate"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/procedures": {
         parameters: {
             query?: never;
@@ -1983,6 +2070,20 @@ export interface components {
             order: components["schemas"]["NewOrderDto"];
             /** @description Why it is amended. */
             reason: string;
+        };
+        AskedRateDto: {
+            /** @description The days the amounts are of. */
+            days: number;
+            /** @description Flights in those days. */
+            flights: number;
+            /** @description How many days ahead. */
+            horizonDays: number;
+            /** @description Minutes in those days. */
+            minutes: number;
+        };
+        AskedReadinessDto: {
+            flights?: components["schemas"]["NewPlannedFlightDto"][];
+            rate?: components["schemas"]["AskedRateDto"];
         };
         AuthorisationDto: {
             /** @description Maker and designation of that type. */
@@ -2801,6 +2902,13 @@ export interface components {
             /** @description What to send as `after` for the next page; null on the last. */
             next: string | null;
             rows: components["schemas"]["LoggedFlightDto"][];
+        };
+        FlightsPlannedDto: {
+            airframeId: string;
+            /** @description How many were planned. */
+            planned: number;
+            /** @description How many that were planned before they replaced. */
+            replaced: number;
         };
         GapAcceptanceDto: {
             acceptedBy: string;
@@ -3844,6 +3952,31 @@ export interface components {
             /** @description Lower-case letters, digits, dots and hyphens. */
             signInName: string;
         };
+        NewPlannedFlightDto: {
+            flightNumber?: string;
+            fromStation?: string;
+            landingAt: string;
+            takeOffAt: string;
+            toStation?: string;
+        };
+        NewPlannedFlightsDto: {
+            flights: components["schemas"]["NewPlannedFlightDto"][];
+            /** @description Why those before no longer hold; 'Replaced by a new plan' unless told. */
+            reason?: string;
+            /** @description Whether they replace all flights planned that are still to come. */
+            replace: boolean;
+        };
+        NewPlannedRateDto: {
+            /** @description The days the amounts are of: 7 for a week. */
+            days: number;
+            /** @description Flights in those days. */
+            flights: number;
+            fromOn: string;
+            /** @description Minutes in those days. */
+            minutes: number;
+            /** @description Where it is from: the season's plan, a contract. */
+            source: string;
+        };
         NewProcedureDto: {
             /** @description Designation of the type of airframe it is for; left out when it is for an engine model, or for any. */
             airframeType?: string;
@@ -4358,6 +4491,39 @@ export interface components {
             /** @description What it showed when it left again. */
             untilCounterReading?: components["schemas"]["CounterFiguresDto"];
         };
+        PlannedFlightDto: {
+            flightNumber: string | null;
+            fromStation: string | null;
+            id: string;
+            landingAt: string;
+            /** @description Whole minutes. */
+            minutes: number;
+            takeOffAt: string;
+            toStation: string | null;
+            voided: boolean;
+            voidReason: string | null;
+        };
+        PlannedFlightsDto: {
+            airframeId: string;
+            /** @description Those still to come, in order. */
+            flights: components["schemas"]["PlannedFlightDto"][];
+            /** @description How many planned flights are past and have no flight in the log: what they used is counted nowhere. */
+            notLogged: number;
+            registration: string;
+        };
+        PlannedRateDto: {
+            airframeId: string;
+            days: number;
+            flights: number;
+            fromOn: string;
+            id: string;
+            /** @description Whether it is the one that counts today. */
+            inForce: boolean;
+            minutes: number;
+            source: string;
+            voided: boolean;
+            voidReason: string | null;
+        };
         PositionBalanceDto: {
             difference: components["schemas"]["CountsDto"];
             empty: components["schemas"]["CountsDto"];
@@ -4475,6 +4641,71 @@ export interface components {
             code: string;
             description: string | null;
             id: string;
+        };
+        ReadinessDto: {
+            airframeId: string;
+            /** @enum {string} */
+            basis: "flights" | "kept" | "rate";
+            /** @description What the flying is, in words. */
+            basisText: string;
+            /** @description The zone in which its days are counted. */
+            dayZone: string;
+            flights: components["schemas"]["ReadinessFlightDto"][];
+            /** @description What the flights reach, in the order in which they do: first what forbids a flight. */
+            items: components["schemas"]["ReadinessItemDto"][];
+            /** @description The last flight that may be made, from 1; 0 when none may. */
+            lastAllowed: number;
+            /** @description How many planned flights are past and have no flight in the log: what they used is counted nowhere. */
+            notLogged: number;
+            /** @description Of which nothing can be stated. */
+            notVerified: components["schemas"]["ReadinessItemDto"][];
+            registration: string;
+            /** @description The verdict in words. */
+            statement: string;
+            /**
+             * @description 'not-verified': no readiness can be stated; 'none', 'some' or 'all' of the flights may be made.
+             * @enum {string}
+             */
+            verdict: "all" | "no-flights" | "none" | "not-verified" | "some";
+        };
+        ReadinessFlightDto: {
+            /** @description Whether nothing known is over at or before its landing. */
+            allowed: boolean;
+            flightNumber: string | null;
+            fromStation: string | null;
+            landingAt: string;
+            minutes: number;
+            /** @description Its place, from 1. */
+            number: number;
+            takeOffAt: string;
+            toStation: string | null;
+        };
+        ReadinessItemDto: {
+            /** @description The first flight, from 1, that must not be made; null: none. */
+            breaksOnFlight: number | null;
+            /** @enum {string} */
+            combine: "first" | "last";
+            componentId: string | null;
+            /** @description The flight, from 1, in which it goes past its due; null: in none. */
+            dueOnFlight: number | null;
+            engineSerial: string | null;
+            /** @enum {string} */
+            kind: "counters" | "life-limit" | "requirement";
+            left: components["schemas"]["ReadinessLeftDto"][];
+            name: string;
+            of: string;
+            positionNumber: number | null;
+            /** @description Why nothing can be stated, or why it is over. */
+            reason: string | null;
+            requirementId: string | null;
+        };
+        ReadinessLeftDto: {
+            /** @enum {string} */
+            dimension: "cycles" | "days" | "minutes" | "months";
+            dueOn: string | null;
+            remaining: number;
+            /** @description The same until the end of what is granted past the due. */
+            untilLatest: number;
         };
         ReadingRowDto: {
             high: string | null;
@@ -5297,6 +5528,9 @@ export interface components {
         VoidLifeLimitDto: {
             reason: string;
         };
+        VoidPlanDto: {
+            reason: string;
+        };
         VoidReadingDto: {
             reason: string;
         };
@@ -5781,6 +6015,108 @@ export interface operations {
             default: components["responses"]["Problem"];
         };
     };
+    plannedFlyingPlanned: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlannedFlightsDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    plannedFlyingPlan: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewPlannedFlightsDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FlightsPlannedDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    plannedFlyingPlannedRates: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlannedRateDto"][];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    plannedFlyingPlanRate: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewPlannedRateDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlannedRateDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
     positionsOfAirframe: {
         parameters: {
             query?: {
@@ -5801,6 +6137,32 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["PositionsDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    plannedFlyingReady: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["AskedReadinessDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReadinessDto"];
                 };
             };
             default: components["responses"]["Problem"];
@@ -7723,6 +8085,64 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["VoidedStayDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    plannedFlyingVoidFlight: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["VoidPlanDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlannedFlightDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    plannedFlyingVoidRate: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["VoidPlanDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlannedRateDto"];
                 };
             };
             default: components["responses"]["Problem"];
