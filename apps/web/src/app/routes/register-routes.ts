@@ -88,6 +88,7 @@ const registerComponents = createRoute({
 const registerComponent = createRoute({
   getParentRoute: () => signedIn,
   path: '/register/components/$componentId',
+  validateSearch: (search): { ask?: string } => optionalWord(search, 'ask'),
   component: lazyRouteComponent(
     () => import('../../features/register/components/component-page.js'),
     'RegisterComponentPage',

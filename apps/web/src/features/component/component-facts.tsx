@@ -13,6 +13,7 @@ import { StatusMark } from '../../ui/status/status-mark.js';
 import { componentAtQuery } from './component-queries.js';
 import { placeHref, placeWords } from './component-words.js';
 import { acceptedText, endText, howWeGotIt, leftText, limitSource, usedText } from './life-words.js';
+import { MendLink } from './mend-link.js';
 
 function PlaceLink({ place }: { readonly place: Place }) {
   const href = placeHref(place);
@@ -139,7 +140,7 @@ export function CountersSince({ component }: { readonly component: ComponentView
 }
 
 /** The life of the component itself, with its arithmetic. */
-export function OwnLife({ component: { life } }: { readonly component: ComponentView }) {
+export function OwnLife({ component: { id, life } }: { readonly component: ComponentView }) {
   if (life === null || life.kind === 'not-limited') return null;
   const lines = howWeGotIt(life);
   return (
@@ -149,7 +150,9 @@ export function OwnLife({ component: { life } }: { readonly component: Component
       </h2>
       <LifeShare status={markOfLife(life)} used={life.used} words={usedText(life)} left={leftText(life)} />
       {life.reasons.map(({ code, text }) => (
-        <p key={`${code} ${text}`}>{text}</p>
+        <p key={`${code} ${text}`}>
+          {text} <MendLink componentId={id} code={code} />
+        </p>
       ))}
       {life.kind === 'not-authorised' && (
         <p>Its part number is not authorised at the rating of the engine it is in.</p>
@@ -184,7 +187,7 @@ export function OwnLife({ component: { life } }: { readonly component: Component
 }
 
 /** Spans that no record covers, and whether someone accepted the worst case. */
-export function Gaps({ component: { gaps } }: { readonly component: ComponentView }) {
+export function Gaps({ component: { id: componentId, gaps } }: { readonly component: ComponentView }) {
   if (gaps.length === 0) return null;
   return (
     <section className="stack" aria-labelledby="gaps">
@@ -202,6 +205,7 @@ export function Gaps({ component: { gaps } }: { readonly component: ComponentVie
               {momentText(from)} to {momentText(to)}
             </span>
             <span>{note}</span>
+            {!accepted && <MendLink componentId={componentId} code="TRACE_GAP" />}
           </li>
         ))}
       </ul>

@@ -16,26 +16,38 @@ export interface Voiding {
   readonly reason: string;
 }
 
-interface VoidDialogProps {
+interface VoidDialogProps<Done> {
   readonly id: string;
   /** 'requirement R-1': what is voided. */
   readonly what: string;
   readonly consequence: string;
-  readonly perform: (voiding: Voiding, headers: ActHeaders) => Promise<unknown>;
+  readonly perform: (voiding: Voiding, headers: ActHeaders) => Promise<Done>;
   /** What is read again after it. */
   readonly refresh: readonly QueryKey[];
   /** What is announced besides that it is voided. */
   readonly said?: string;
+  /** Told what the server answered. */
+  readonly onDone?: ((done: Done) => void) | undefined;
   readonly onClose: () => void;
 }
 
 /** Asks why before a fact of the register is voided. */
-export function VoidDialog({ id, what, consequence, perform, refresh, said, onClose }: VoidDialogProps) {
+export function VoidDialog<Done>({
+  id,
+  what,
+  consequence,
+  perform,
+  refresh,
+  said,
+  onDone,
+  onClose,
+}: VoidDialogProps<Done>) {
   const offline = useOfflineSince() !== null;
   const act = useAct({
     perform,
     refresh,
-    onDone: () => {
+    onDone: (done) => {
+      onDone?.(done);
       announce([`The ${what} is voided.`, ...(said === undefined ? [] : [said])].join(' '));
       onClose();
     },

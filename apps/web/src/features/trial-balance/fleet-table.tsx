@@ -9,6 +9,7 @@ import type { BalanceRow, Counts } from './trial-balance-queries.js';
 
 /** Hours and flights of an account; the other kinds stand on the page of the airframe. */
 export function Account({ counts }: { readonly counts: Counts }) {
+  if (isNothing(counts)) return <span className="quiet">0:00 h</span>;
   return (
     <>
       <span className="balance-line">{amountOf('minutes', counts)} h</span>
@@ -40,12 +41,12 @@ const COLUMNS: readonly Column<BalanceRow>[] = [
     header: 'Airframe',
     namesRow: true,
     cell: ({ airframeId, registration, positionNumber }) => (
-      <>
+      <span className="balance-place">
         <RouteLink href={`/trial-balance?airframe=${airframeId}`}>
           <SerialText>{registration}</SerialText>
         </RouteLink>
         , position {positionNumber}
-      </>
+      </span>
     ),
     sortBy: ({ registration, positionNumber }) => `${registration} ${positionNumber}`,
   },

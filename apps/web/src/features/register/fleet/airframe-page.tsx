@@ -12,7 +12,7 @@ import { Answered } from '../../../ui/messages/answered.js';
 import { EmptyState } from '../../../ui/messages/empty-state.js';
 import { FactList } from '../../../ui/page/fact-list.js';
 import { Voided } from '../../../ui/status/voided.js';
-import { balanceText } from '../components/facts-list.js';
+import { balanceText } from '../components/component-facts.js';
 import { OpeningForm } from '../openings/opening-form.js';
 import { RegisterFrame } from '../register-frame.js';
 import { PositionSlots } from './position-slots.js';

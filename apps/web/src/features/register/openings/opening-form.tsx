@@ -32,6 +32,8 @@ interface Typed {
   readonly engineModelId: string;
   readonly rows: readonly TypedRow[];
   readonly source: string;
+  readonly trace: NonNullable<NewOpening['trace']>;
+  readonly traceNote: string;
 }
 
 const BLANK_ROW: TypedRow = { ratingCode: '', minutes: '', cycles: '' };
@@ -40,7 +42,19 @@ const BASES = [
   { value: 'new', label: 'Since new' },
   { value: 'overhaul', label: 'Since overhaul' },
   { value: 'shop-visit', label: 'Since shop visit' },
+  { value: 'repair', label: 'Since repair' },
 ] as const;
+
+const TRACES = [
+  { value: 'shown', label: 'Shown: an unbroken trace' },
+  { value: 'stated', label: 'Stated: a statement alone' },
+  { value: 'not-shown', label: 'Not shown: there is a gap' },
+] as const;
+
+const TRACE_NOTES = {
+  stated: { label: 'Who states it', missing: 'Enter who states it' },
+  'not-shown': { label: 'What is missing', missing: 'Enter what is missing' },
+} as const;
 
 const checkRow = ({ minutes, cycles }: TypedRow): Faults => {
   const time = parseHours(minutes);
@@ -57,7 +71,10 @@ const check = (typed: Typed): Faults => {
   return {
     ...(moment.ok ? {} : { at: moment.reason }),
     ...underRows('rows', typed.rows, checkRow),
-    ...missing(typed, { source: 'Enter the records it comes from' }),
+    ...missing(typed, {
+      source: 'Enter the records it comes from',
+      ...(typed.trace === 'shown' ? {} : { traceNote: TRACE_NOTES[typed.trace].missing }),
+    }),
   };
 };
 
@@ -83,6 +100,8 @@ function wordsFor(subject: OpeningSubject) {
       basis: typed.basis,
       rows: typed.rows.map(rowWords),
       source: typed.source.trim(),
+      trace: typed.trace,
+      ...(typed.trace === 'shown' ? {} : { traceNote: typed.traceNote.trim() }),
       ...(own ? { engineModelId: typed.engineModelId } : {}),
     };
   };
@@ -147,6 +166,28 @@ function BalanceRows({ form, ofAirframe, ratings }: BalanceRowsProps) {
   );
 }
 
+/** How well the records behind it show the balance. */
+function TraceFields({ form }: { readonly form: ActForm<Typed> }) {
+  const { typed, change, field } = form;
+  return (
+    <>
+      <SelectField
+        {...field('trace')}
+        label="How well the records show it"
+        hint="Not shown: the lives that rest on it are not verified until the worst case is accepted"
+        options={TRACES}
+        value={typed.trace}
+        onChange={({ target }) =>
+          change({ trace: TRACES.find(({ value }) => value === target.value)?.value ?? 'shown' })
+        }
+      />
+      {typed.trace !== 'shown' && (
+        <WordsField form={form} name="traceNote" label={TRACE_NOTES[typed.trace].label} />
+      )}
+    </>
+  );
+}
+
 /** What had been used when the record began, by rating, with its source. */
 export function OpeningForm({ subject, onAdded }: OpeningFormProps) {
   const models = useQuery(engineModelsQuery).data ?? [];
@@ -156,7 +197,10 @@ export function OpeningForm({ subject, onAdded }: OpeningFormProps) {
     onDone: onAdded,
     refresh: [COMPONENTS_KEY, FLEET_KEY, ['openings'], ['history']],
   });
-  const start: Typed = { at: '', basis: 'new', engineModelId: '', rows: [BLANK_ROW], source: '' };
+  const start: Typed = {
+    ...{ at: '', basis: 'new', engineModelId: '', rows: [BLANK_ROW], source: '' },
+    ...{ trace: 'shown', traceNote: '' },
+  };
   const form = useActForm({ start, check, words: wordsFor(subject), act });
   const { typed, change, field } = form;
   const modelId = ofAirframe ? null : (subject.engineModelId ?? typed.engineModelId);
@@ -196,6 +240,7 @@ export function OpeningForm({ subject, onAdded }: OpeningFormProps) {
       )}
       <BalanceRows form={form} ofAirframe={ofAirframe} ratings={ratings.map(({ code }) => code)} />
       <WordsField form={form} name="source" label="Source" hint="The records it comes from" />
+      {!ofAirframe && <TraceFields form={form} />}
     </RegisterForm>
   );
 }

@@ -10,6 +10,7 @@ import { SelectField } from '../../../ui/fields/select-field.js';
 import { RegisterForm, WordsField } from '../form-parts.js';
 import { missing } from '../plain-checks.js';
 import { changeRating } from '../register-acts.js';
+import type { RecordedFact } from './fact-acts.js';
 
 const START = { at: '', ratingCode: '', source: '' };
 type Typed = typeof START;
@@ -27,7 +28,7 @@ const check = (typed: Typed): Faults => {
 
 interface RatingFormProps {
   readonly component: Component;
-  readonly onDone: () => void;
+  readonly onDone: (done: RecordedFact) => void;
 }
 
 /** From when an engine runs at a rating. */

@@ -9,6 +9,7 @@ import { SelectField } from '../../../ui/fields/select-field.js';
 import { RegisterForm, WordsField } from '../form-parts.js';
 import { missing } from '../plain-checks.js';
 import { addReset, type NewReset } from '../register-acts.js';
+import type { RecordedFact } from './fact-acts.js';
 
 interface Typed {
   readonly kind: NewReset['kind'];
@@ -21,6 +22,7 @@ const START: Typed = { kind: 'shop-visit', at: '', evidence: '' };
 const KINDS = [
   { value: 'shop-visit', label: 'Shop visit' },
   { value: 'overhaul', label: 'Overhaul' },
+  { value: 'repair', label: 'Repair' },
 ] as const;
 
 const check = (typed: Typed): Faults => {
@@ -33,7 +35,7 @@ const check = (typed: Typed): Faults => {
 
 interface ResetFormProps {
   readonly component: Component;
-  readonly onDone: () => void;
+  readonly onDone: (done: RecordedFact) => void;
 }
 
 /** An overhaul or shop visit, from which a counter begins again. It never resets the life of a part. */
@@ -61,7 +63,9 @@ export function ResetForm({ component, onDone }: ResetFormProps) {
         label="What"
         options={KINDS}
         value={typed.kind}
-        onChange={(event) => change({ kind: event.target.value === 'overhaul' ? 'overhaul' : 'shop-visit' })}
+        onChange={(event) =>
+          change({ kind: KINDS.find(({ value }) => value === event.target.value)?.value ?? 'shop-visit' })
+        }
       />
       <MomentField
         {...field('at')}
