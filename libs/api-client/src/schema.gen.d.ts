@@ -2128,7 +2128,7 @@ export interface components {
         BalanceSpanDto: {
             /** @description Null: no engine was there. */
             componentId: string | null;
-            /** @description Flown less all the rest; anything but zero was lost or made up in this span. */
+            /** @description Flown and run less all the rest; anything but zero was lost or made up in this span. */
             difference: components["schemas"]["CountsDto"];
             /** @description What the airframe flew then. */
             flown: components["schemas"]["CountsDto"];
@@ -2138,6 +2138,8 @@ export interface components {
             lastFlightId: string | null;
             /** @description What the engine there did not run. */
             notRunning: components["schemas"]["CountsDto"];
+            /** @description What was run there on the ground then and counts. */
+            runs: components["schemas"]["CountsDto"];
             serialNumber: string | null;
             /** @description What the engine there took, or what passed the empty position. */
             taken: components["schemas"]["CountsDto"];
@@ -4532,6 +4534,7 @@ export interface components {
             onEngines: components["schemas"]["CountsDto"];
             positionId: string;
             positionNumber: number;
+            runs: components["schemas"]["CountsDto"];
             /** @description In order of time; what took use without having been there comes last. */
             spans: components["schemas"]["BalanceSpanDto"][];
         };

@@ -23,11 +23,13 @@ export class BalanceSpanDto {
   flown!: CountsDto;
   /** The last flight in it, to read on from; null when none is. */
   lastFlightId!: string | null;
+  /** What was run there on the ground then and counts. */
+  runs!: CountsDto;
   /** What the engine there took, or what passed the empty position. */
   taken!: CountsDto;
   /** What the engine there did not run. */
   notRunning!: CountsDto;
-  /** Flown less all the rest; anything but zero was lost or made up in this span. */
+  /** Flown and run less all the rest; anything but zero was lost or made up in this span. */
   difference!: CountsDto;
 }
 
@@ -36,6 +38,7 @@ export class PositionBalanceDto {
   positionId!: string;
   positionNumber!: number;
   flown!: CountsDto;
+  runs!: CountsDto;
   onEngines!: CountsDto;
   empty!: CountsDto;
   notRunning!: CountsDto;

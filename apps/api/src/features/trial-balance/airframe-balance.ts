@@ -18,14 +18,14 @@ interface Asked {
   readonly now: Date;
 }
 
-const differenceOf = ({ flown, taken, notRunning }: BalanceSpan): Counts =>
-  subtractCounts(flown, addCounts(taken, notRunning));
+const differenceOf = ({ flown, runs, taken, notRunning }: BalanceSpan): Counts =>
+  subtractCounts(addCounts(flown, runs), addCounts(taken, notRunning));
 
 const total = (spans: readonly BalanceSpan[], pick: (span: BalanceSpan) => Counts): Counts =>
   spans.map(pick).reduce(addCounts, zeroCounts);
 
 function spanToWire(span: BalanceSpan): BalanceSpanDto {
-  const { from, to, engine, flown, lastFlightId, taken, notRunning } = span;
+  const { from, to, engine, flown, lastFlightId, runs, taken, notRunning } = span;
   return {
     from: from === null ? null : toWire(from),
     to: to === null ? null : toWire(to),
@@ -33,6 +33,7 @@ function spanToWire(span: BalanceSpan): BalanceSpanDto {
     serialNumber: engine?.serialNumber ?? null,
     flown,
     lastFlightId,
+    runs,
     taken,
     notRunning,
     difference: differenceOf(span),
@@ -51,6 +52,7 @@ export async function drawUpOfAirframe(
       positionId,
       positionNumber: number,
       flown: total(here, ({ flown }) => flown),
+      runs: total(here, ({ runs }) => runs),
       onEngines: total(here, ({ engine, taken }) => (engine === null ? zeroCounts : taken)),
       empty: total(here, ({ engine, taken }) => (engine === null ? taken : zeroCounts)),
       notRunning: total(here, ({ notRunning }) => notRunning),

@@ -4,7 +4,7 @@ import { emptySpans } from '@strutbook/domain/usage/empty-spans.js';
 import type { Tx } from '../../platform/database/database.js';
 import { fromInstant } from '../../platform/http/instants.js';
 import { countsOf, readClocks } from '../usage/clock-readings.js';
-import { flownInSpans, notRunningInSpans } from './balance-sums.js';
+import { flownInSpans, notRunningInSpans, runsInSpans } from './balance-sums.js';
 
 /** One engine's stay at a position, or a time it was empty, with what was flown then and where it went. */
 export interface BalanceSpan {
@@ -19,6 +19,8 @@ export interface BalanceSpan {
   readonly flown: Counts;
   /** The last flight in it; null when none is. */
   readonly lastFlightId: string | null;
+  /** What was run on the ground then and counts. */
+  readonly runs: Counts;
   /** What the engine there took; with none, what passed the empty position by its clock. */
   readonly taken: Counts;
   readonly notRunning: Counts;
@@ -31,7 +33,7 @@ export interface EnginePosition {
   readonly slotId: string;
 }
 
-type Bounds = Omit<BalanceSpan, 'flown' | 'lastFlightId' | 'taken' | 'notRunning'>;
+type Bounds = Omit<BalanceSpan, 'flown' | 'lastFlightId' | 'runs' | 'taken' | 'notRunning'>;
 
 interface ExposureRow {
   carrier_id: string;
@@ -64,10 +66,12 @@ export async function balanceSpans(
   const taken = await takenIn(tx, operatorId, { bounds, exposures, upTo });
   const flown = await flownInSpans(tx, operatorId, airframeId, bounds);
   const notRunning = await notRunningInSpans(tx, operatorId, bounds);
+  const runs = await runsInSpans(tx, operatorId, bounds);
   const spans = bounds.map((span, index) => ({
     ...span,
     flown: flown.get(index)?.flown ?? zeroCounts,
     lastFlightId: flown.get(index)?.lastFlightId ?? null,
+    runs: runs.get(index) ?? zeroCounts,
     taken: taken[index] ?? zeroCounts,
     notRunning: notRunning.get(index) ?? zeroCounts,
   }));

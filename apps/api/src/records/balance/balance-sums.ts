@@ -68,3 +68,21 @@ export async function notRunningInSpans(
      GROUP BY s.span`,
   );
 }
+
+/** What was run on the ground at each span's position in it and counts, from the runs themselves. */
+export async function runsInSpans(
+  tx: Tx,
+  operatorId: number,
+  spans: readonly PositionSpan[],
+): Promise<ReadonlyMap<number, Counts>> {
+  return byPlace(
+    await tx.$queryRaw<SpanSum[]>`
+    SELECT s.span, sum(r.counted_minutes) AS minutes, 0 AS flights, 0 AS landings, 0 AS touch_and_goes,
+           sum(r.starts) AS starts, sum(r.aborted_take_offs) AS aborted_take_offs
+      FROM unnest(${spans.map(({ positionId }) => positionId)}::uuid[], ${begins(spans)}::timestamptz[],
+                  ${ends(spans)}::timestamptz[]) WITH ORDINALITY AS s (position_id, from_at, to_at, span)
+      JOIN ground_run r ON r.operator_id = ${operatorId}::int AND r.carrier_id = s.position_id
+       AND r.voided_seq IS NULL AND r.ended_at > s.from_at AND r.ended_at <= s.to_at
+     GROUP BY s.span`,
+  );
+}

@@ -12,7 +12,7 @@ interface KindRow {
 }
 
 const account = (
-  id: 'flown' | 'onEngines' | 'empty' | 'notRunning' | 'difference',
+  id: 'flown' | 'runs' | 'onEngines' | 'empty' | 'notRunning' | 'difference',
   header: string,
 ): Column<KindRow> => ({
   id,
@@ -27,6 +27,7 @@ const account = (
 const COLUMNS: readonly Column<KindRow>[] = [
   { id: 'kind', header: 'Counted', namesRow: true, cell: ({ word }) => word },
   account('flown', 'Flown'),
+  account('runs', 'Run on ground'),
   account('onEngines', 'On engines'),
   account('empty', 'Position empty'),
   account('notRunning', 'Not running'),
@@ -54,9 +55,9 @@ function WhereItDoesNot({ balance }: { readonly balance: AirframeBalance }) {
               word={`Position ${positionNumber}: ${differenceText(span.difference)}`}
             />
             <p>
-              <WhoWasThere span={span} />, {spanText(span)}. Flown {amountOf('minutes', span.flown)} h, taken
-              or passed {amountOf('minutes', span.taken)} h, not running{' '}
-              {amountOf('minutes', span.notRunning)} h.
+              <WhoWasThere span={span} />, {spanText(span)}. Flown {amountOf('minutes', span.flown)} h, run on
+              the ground {amountOf('minutes', span.runs)} h, taken or passed {amountOf('minutes', span.taken)}{' '}
+              h, not running {amountOf('minutes', span.notRunning)} h.
             </p>
             <p>
               <SpanLinks airframeId={balance.airframeId} span={span} />

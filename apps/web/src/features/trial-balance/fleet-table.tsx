@@ -27,7 +27,10 @@ export function Difference({ counts }: { readonly counts: Counts }) {
   );
 }
 
-const account = (id: 'flown' | 'onEngines' | 'empty' | 'notRunning', header: string): Column<BalanceRow> => ({
+const account = (
+  id: 'flown' | 'runs' | 'onEngines' | 'empty' | 'notRunning',
+  header: string,
+): Column<BalanceRow> => ({
   id,
   header,
   align: 'figures',
@@ -51,6 +54,7 @@ const COLUMNS: readonly Column<BalanceRow>[] = [
     sortBy: ({ registration, positionNumber }) => `${registration} ${positionNumber}`,
   },
   account('flown', 'Flown'),
+  account('runs', 'Run on ground'),
   account('onEngines', 'On engines'),
   account('empty', 'Position empty'),
   account('notRunning', 'Not running'),

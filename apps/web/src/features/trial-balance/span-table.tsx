@@ -47,6 +47,7 @@ const columnsOf = (airframeId: string): readonly Column<BalanceSpan>[] => [
   { id: 'when', header: 'When, UTC', cell: (span) => <span className="balance-when">{spanText(span)}</span> },
   { id: 'engine', header: 'Engine', namesRow: true, cell: (span) => <WhoWasThere span={span} /> },
   { id: 'flown', header: 'Flown', align: 'figures', cell: ({ flown }) => <Account counts={flown} /> },
+  { id: 'runs', header: 'Run on ground', align: 'figures', cell: ({ runs }) => <Account counts={runs} /> },
   {
     id: 'taken',
     header: 'Taken, or passed',

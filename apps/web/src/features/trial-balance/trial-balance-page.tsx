@@ -16,6 +16,7 @@ import { StatusMark } from '../../ui/status/status-mark.js';
 import { AirframeBalanceView } from './airframe-balance.js';
 import { isNothing } from './balance-words.js';
 import { FleetTable } from './fleet-table.js';
+import { OwnRunsTable } from './own-runs.js';
 import { airframeBalanceQuery, fleetBalanceQuery } from './trial-balance-queries.js';
 import './trial-balance.css';
 
@@ -46,19 +47,24 @@ function OfFleet() {
   const query = useQuery(fleetBalanceQuery);
   return (
     <Answered query={query} doing="Drawing up the trial balance" lines={8}>
-      {({ rows, asOf }) =>
-        rows.length === 0 ? (
+      {(balance) =>
+        balance.rows.length === 0 ? (
           <EmptyState action={<ActionLink href="/register">Go to Register</ActionLink>}>
             No airframe with an engine position is on record yet.
           </EmptyState>
         ) : (
           <>
             <Verdict
-              wrong={rows.filter(({ difference }) => !isNothing(difference)).length}
-              of="position"
-              when={`Drawn up ${momentText(asOf)}`}
+              wrong={
+                [...balance.rows, ...balance.cells, ...balance.counters].filter(
+                  ({ difference }) => !isNothing(difference),
+                ).length
+              }
+              of="account"
+              when={`Drawn up ${momentText(balance.asOf)}`}
             />
-            <FleetTable rows={rows} />
+            <FleetTable rows={balance.rows} />
+            <OwnRunsTable balance={balance} />
           </>
         )
       }
@@ -130,9 +136,9 @@ export function TrialBalancePage() {
         serial={registration}
         below={
           <p>
-            What was flown, against where it went: to engines, past a position while it was empty, or while
-            the engine did not run. The accounts are added up from different records; every difference is zero
-            unless something was lost or made up.
+            What was flown and run, against where it went: to engines, past a position while it was empty, or
+            while the engine did not run. The accounts are added up from different records; every difference
+            is zero unless something was lost or made up.
           </p>
         }
         actions={

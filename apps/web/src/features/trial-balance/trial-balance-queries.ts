@@ -6,6 +6,7 @@ import { api } from '../../server/api.js';
 type Shapes = components['schemas'];
 export type Counts = Shapes['CountsDto'];
 export type BalanceRow = Shapes['BalanceRowDto'];
+export type FleetBalance = Shapes['TrialBalanceDto'];
 export type AirframeBalance = Shapes['AirframeBalanceDto'];
 export type PositionBalance = Shapes['PositionBalanceDto'];
 export type BalanceSpan = Shapes['BalanceSpanDto'];
