@@ -99,12 +99,8 @@ export function sinceNew(record: PlainRecord, component: string, until: number):
 
 /** The counters since an instant. */
 export function since(record: PlainRecord, component: string, from: number): PlainTotal {
-  const { opening } = byName.get(component) ?? { opening: null };
-  // A difference of two amounts that are not known is not known.
-  const whole = sinceNew(record, component, Number.POSITIVE_INFINITY);
-  if (opening === null) return UNKNOWN;
-  const part = [...flown(record, component, from, Number.POSITIVE_INFINITY).values()].reduce(plus, NONE);
-  return { minutes: part.minutes, twelfths: whole.twelfths === null ? null : part.twelfths };
+  // What was used before may not be known: what was used since is.
+  return [...flown(record, component, from, Number.POSITIVE_INFINITY).values()].reduce(plus, NONE);
 }
 
 /** What remains of a part's life in whole cycles; null when it can't be told. */
