@@ -11,6 +11,7 @@ import { counted } from './counting.js';
 import { openWork } from './open-work.js';
 import { plannedFlying } from './planning.js';
 import { metRequirement } from './requirements.js';
+import { metRequirement, returned } from './requirements.js';
 
 /** One operator's records with something of every kind in them, and the ids of it all. */
 export interface FullRegister {
@@ -28,6 +29,9 @@ export interface FullRegister {
     readonly accomplishment: string;
     readonly plannedRate: string;
     readonly plannedFlight: string;
+    readonly assessment: string;
+    readonly variation: string;
+    readonly occurrence: string;
     readonly position: string;
     readonly component: string;
     readonly positionSlot: string;
@@ -110,6 +114,7 @@ export async function fillRegister(
     ...(await metRequirement(administrator, mark, first.id)),
     ...(await counted(administrator, mark, { airframe: airframe.id, engineModel: fleet.modelId })),
     ...(await plannedFlying(administrator, airframe.id)),
+    occurrence: await returned(administrator, airframe.id),
     import: await importFlights(administrator, airframe.registration),
     ...(await printHistory(administrator, first.id)),
   };

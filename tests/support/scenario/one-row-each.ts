@@ -4,6 +4,7 @@ import { type TestDatabase, withClient } from '../database.js';
 /** What happened. A row may be voided, once; a stay may be ended, once. */
 export const FACTS = [
   'accomplishment',
+  'assessment',
   'authorisation',
   'counter_reading',
   'cycle_rule',
@@ -13,6 +14,7 @@ export const FACTS = [
   'gap_note',
   'ground_run',
   'life_limit',
+  'occurrence',
   'opening',
   'ordered_change',
   'package_requirement',
@@ -26,6 +28,7 @@ export const FACTS = [
   'step_signature',
   'tool_calibration',
   'trace_gap',
+  'variation',
 ];
 /** What was done and signed. An act is given its answer, once. */
 export const RECORDS = [
@@ -219,6 +222,21 @@ const ROWS: readonly (readonly [string, string, string])[] = [
     'accomplishment',
     'id, requirement_id, component_id, at, done_on, minutes, cycles, evidence, recorded_seq',
     `${id(50)}, ${id(49)}, ${COMPONENT}, ${AT}, '2025-01-01', 1, 1, 'E', 1`,
+  ],
+  [
+    'assessment',
+    'id, requirement_id, component_id, applicable, assessed_by, reference, assessed_on, recorded_seq',
+    `${id(53)}, ${id(49)}, ${COMPONENT}, true, 'B', 'R', '2025-01-01', 1`,
+  ],
+  [
+    'variation',
+    'id, requirement_id, component_id, accomplishment_id, cycles, approved_by, reference, reason, approved_on, recorded_seq',
+    `${id(54)}, ${id(49)}, ${COMPONENT}, ${id(50)}, 10, 'B', 'R', 'X', '2025-01-01', 1`,
+  ],
+  [
+    'occurrence',
+    'id, airframe_id, kind, at, evidence, recorded_seq',
+    `${id(55)}, ${AIRFRAME}, 'main-base-return', ${AT}, 'E', 1`,
   ],
   [
     'package_requirement',

@@ -1,17 +1,42 @@
 import { describe, expect, it } from '@jest/globals';
 import { fraction } from '../units/fraction.js';
-import { type DimensionFacts, dimensionDue, oneDecimal, wholeDays, windowsOf } from './dimension-due.js';
-import type { Dimension } from './requirement.js';
+import { exactOf } from './chain.js';
+import {
+  calendarDue,
+  counterDue,
+  type DimensionFacts,
+  oneDecimal,
+  statusOfDimension,
+  wholeDays,
+  windowsOf,
+} from './dimension-due.js';
+import type { Dimension, Mark } from './requirement.js';
 
-const due = (dimension: Dimension, facts: Partial<DimensionFacts> & Pick<DimensionFacts, 'interval'>) =>
-  dimensionDue(dimension, {
-    from: { minutes: 600, cycles: fraction(10), on: '2026-01-31' },
+interface Asked extends Partial<DimensionFacts> {
+  readonly interval: number;
+  readonly from?: Mark;
+  readonly anchorDay?: number;
+}
+
+const due = (dimension: Dimension, { from, anchorDay, ...asked }: Asked) => {
+  const mark = from ?? { minutes: 600, cycles: fraction(10), on: '2026-01-31' };
+  const facts: DimensionFacts = {
     now: { minutes: 1000, cycles: fraction(25, 2), on: '2026-03-01' },
     use: { minutes: fraction(100), cycles: null },
     monthRule: 'same-day',
-    anchorDay: null,
-    ...facts,
-  });
+    beside: { varied: null },
+    isBound: false,
+    ...asked,
+  };
+  if (dimension === 'minutes' || dimension === 'cycles')
+    return counterDue(dimension, exactOf(mark[dimension]), facts);
+  const { on } = mark;
+  return calendarDue(
+    dimension,
+    on === null ? null : { on, anchorDay: anchorDay ?? Number(on.slice(8)) },
+    facts,
+  );
+};
 
 describe('what falls due in one dimension', () => {
   it('is the counter counted from and the interval; what remains may be nothing, or less', () => {
@@ -61,6 +86,42 @@ describe('what falls due in one dimension', () => {
     ).toBeNull();
     expect(due('cycles', { interval: 650 })?.daysExact).toBeNull();
     expect(due('days', { interval: 30 })?.daysExact).toEqual(fraction(1));
+  });
+});
+
+describe('what is granted past a due', () => {
+  const window = { early: {}, late: { minutes: [{ upTo: null, percent: 10, atMost: null, atMostDays: null }] } };
+
+  it('keeps it in tolerance to its last minute, and shows where that is', () => {
+    // 600 and 380 are due at 980, granted 38 more: 1,018.
+    const at = (minutes: number) =>
+      due('minutes', {
+        interval: 380,
+        beside: { window, varied: null },
+        now: { minutes, cycles: null, on: '2026-03-01' },
+      });
+    expect([980, 981, 1018, 1019].map((minutes) => at(minutes)?.status)).toEqual([
+      'soon',
+      'in-tolerance',
+      'in-tolerance',
+      'over',
+    ]);
+    expect(at(980)).toMatchObject({ latestAt: fraction(1018), earliestAt: fraction(980) });
+  });
+
+  it('is the farther of the window and what was approved', () => {
+    const latest = (varied: number) =>
+      due('minutes', { interval: 380, beside: { window, varied } })?.latestAt;
+    expect([latest(10), latest(50)]).toEqual([fraction(1018), fraction(1030)]);
+  });
+
+  it('is in days for days and months, and keeps the last of them', () => {
+    expect(due('months', { interval: 1, beside: { varied: 1 } })).toMatchObject({
+      dueOn: '2026-02-28',
+      latestOn: '2026-03-01',
+      status: 'in-tolerance',
+    });
+    expect(statusOfDimension({ dimension: 'days', interval: 30 }, { remaining: -1, latest: -1 })).toBe('over');
   });
 });
 

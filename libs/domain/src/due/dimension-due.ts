@@ -1,8 +1,10 @@
 import type { Status, StatusWindows } from '../life/status.js';
 import { statusOf } from '../life/status.js';
-import { addDays, addMonths, type CalendarDate, daysBetween, type MonthRule } from '../units/calendar.js';
+import { type CalendarDate, daysBetween, type MonthRule } from '../units/calendar.js';
 import { add, divide, type Fraction, floor, fraction, multiply, subtract } from '../units/fraction.js';
-import type { DailyUse, Dimension, Mark, Present } from './requirement.js';
+import { type Beside, counterGranted, type DayFrom, dayGrants, exactOf } from './chain.js';
+import type { DailyUse, Dimension, Present } from './requirement.js';
+import { amountOf, dayGranted, tierFor } from './tolerance.js';
 
 /** When one dimension of a requirement falls due, and what is left of it. */
 export interface DimensionDue {
@@ -20,6 +22,19 @@ export interface DimensionDue {
   /** Days until nothing is left at the daily use: exact; null when nothing is used. A forecast, never a limit. */
   readonly daysExact: Fraction | null;
   readonly status: Status;
+  /** Whether it is of the outer bound. */
+  readonly isBound: boolean;
+  /** What is left until the end of what is granted past it: its window, or an approved variation. As `remainingExact`. */
+  readonly latestExact: Fraction;
+  /** The last counter, or the last day, inside that; as `dueAt` and `dueOn`. */
+  readonly latestAt: Fraction | null;
+  readonly latestOn: CalendarDate | null;
+  /** The first counter, or day, at which it may be met without planned times shifting. */
+  readonly earliestAt: Fraction | null;
+  readonly earliestOn: CalendarDate | null;
+  /** The farthest that a variation may be approved for; the due itself where none may. */
+  readonly variableAt: Fraction | null;
+  readonly variableOn: CalendarDate | null;
 }
 
 const TEN = fraction(10);
@@ -62,63 +77,77 @@ export function windowsOf(dimension: Dimension, interval: number): StatusWindows
 /** What a dimension's due is computed from. */
 export interface DimensionFacts {
   readonly interval: number;
-  readonly from: Mark;
   readonly now: Present;
   readonly use: DailyUse;
   readonly monthRule: MonthRule;
-  /** The day of the month that months keep; null: the day counted from. */
-  readonly anchorDay: number | null;
+  /** The window, the permitted variation and what was approved. */
+  readonly beside: Beside;
+  readonly isBound: boolean;
 }
 
-/** When a dimension falls due; null when something needed is not known. Throws beyond the year 9999. */
-export function dimensionDue(dimension: Dimension, facts: DimensionFacts): DimensionDue | null {
-  return dimension === 'minutes' || dimension === 'cycles'
-    ? counterDue(dimension, facts)
-    : calendarDue(dimension, facts);
-}
-
-function counterDue(dimension: 'minutes' | 'cycles', facts: DimensionFacts): DimensionDue | null {
-  const { interval, from, now, use } = facts;
-  const [start, reading] = [exactOf(from[dimension]), exactOf(now[dimension])];
-  if (start === null || reading === null) return null;
-  const dueAt = add(start, fraction(interval));
-  const remainingExact = subtract(dueAt, reading);
+/** When a counter falls due; null when it is not known now, or where it is counted from. Total. */
+export function counterDue(
+  dimension: 'minutes' | 'cycles',
+  from: Fraction | null,
+  { interval, now, use, beside, isBound }: DimensionFacts,
+): DimensionDue | null {
+  const reading = exactOf(now[dimension]);
+  if (from === null || reading === null) return null;
+  const { earliest, due, varied } = counterGranted(dimension, { from, interval }, beside);
+  const left = { remainingExact: subtract(due, reading), latestExact: subtract(varied, reading) };
   const perDay = use[dimension];
   return {
-    ...told(dimension, interval, remainingExact),
-    dueAt,
-    dueOn: null,
-    daysExact: perDay !== null && perDay.num > 0n ? divide(remainingExact, perDay) : null,
+    ...told({ dimension, interval, isBound }, left),
+    ...NO_DAYS,
+    dueAt: due,
+    latestAt: varied,
+    earliestAt: earliest,
+    variableAt: add(due, amountOf(tierFor(beside.variation, dimension, interval), interval)),
+    daysExact: perDay !== null && perDay.num > 0n ? divide(left.remainingExact, perDay) : null,
   };
 }
 
-function calendarDue(
+/** When a day falls due; null when the day it is counted from is not known. Throws beyond the year 9999. */
+export function calendarDue(
   dimension: 'days' | 'months',
-  { interval, from, now, monthRule, anchorDay }: DimensionFacts,
+  from: DayFrom | null,
+  { interval, now, monthRule, beside, isBound }: DimensionFacts,
 ): DimensionDue | null {
-  if (from.on === null) return null;
-  const dueOn =
-    dimension === 'days'
-      ? addDays(from.on, interval)
-      : addMonths(from.on, interval, {
-          rule: monthRule,
-          ...(anchorDay === null ? {} : { anchorDay }),
-        });
-  const remainingExact = fraction(daysBetween(now.on, dueOn));
-  return { ...told(dimension, interval, remainingExact), dueAt: null, dueOn, daysExact: remainingExact };
-}
-
-function told(dimension: Dimension, interval: number, remainingExact: Fraction) {
-  const remaining = floor(remainingExact);
+  if (from === null) return null;
+  const { earliest, due, varied } = dayGrants({ dimension, monthRule }, { from, interval }, beside);
+  const left = {
+    remainingExact: fraction(daysBetween(now.on, due)),
+    latestExact: fraction(daysBetween(now.on, varied)),
+  };
+  const tier = tierFor(beside.variation, dimension, interval);
   return {
-    dimension,
-    interval,
-    remainingExact,
-    remaining,
-    status: statusOf(remaining, windowsOf(dimension, interval)),
+    ...told({ dimension, interval, isBound }, left),
+    ...NO_COUNTERS,
+    dueOn: due,
+    latestOn: varied,
+    earliestOn: earliest,
+    variableOn: dayGranted(tier, { from: from.on, on: due, dimension, interval }, 'late'),
+    daysExact: left.remainingExact,
   };
 }
 
-function exactOf(counter: number | Fraction | null): Fraction | null {
-  return typeof counter === 'number' ? fraction(counter) : counter;
+const NO_DAYS = { dueOn: null, latestOn: null, earliestOn: null, variableOn: null } as const;
+const NO_COUNTERS = { dueAt: null, latestAt: null, earliestAt: null, variableAt: null } as const;
+
+function told(
+  of: { readonly dimension: Dimension; readonly interval: number; readonly isBound: boolean },
+  { remainingExact, latestExact }: { readonly remainingExact: Fraction; readonly latestExact: Fraction },
+) {
+  const remaining = floor(remainingExact);
+  const status = statusOfDimension(of, { remaining, latest: floor(latestExact) });
+  return { ...of, remainingExact, latestExact, remaining, status };
+}
+
+/** The status of what is left of a dimension, and of what is granted past it. Total. */
+export function statusOfDimension(
+  { dimension, interval }: { readonly dimension: Dimension; readonly interval: number },
+  { remaining, latest }: { readonly remaining: number; readonly latest: number },
+): Status {
+  if (remaining < 0 && latest >= 0) return 'in-tolerance';
+  return statusOf(remaining, windowsOf(dimension, interval));
 }

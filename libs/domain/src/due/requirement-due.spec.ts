@@ -1,7 +1,7 @@
 import { describe, expect, it } from '@jest/globals';
 import { fraction } from '../units/fraction.js';
 import type { Interval, Mark } from './requirement.js';
-import { anchorDayOf, type RequirementFacts, requirementDue } from './requirement-due.js';
+import { type RequirementFacts, requirementDue } from './requirement-due.js';
 
 const grants = (interval: Partial<Interval>): Interval => ({
   minutes: null,
@@ -96,19 +96,17 @@ describe('what is next due of a requirement', () => {
 
 describe('the day of the month that a chain keeps', () => {
   const on = (...days: string[]) => days.map((day) => mark(null, null, day));
+  const next = (...days: string[]) =>
+    open({ base: null, done: on(...days) }, { repeat: grants({ months: 6 }) }).dues[0]?.dueOn;
 
   it('is that of the first while each is met on the day it was due', () => {
-    expect(anchorDayOf(on('2026-08-31', '2027-02-28'), 6)).toBe(31);
-    expect(
-      open({ done: on('2026-08-31', '2027-02-28') }, { repeat: grants({ months: 6 }) }).dues[0]?.dueOn,
-    ).toBe('2027-08-31');
+    expect(next('2026-08-31')).toBe('2027-02-28');
+    expect(next('2026-08-31', '2027-02-28')).toBe('2027-08-31');
   });
 
   it('is a new one when it was met on another day', () => {
-    expect(anchorDayOf(on('2026-08-31', '2027-02-27'), 6)).toBe(27);
-    expect(anchorDayOf(on('2026-08-31', '2027-03-01'), 6)).toBe(1);
-    expect(anchorDayOf([], 6)).toBeNull();
-    expect(anchorDayOf([mark(1, 1, null)], 6)).toBeNull();
+    expect(next('2026-08-31', '2027-02-27')).toBe('2027-08-27');
+    expect(next('2026-08-31', '2027-03-01')).toBe('2027-09-01');
   });
 
   it('begins with the day the threshold counts from, where it counts months', () => {

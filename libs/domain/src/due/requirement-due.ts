@@ -1,11 +1,12 @@
-import type { Status } from '../life/status.js';
-import { addMonths, type CalendarDate } from '../units/calendar.js';
-import { compare } from '../units/fraction.js';
-import { type DimensionDue, dimensionDue } from './dimension-due.js';
+import type { CalendarDate } from '../units/calendar.js';
+import { type Beside, besideOf, counterFrom, dayFrom, type Variation } from './chain.js';
+import { combine, type Governed } from './combine.js';
+import { calendarDue, counterDue, type DimensionDue, type DimensionFacts } from './dimension-due.js';
 import {
   type DailyUse,
   DIMENSIONS,
   type Dimension,
+  type DueEvent,
   type Interval,
   type Mark,
   type Present,
@@ -21,59 +22,83 @@ export interface RequirementFacts {
   readonly done: readonly Mark[];
   readonly now: Present;
   readonly use: DailyUse;
+  /** The variations that were approved; none unless told. */
+  readonly variations?: readonly Variation[];
+  /** The day on which the event it is due at happened and it was not met; null (unless told): it did not happen. */
+  readonly happenedOn?: CalendarDate | null;
+}
+
+/** An event at which it is due, and the day it happened without it being met; null: until then nothing is due by it. */
+export interface EventDue {
+  readonly kind: DueEvent;
+  readonly happenedOn: CalendarDate | null;
 }
 
 /** What is next due of one requirement for one subject. */
 export type RequirementDue =
   | { readonly kind: 'closed' }
-  | {
+  | ({
       readonly kind: 'open';
       readonly counting: 'threshold' | 'repeat';
-      /** The dimensions that can be told. */
+      /** The dimensions that can be told, and after them those of the outer bound. */
       readonly dues: readonly DimensionDue[];
       /** The dimensions that cannot: a counter, a day or the point to count from is not known. */
       readonly unknown: readonly Dimension[];
-      /** The one that governs; null when something that could is not known. */
-      readonly governing: DimensionDue | null;
-      readonly status: Status;
-    };
+      readonly event: EventDue | null;
+      readonly combined: RequirementRule['combine'];
+    } & Governed);
 
-/**
- * What is next due: the threshold from its base until it was met once, then the repeat from the last time it was met.
- *
- * 'First': the dimension that comes first by projection governs, and the nearest status is the requirement's. 'Last':
- * the one that comes last, and the farthest status. A dimension that is not known leaves the whole not verified, unless
- * whichever comes first is already past. What was to be met once and was is closed. Throws beyond the year 9999.
- */
-export function requirementDue(facts: RequirementFacts): RequirementDue {
-  const { rule, done } = facts;
-  const isFirst = done.length === 0;
-  if (!isFirst && rule.repeat === null) return { kind: 'closed' };
-  const counting = isFirst && rule.threshold !== null ? 'threshold' : 'repeat';
-  const interval = (counting === 'threshold' ? rule.threshold : rule.repeat) ?? NOTHING;
-  const { dues, unknown } = dimensionsOf(facts, interval);
-  return { kind: 'open', counting, dues, unknown, ...combined(dues, unknown, rule.combine) };
+/** Which phase of a requirement counts: the threshold until it was met once, then the repeat; null: it is closed. Total. */
+export function phaseOf(rule: RequirementRule, times: number): 'threshold' | 'repeat' | null {
+  const hasThreshold = rule.threshold !== null || rule.events?.threshold != null;
+  if (times > 0) return rule.repeat === null && rule.events?.repeat == null ? null : 'repeat';
+  return hasThreshold ? 'threshold' : 'repeat';
 }
 
-function dimensionsOf(
-  { rule, base, done, now, use }: RequirementFacts,
+/**
+ * What is next due: the threshold from its base until it was met once, then the repeat, counted through every time it
+ * was met: from what was done or from what was due, as the requirement says.
+ *
+ * 'First': the dimension that comes first by projection governs, and the nearest status is the requirement's. 'Last':
+ * the one that comes last, and the farthest status. An outer bound governs as soon as it comes. What is not known leaves
+ * the whole not verified, unless something that governs by itself is already past. What was to be met once and was is
+ * closed. Throws beyond the year 9999.
+ */
+export function requirementDue(facts: RequirementFacts): RequirementDue {
+  const { rule, done, happenedOn = null } = facts;
+  const counting = phaseOf(rule, done.length);
+  if (counting === null) return { kind: 'closed' };
+  const interval = rule[counting] ?? NOTHING;
+  const kind = rule.events?.[counting] ?? null;
+  const event = kind === null ? null : { kind, happenedOn };
+  const own = duesOf(facts, interval, false);
+  const outer = duesOf(facts, rule.bounds?.[counting] ?? NOTHING, true);
+  const unknown = [...new Set([...own.unknown, ...outer.unknown])];
+  const governed = combine(own.dues, { bounds: outer.dues, event, unknown, combined: rule.combine });
+  return { kind: 'open', counting, dues: [...own.dues, ...outer.dues], unknown, event, combined: rule.combine, ...governed };
+}
+
+function duesOf(
+  { rule, base, done, now, use, variations = [] }: RequirementFacts,
   interval: Interval,
+  isBound: boolean,
 ): { readonly dues: readonly DimensionDue[]; readonly unknown: readonly Dimension[] } {
-  const { monthRule } = rule;
-  const from = done.at(-1) ?? base;
-  const keepsDay = interval.months !== null && monthRule === 'same-day';
-  const months = (rule.threshold ?? rule.repeat)?.months ?? null;
-  const first = base === null || base.on === null || months === null ? null : { on: base.on, months };
-  const anchorDay = keepsDay ? anchorDayOf(done, interval.months, first) : null;
+  const chain = { rule, base, done, variations };
   const dues: DimensionDue[] = [];
   const unknown: Dimension[] = [];
   for (const dimension of DIMENSIONS) {
     const granted = interval[dimension];
     if (granted === null) continue;
+    // An outer bound is the end of everything that is granted.
+    const beside: Beside = isBound ? NOTHING_BESIDE : besideOf(chain, dimension, done.length - 1);
+    const facts: DimensionFacts = {
+      ...{ interval: granted, now, use, beside, isBound },
+      monthRule: rule.monthRule,
+    };
     const due =
-      from === null
-        ? null
-        : dimensionDue(dimension, { interval: granted, from, now, use, monthRule, anchorDay });
+      dimension === 'minutes' || dimension === 'cycles'
+        ? counterDue(dimension, counterFrom(dimension, chain), facts)
+        : calendarDue(dimension, dayFrom(dimension, chain), facts);
     if (due === null) unknown.push(dimension);
     else dues.push(due);
   }
@@ -81,63 +106,5 @@ function dimensionsOf(
 }
 
 const NOTHING: Interval = { minutes: null, cycles: null, days: null, months: null };
+const NOTHING_BESIDE: Beside = { varied: null };
 
-/**
- * The day of the month that a chain of repeats keeps: that of the first, as long as each was met on the very day it was
- * due (31 Aug, 28 Feb, 31 Aug). The chain begins at `first`, the day the threshold counts from and its months, where
- * it counts months. Null when there is neither. Total for dates.
- */
-export function anchorDayOf(
-  done: readonly Mark[],
-  months: number,
-  first: { readonly on: CalendarDate; readonly months: number } | null = null,
-): number | null {
-  let kept = first === null ? null : { ...first, day: dayOfMonth(first.on) };
-  for (const { on } of done) {
-    if (on === null) continue;
-    const due = kept === null ? null : addMonths(kept.on, kept.months, { anchorDay: kept.day });
-    kept = { on, months, day: kept !== null && due === on ? kept.day : dayOfMonth(on) };
-  }
-  return kept?.day ?? null;
-}
-
-const dayOfMonth = (on: CalendarDate) => Number(on.slice(8, 10));
-
-/** From the most pressing to the least. */
-const PRESSING: readonly Status[] = ['over', 'soon', 'planned', 'later'];
-
-function combined(
-  dues: readonly DimensionDue[],
-  unknown: readonly Dimension[],
-  combine: 'first' | 'last',
-): { readonly governing: DimensionDue | null; readonly status: Status } {
-  const ordered = [...dues].sort(byTime);
-  const governing = (combine === 'first' ? ordered[0] : ordered.at(-1)) ?? null;
-  const isPast = combine === 'first' && governing?.status === 'over';
-  if (governing === null || (unknown.length > 0 && !isPast))
-    return { governing: null, status: 'not-verified' };
-  return {
-    governing,
-    status: combinedStatus(
-      dues.map((due) => due.status),
-      combine,
-    ),
-  };
-}
-
-/**
- * The status of a requirement whose dimensions are all known: the nearest where whichever comes first governs, the
- * farthest where whichever comes last does; not verified of none. Total.
- */
-export function combinedStatus(statuses: readonly Status[], combine: 'first' | 'last'): Status {
-  const ranks = statuses.map((status) => PRESSING.indexOf(status));
-  const rank = combine === 'first' ? Math.min(...ranks) : Math.max(...ranks);
-  return PRESSING[rank] ?? 'not-verified';
-}
-
-// What is past comes before all else, and what is not used comes never.
-function byTime(a: DimensionDue, b: DimensionDue): number {
-  const order = (due: DimensionDue) => (due.remaining < 0 ? 0 : due.daysExact === null ? 2 : 1);
-  if (order(a) !== order(b)) return order(a) - order(b);
-  return compare(a.daysExact ?? a.remainingExact, b.daysExact ?? b.remainingExact);
-}

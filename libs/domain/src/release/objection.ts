@@ -17,6 +17,7 @@ export type ObjectionCode =
   | 'MIXED_MODELS'
   | 'REQUIREMENT_OVER'
   | 'REQUIREMENT_NOT_VERIFIED'
+  | 'REQUIREMENT_IN_TOLERANCE'
   | 'LOG_GAP'
   | 'LOG_GAP_EXPLAINED'
   | WorkObjectionCode;

@@ -1,16 +1,22 @@
 import type { Objection } from './objection.js';
 import type { ReleaserSnapshot, RequirementSnapshot } from './work-snapshot.js';
 
+const CODES = {
+  over: 'REQUIREMENT_OVER',
+  'not-verified': 'REQUIREMENT_NOT_VERIFIED',
+  'in-tolerance': 'REQUIREMENT_IN_TOLERANCE',
+} as const;
+
 /**
- * What is held against requirements: over, or not verified. One that this package accomplishes is met by its
+ * What is held against requirements: over, or not verified; one past its due inside what it grants is told. One that this package accomplishes is met by its
  * release. Total.
  */
 export function objectionsToRequirements(requirements: readonly RequirementSnapshot[]): readonly Objection[] {
   return requirements
     .filter(({ verdict, closedHere }) => verdict !== 'in-order' && !closedHere)
     .map(({ id, name, on, positionNumber, verdict, why }) => ({
-      code: verdict === 'over' ? 'REQUIREMENT_OVER' : 'REQUIREMENT_NOT_VERIFIED',
-      severity: 'blocking',
+      code: CODES[verdict as keyof typeof CODES],
+      severity: verdict === 'in-tolerance' ? 'advisory' : 'blocking',
       positionNumber,
       record: { kind: 'requirement', id },
       detail: { name, on, why },

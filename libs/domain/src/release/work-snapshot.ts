@@ -62,8 +62,8 @@ export interface RequirementSnapshot {
   /** What it is on: 'engine KT-442 at position 1'. */
   readonly on: string;
   readonly positionNumber: number | null;
-  readonly verdict: 'in-order' | 'over' | 'not-verified';
-  /** By how much it is over, or what is not known, in words. */
+  readonly verdict: 'in-order' | 'in-tolerance' | 'over' | 'not-verified';
+  /** By how much it is over or past its due, or what is not known, in words. */
   readonly why: string;
   /** Whether the package that is released accomplishes it. */
   readonly closedHere: boolean;

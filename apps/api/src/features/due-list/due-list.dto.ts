@@ -28,7 +28,14 @@ export class DueRequirementDto {
   id!: string;
   code!: string;
   title!: string;
-  kind!: 'inspection' | 'overhaul' | 'directive' | 'bulletin' | 'discard' | 'check';
+  kind!:
+    | 'inspection'
+    | 'overhaul'
+    | 'directive'
+    | 'bulletin'
+    | 'discard'
+    | 'check'
+    | 'airworthiness-limitation';
   /** Whether the dimension that comes first governs, or the one that comes last. */
   combine!: 'first' | 'last';
 }
@@ -40,6 +47,10 @@ export class DueDimensionDto {
   interval!: number;
   /** Whole minutes, cycles or days left; below zero they are past. */
   remaining!: number;
+  /** The same until the end of what the requirement grants past it: its window, or an approved variation. */
+  untilLatest!: number;
+  /** Whether it is of an outer bound, which governs as soon as it comes. */
+  isBound!: boolean;
   /** The last day it is good through; null for minutes and cycles. */
   dueOn!: string | null;
 }

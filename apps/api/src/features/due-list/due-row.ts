@@ -1,7 +1,7 @@
-import { windowsOf } from '@strutbook/domain/due/dimension-due.js';
+import { combinedStatus } from '@strutbook/domain/due/combine.js';
+import { statusOfDimension } from '@strutbook/domain/due/dimension-due.js';
 import { DIMENSIONS } from '@strutbook/domain/due/requirement.js';
-import { combinedStatus } from '@strutbook/domain/due/requirement-due.js';
-import { type Status, statusOf } from '@strutbook/domain/life/status.js';
+import type { Status } from '@strutbook/domain/life/status.js';
 import { addDays, type CalendarDate } from '@strutbook/domain/units/calendar.js';
 import { reasonInWords, statusOfDue } from '../../records/due-points/windows.js';
 import type { DueDimensionDto, DueRequirementDto, DueRowDto } from './due-list.dto.js';
@@ -58,10 +58,12 @@ function requirementOf(row: DuePageRow): DueRequirementDto | null {
 
 function duesOf({ dues }: DuePageRow): DueDimensionDto[] {
   return (dues ?? [])
-    .map(({ dimension, span, remaining, dueOn }) => ({
+    .map(({ dimension, span, remaining, latest, bound, dueOn }) => ({
       dimension: dimension === 'flights' ? ('cycles' as const) : dimension,
       interval: span,
       remaining,
+      untilLatest: latest,
+      isBound: bound,
       dueOn,
     }))
     .sort((a, b) => DIMENSIONS.indexOf(a.dimension) - DIMENSIONS.indexOf(b.dimension));
@@ -72,14 +74,18 @@ function statusOfRow(row: DuePageRow, dues: readonly DueDimensionDto[]): Status 
   if (row.verdict === 'not-verified') return 'not-verified';
   // Whichever comes first is past: what is not known beside it changes nothing.
   if (row.rank === 0) return 'over';
-  return combinedStatus(
-    dues.map((due) => statusOf(due.remaining, windowsOf(due.dimension, due.interval))),
-    row.combine ?? 'first',
-  );
+  const statusesOf = (isBound: boolean) =>
+    dues
+      .filter((due) => due.isBound === isBound)
+      .map((due) => statusOfDimension(due, { remaining: due.remaining, latest: due.untilLatest }));
+  const own = statusesOf(false);
+  const combined = own.length === 0 ? [] : [combinedStatus(own, row.combine ?? 'first')];
+  return combinedStatus([...combined, ...statusesOf(true)], 'first');
 }
 
 function basisOf(row: DuePageRow, days: number | null): string {
   if (row.verdict !== 'limited') return 'Nothing can be projected from what is not known';
+  if (row.dimension === 'event') return 'Due at an event that has been';
   if (row.rank === 0) return row.dueOn === null ? 'Past its limit' : 'Past its day';
   if (row.dueOn !== null) return 'By the calendar';
   if (row.airframeId === null) return 'On no airframe: its clock stands still';

@@ -104,7 +104,7 @@ export class ReleaseCheck {
           : { componentId: component.id };
     if (of === null) return [];
     const held = [...hanging.tops, ...hanging.slots.flatMap((slot) => slot.componentId ?? [])];
-    const statuses = await this.requirements.statusesOn(tx, operatorId, of, null, held);
+    const statuses = await this.requirements.statusesOn(tx, operatorId, of, null, { componentIds: held });
     if (statuses.length === 0) return [];
     const named = await this.requirements.ofPackage(tx, operatorId, id);
     return requirementSnapshots(statuses, { named, positions });

@@ -8,6 +8,8 @@ import type {
   RequirementSubject,
 } from '../../records/requirements/requirement-status.js';
 
+const PRESSING = ['over', 'in-tolerance', 'not-verified'] as const;
+
 /** Requirements as the check looks at them; those the package names are closed by it. Total. */
 export function requirementSnapshots(
   statuses: readonly RequirementStatus[],
@@ -17,7 +19,7 @@ export function requirementSnapshots(
   }: { readonly named: readonly PackageRequirementRow[]; readonly positions: readonly PositionSnapshot[] },
 ): RequirementSnapshot[] {
   return statuses.map((status) => {
-    const verdict = status.status === 'over' || status.status === 'not-verified' ? status.status : 'in-order';
+    const verdict = PRESSING.find((pressing) => pressing === status.status) ?? 'in-order';
     return {
       id: status.requirementId,
       name: `${status.code}, ${status.title}`,
@@ -30,11 +32,14 @@ export function requirementSnapshots(
   });
 }
 
-function whyOf({ status, reason, dues, governing }: RequirementStatus): string {
+function whyOf({ status, reason, dues }: RequirementStatus): string {
   if (status === 'not-verified') return reason ?? 'Something it is counted from is not known.';
   const due =
-    dues.find(({ dimension }) => dimension === governing) ?? dues.find((each) => each.status === 'over');
-  return due === undefined ? (reason ?? 'It is past what is granted.') : pastWords(due);
+    dues.find(({ governs }) => governs) ??
+    (reason === null ? dues.find((each) => each.status === 'over') : undefined);
+  if (due === undefined) return reason === null ? 'It is past what is granted.' : `${reason}.`;
+  const until = status === 'in-tolerance' ? untilWords(due) : '';
+  return `${pastWords(due)}${until}`;
 }
 
 function pastWords({ dimension, remaining, dueAt, dueOn }: DimensionStatus): string {
@@ -43,6 +48,12 @@ function pastWords({ dimension, remaining, dueAt, dueOn }: DimensionStatus): str
     return `${formatHours(past)} hours past${dueAt === null ? '' : ` ${formatHours(dueAt)}`}.`;
   if (dimension === 'cycles') return `${past} cycles past${dueAt === null ? '' : ` ${dueAt}`}.`;
   return `It was due on ${dueOn ?? 'a day that is past'}.`;
+}
+
+function untilWords({ dimension, latestAt, latestOn }: DimensionStatus): string {
+  if (latestOn !== null) return ` Granted until ${latestOn}.`;
+  if (latestAt === null) return '';
+  return ` Granted until ${dimension === 'minutes' ? `${formatHours(latestAt)} hours` : `${latestAt} cycles`}.`;
 }
 
 function sameSubject(a: RequirementSubject, b: RequirementSubject): boolean {

@@ -1,6 +1,20 @@
 import { Type } from 'class-transformer';
-import { IsIn, IsInt, IsOptional, IsUUID, Max, MaxLength, Min, ValidateNested } from 'class-validator';
+import {
+  ArrayMaxSize,
+  ArrayUnique,
+  IsArray,
+  IsBoolean,
+  IsIn,
+  IsInt,
+  IsOptional,
+  IsUUID,
+  Max,
+  MaxLength,
+  Min,
+  ValidateNested,
+} from 'class-validator';
 import { IsDayText, IsText } from '../../platform/http/field-forms.js';
+import { GrantsDto, RebaseDto, WindowDto } from './rules/granted.dto.js';
 
 /** What is granted, in each dimension that is named; leave the others out. */
 export class IntervalDto {
@@ -39,6 +53,20 @@ export class IntervalDto {
   months?: number | null;
 }
 
+/** When it is due: counters, calendar, an event, and the outer bound of all. */
+export class PhaseDto extends IntervalDto {
+  /** Due when this happens next; until then nothing is due by it. */
+  @IsOptional()
+  @IsIn(['shop-visit', 'installation', 'removal', 'main-base-return'])
+  event?: 'shop-visit' | 'installation' | 'removal' | 'main-base-return' | null;
+
+  /** Not to be exceeded, from the same point: it governs as soon as it comes, whatever the rest combines. */
+  @IsOptional()
+  @ValidateNested()
+  @Type(() => IntervalDto)
+  notToExceed?: IntervalDto | null;
+}
+
 /** A new requirement, one revision of a document's duty. */
 export class NewRequirementDto {
   @MaxLength(60)
@@ -49,8 +77,23 @@ export class NewRequirementDto {
   @IsText()
   title!: string;
 
-  @IsIn(['inspection', 'overhaul', 'directive', 'bulletin', 'discard', 'check'])
-  kind!: 'inspection' | 'overhaul' | 'directive' | 'bulletin' | 'discard' | 'check';
+  @IsIn([
+    'inspection',
+    'overhaul',
+    'directive',
+    'bulletin',
+    'discard',
+    'check',
+    'airworthiness-limitation',
+  ])
+  kind!:
+    | 'inspection'
+    | 'overhaul'
+    | 'directive'
+    | 'bulletin'
+    | 'discard'
+    | 'check'
+    | 'airworthiness-limitation';
 
   @MaxLength(120)
   @IsText()
@@ -90,14 +133,14 @@ export class NewRequirementDto {
   /** When it is due for the first time; left out, after the repeat. */
   @IsOptional()
   @ValidateNested()
-  @Type(() => IntervalDto)
-  threshold?: IntervalDto | null;
+  @Type(() => PhaseDto)
+  threshold?: PhaseDto | null;
 
   /** When it is due again; left out, it is met once. */
   @IsOptional()
   @ValidateNested()
-  @Type(() => IntervalDto)
-  repeat?: IntervalDto | null;
+  @Type(() => PhaseDto)
+  repeat?: PhaseDto | null;
 
   /** Whether the dimension that comes first governs (unless told), or the one that comes last. */
   @IsOptional()
@@ -110,8 +153,15 @@ export class NewRequirementDto {
   monthRule?: 'same-day' | 'month-end';
 
   /** What the first time counts from. */
-  @IsIn(['new', 'overhaul', 'installation', 'date'])
-  countedFrom!: 'new' | 'overhaul' | 'installation' | 'date';
+  @IsIn(['new', 'overhaul', 'shop-visit', 'installation', 'accomplishment', 'effective', 'date'])
+  countedFrom!:
+    | 'new'
+    | 'overhaul'
+    | 'shop-visit'
+    | 'installation'
+    | 'accomplishment'
+    | 'effective'
+    | 'date';
 
   /** The date it counts from, where it counts from a date. */
   @IsOptional()
@@ -121,6 +171,80 @@ export class NewRequirementDto {
   /** From this day on the revision is effective; the newest of a code counts. */
   @IsDayText()
   effectiveOn!: string;
+
+  /** How far planned times hold around each due; nothing unless told. */
+  @IsOptional()
+  @ValidateNested()
+  @Type(() => WindowDto)
+  window?: WindowDto | null;
+
+  /** How far one due may be varied by an approval, one time; not at all unless told. */
+  @IsOptional()
+  @ValidateNested()
+  @Type(() => GrantsDto)
+  variation?: GrantsDto | null;
+
+  /** Where its own text grants the window or variation: asked of a directive and an airworthiness limitation. */
+  @IsOptional()
+  @MaxLength(200)
+  @IsText()
+  grantedBy?: string | null;
+
+  /** From where the next is counted after an accomplishment. */
+  @IsOptional()
+  @ValidateNested()
+  @Type(() => RebaseDto)
+  rebase?: RebaseDto | null;
+
+  /** The first serial number it is for; left out, all up to the last. */
+  @IsOptional()
+  @MaxLength(60)
+  @IsText()
+  serialFrom?: string | null;
+
+  /** The last serial number it is for; left out, all from the first on. */
+  @IsOptional()
+  @MaxLength(60)
+  @IsText()
+  serialTo?: string | null;
+
+  /** Only for those on which all of these codes are accomplished. */
+  @IsOptional()
+  @IsArray()
+  @ArrayMaxSize(20)
+  @ArrayUnique()
+  @MaxLength(60, { each: true })
+  @IsText({ each: true })
+  onlyWith?: string[];
+
+  /** Not for those on which one of these codes is accomplished. */
+  @IsOptional()
+  @IsArray()
+  @ArrayMaxSize(20)
+  @ArrayUnique()
+  @MaxLength(60, { each: true })
+  @IsText({ each: true })
+  unlessWith?: string[];
+
+  /** The requirement of another code that it takes the place of. */
+  @IsOptional()
+  @IsUUID()
+  supersedesId?: string | null;
+
+  /** The requirement of another code that it ends, where it is accomplished. */
+  @IsOptional()
+  @IsUUID()
+  terminatesId?: string | null;
+
+  /** What counts that was done before: nothing, by earlier revisions of its code (unless told), or by what it supersedes too. */
+  @IsOptional()
+  @IsIn(['none', 'revisions', 'superseded'])
+  credit?: 'none' | 'revisions' | 'superseded';
+
+  /** A bulletin whose applicability must be assessed, as a directive's must. */
+  @IsOptional()
+  @IsBoolean()
+  mandatory?: boolean;
 }
 
 /** Which requirements. */
@@ -129,6 +253,14 @@ export class RequirementsQueryDto {
   @IsOptional()
   @IsIn(['true', 'false'])
   inForce?: 'true' | 'false';
+}
+
+/** Which of what is held against something. */
+export class HeldQueryDto {
+  /** With all that does not apply, of another type, model or part number too. */
+  @IsOptional()
+  @IsIn(['true', 'false'])
+  notApplicable?: 'true' | 'false';
 }
 
 /** Why a fact is voided. */

@@ -4,7 +4,7 @@ import type { Actor } from '../../platform/access/actor.js';
 import { CurrentActor } from '../../platform/access/current-actor.js';
 import { ActKey, type ActRequest } from '../../platform/http/act-key.js';
 import { Id } from '../../platform/http/id.js';
-import { NewRequirementDto, RequirementsQueryDto, VoidRequirementDto } from './requirement.dto.js';
+import { HeldQueryDto, NewRequirementDto, RequirementsQueryDto, VoidRequirementDto } from './requirement.dto.js';
 import { RequirementDto, RequirementViewDto } from './requirement-view.dto.js';
 import { RequirementsService } from './requirements.service.js';
 
@@ -21,8 +21,12 @@ export class RequirementsController {
 
   /** One requirement with all it is held against, and when it was met. */
   @Get(':id')
-  get(@CurrentActor() actor: Actor, @Id() id: string): Promise<RequirementViewDto> {
-    return this.requirements.get(actor, id);
+  get(
+    @CurrentActor() actor: Actor,
+    @Id() id: string,
+    @Query() { notApplicable }: HeldQueryDto,
+  ): Promise<RequirementViewDto> {
+    return this.requirements.get(actor, id, notApplicable === 'true');
   }
 
   /** Records a requirement from a document's revision. The newest revision of a code counts. */

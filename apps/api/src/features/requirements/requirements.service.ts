@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { Actor } from '../../platform/access/actor.js';
-import { Database, type Tx } from '../../platform/database/database.js';
+import { Database } from '../../platform/database/database.js';
+import type { Prisma } from '../../platform/database/generated/client.js';
 import { newId } from '../../platform/database/uuid.js';
 import type { ActRequest } from '../../platform/http/act-key.js';
 import { Acts } from '../../platform/http/acts.js';
@@ -9,17 +10,21 @@ import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
 import { Clock } from '../../platform/time/clock.js';
 import { DuePoints } from '../../records/due-points/due-points.js';
 import { Journal } from '../../records/journal/journal.js';
+import { plainJson } from '../../records/journal/plain-json.js';
 import { type Holder, Requirements } from '../../records/requirements/requirements.js';
 import type { NewRequirementDto } from './requirement.dto.js';
 import {
   accomplishmentToWire,
-  idsInForce,
-  requirementToWire,
-  WITH_SCOPE,
+  assessmentToWire,
+  variationToWire,
+  WITH_ASSESSED,
   WITH_SUBJECT,
-} from './requirement.mapper.js';
-import { requirementRow } from './requirement-row.js';
-import { refuseContradictions, refuseUnknownScope } from './requirement-rules.js';
+  WITH_VARIED,
+} from './met.mapper.js';
+import { codesTouchedBy, one, read } from './read-requirements.js';
+import { refuseUnknownScope } from './rules/known-scope.js';
+import { requirementRow } from './rules/requirement-row.js';
+import { refuseContradictions } from './rules/requirement-rules.js';
 import type { RequirementDto, RequirementStatusDto, RequirementViewDto } from './requirement-view.dto.js';
 
 const SHOWN = 200;
@@ -39,48 +44,64 @@ export class RequirementsService {
   /** All requirements by code, the newest revision first; voided ones are marked. */
   list(actor: Actor, inForceAlone: boolean): Promise<RequirementDto[]> {
     return this.database.inOperator(actor, async (tx) => {
-      const rows = await read(tx, actor.operatorId, {});
+      const rows = await read(tx, actor.operatorId, {}, this.clock.now());
       return rows.filter((row) => row.inForce || !inForceAlone);
     });
   }
 
   /** One requirement with all it is held against and when it was met. Refuses: NOT_FOUND. */
-  get(actor: Actor, id: string): Promise<RequirementViewDto> {
+  get(actor: Actor, id: string, withAll: boolean): Promise<RequirementViewDto> {
     const { operatorId } = actor;
     return this.database.inOperator(actor, async (tx) => {
-      const requirement = await one(tx, operatorId, id);
+      const requirement = await one(tx, operatorId, id, this.clock.now());
       const { code } = requirement;
+      const ofCode = { operatorId, requirement: { is: { operatorId, code } } };
+      const assessed = await tx.assessment.findMany({
+        where: ofCode,
+        include: WITH_ASSESSED,
+        orderBy: [{ assessedOn: 'desc' }, { recordedSeq: 'desc' }],
+        take: SHOWN,
+      });
+      const varied = await tx.variation.findMany({
+        where: ofCode,
+        include: WITH_VARIED,
+        orderBy: [{ approvedOn: 'desc' }, { recordedSeq: 'desc' }],
+        take: SHOWN,
+      });
       const done = await tx.accomplishment.findMany({
-        where: { operatorId, requirement: { is: { operatorId, code } } },
+        where: ofCode,
         include: WITH_SUBJECT,
         orderBy: [{ at: 'desc' }, { recordedSeq: 'desc' }],
         take: SHOWN,
       });
       const statuses = requirement.inForce
-        ? await this.requirements.statusesOfCode(tx, operatorId, code)
+        ? await this.requirements.statusesOfCode(tx, operatorId, code, withAll)
         : [];
       return {
         requirement,
         statuses: statuses.map(statusToWire),
         accomplishments: done.map(accomplishmentToWire),
+        assessments: assessed.map(assessmentToWire),
+        variations: varied.map(variationToWire),
+        revisions: await read(tx, operatorId, { code }, this.clock.now()),
       };
     });
   }
 
   /** What is held against an airframe with all that hangs on it, or a component with all beneath it. Refuses: NOT_FOUND. */
-  statusesOn(actor: Actor, of: Holder): Promise<RequirementStatusDto[]> {
+  statusesOn(actor: Actor, of: Holder, withAll: boolean): Promise<RequirementStatusDto[]> {
     const { operatorId } = actor;
     return this.database.inOperator(actor, async (tx) => {
       const byId = (id: string) => ({ where: { operatorId_id: { operatorId, id } }, select: { id: true } });
       if ('airframeId' in of) orNotFound(await tx.airframe.findUnique(byId(of.airframeId)), 'airframe');
       else orNotFound(await tx.component.findUnique(byId(of.componentId)), 'component');
-      return (await this.requirements.statusesOn(tx, operatorId, of, null)).map(statusToWire);
+      return (await this.requirements.statusesOn(tx, operatorId, of, null, { withAll })).map(statusToWire);
     });
   }
 
   /**
    * Records a requirement; what is due by it is computed for all it is for.
-   * Refuses: INVALID_FIELDS, NOT_FOUND (type, position, model), ALREADY_EXISTS (this revision of the code).
+   * Refuses: INVALID_FIELDS, NOT_FOUND (type, position, model, a linked requirement), ALREADY_EXISTS (this revision of the code).
    */
   add(actor: Actor, act: ActRequest, asked: NewRequirementDto): Promise<RequirementDto> {
     const { operatorId } = actor;
@@ -96,27 +117,29 @@ export class RequirementsService {
         refuse({ code: 'ALREADY_EXISTS', what: `${code}, revision`, field: 'revision', value: revision });
       const number = await this.journal.number(tx);
       const id = newId();
-      const { fromOn, effectiveOn, ...row } = requirementRow(asked);
+      const { fromOn, effectiveOn, rule, ...row } = requirementRow(asked);
+      const stored = rule as Prisma.InputJsonObject;
       await tx.requirement.create({
         data: {
           operatorId,
           id,
           ...row,
+          rule: stored,
           fromOn: fromOn === null ? null : dayOf(fromOn),
           effectiveOn: dayOf(effectiveOn),
           recordedSeq: number,
         },
       });
-      await this.duePoints.rebuildCode(tx, operatorId, code);
+      await this.duePoints.rebuildCodes(tx, operatorId, await codesTouchedBy(tx, operatorId, code));
       await this.journal.append(tx, actor, {
         number,
         stream: id,
         kind: 'requirement-recorded',
-        body: { id, ...row, fromOn, effectiveOn },
+        body: { id, ...row, rule: plainJson(rule), fromOn, effectiveOn },
         about: [id],
         key: act.key,
       });
-      const body = await one(tx, operatorId, id);
+      const body = await one(tx, operatorId, id, this.clock.now());
       return { status: 201, body, number, resource: `/api/requirements/${id}` };
     });
   }
@@ -129,14 +152,14 @@ export class RequirementsService {
   ): Promise<RequirementDto> {
     const { operatorId } = actor;
     return this.acts.perform(actor, act, async (tx) => {
-      const { code, revision } = await one(tx, operatorId, id);
+      const { code, revision } = await one(tx, operatorId, id, this.clock.now());
       const number = await this.journal.number(tx);
       const { count } = await tx.requirement.updateMany({
         where: { operatorId, id, voidedSeq: null },
         data: { voidedSeq: number, voidReason: reason },
       });
       if (count === 0) refuse({ code: 'ALREADY_VOIDED', what: 'the requirement' });
-      await this.duePoints.rebuildCode(tx, operatorId, code);
+      await this.duePoints.rebuildCodes(tx, operatorId, await codesTouchedBy(tx, operatorId, code));
       await this.journal.append(tx, actor, {
         number,
         stream: id,
@@ -145,51 +168,22 @@ export class RequirementsService {
         about: [id],
         key: act.key,
       });
-      const body = await one(tx, operatorId, id);
+      const body = await one(tx, operatorId, id, this.clock.now());
       return { status: 200, body, number, resource: `/api/requirements/${id}` };
     });
   }
 }
 
 function statusToWire(status: Awaited<ReturnType<Requirements['statusesOn']>>[number]): RequirementStatusDto {
-  const { lastDone, dues } = status;
+  const { lastDone, dues, reasonCodes, event, assessment, variation, closedBy } = status;
   return {
     ...status,
+    reasonCodes: [...reasonCodes],
     dues: dues.map((due) => ({ ...due })),
+    event: event === null ? null : { ...event },
+    assessment: assessment === null ? null : { ...assessment },
+    variation: variation === null ? null : { ...variation },
+    closedBy: closedBy === null ? null : { ...closedBy },
     lastDone: lastDone === null ? null : { ...lastDone },
   };
-}
-
-async function one(tx: Tx, operatorId: number, id: string): Promise<RequirementDto> {
-  const found = await tx.requirement.findUnique({
-    where: { operatorId_id: { operatorId, id } },
-    select: { code: true },
-  });
-  const { code } = orNotFound(found, 'requirement');
-  const rows = await read(tx, operatorId, { code });
-  return orNotFound(
-    rows.find((row) => row.id === id),
-    'requirement',
-  );
-}
-
-async function read(
-  tx: Tx,
-  operatorId: number,
-  where: { readonly code?: string },
-): Promise<RequirementDto[]> {
-  const rows = await tx.requirement.findMany({
-    where: { operatorId, ...where },
-    include: WITH_SCOPE,
-    orderBy: [{ code: 'asc' }, { effectiveOn: 'desc' }, { recordedSeq: 'desc' }],
-  });
-  const inForce = idsInForce(rows);
-  const open = await tx.$queryRaw<{ id: string; open: number }[]>`
-    SELECT requirement_id AS id, count(DISTINCT coalesce(component_id, position_id, airframe_id))::int AS open
-      FROM due_point WHERE operator_id = ${operatorId}::int AND requirement_id = ANY (${rows.map((row) => row.id)}::uuid[])
-     GROUP BY requirement_id`;
-  const openOf = new Map(open.map((row) => [row.id, row.open]));
-  return rows.map((row) =>
-    requirementToWire(row, { inForce: inForce.has(row.id), open: openOf.get(row.id) ?? 0 }),
-  );
 }

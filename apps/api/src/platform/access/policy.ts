@@ -168,7 +168,15 @@ export const POLICY: Readonly<Record<string, Authority>> = {
   'GET /api/airframes/:id/requirements': 'signed-in',
   'GET /api/components/:id/requirements': 'signed-in',
   'POST /api/accomplishments': KEEPERS,
+  'POST /api/accomplishments/:id/correct': KEEPERS,
   'POST /api/accomplishments/:id/void': KEEPERS,
+  'POST /api/assessments': REQUIREMENT_KEEPERS,
+  'POST /api/assessments/:id/void': REQUIREMENT_KEEPERS,
+  'POST /api/variations': REQUIREMENT_KEEPERS,
+  'POST /api/variations/:id/void': REQUIREMENT_KEEPERS,
+  'GET /api/airframes/:id/occurrences': 'signed-in',
+  'POST /api/occurrences': KEEPERS,
+  'POST /api/occurrences/:id/void': KEEPERS,
 
   // What is due, what happened, and whether it adds up
   'GET /api/due-points': 'signed-in',

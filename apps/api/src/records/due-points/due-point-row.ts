@@ -8,8 +8,8 @@ export interface DuePointRow {
   readonly carrierId: string | null;
   readonly kind: 'life-limit' | 'counters' | 'requirement';
   readonly verdict: 'limited' | 'not-verified' | 'not-authorised';
-  /** 'flights' are the cycles of airframes, positions and pods: one each. */
-  readonly dimension: 'minutes' | 'cycles' | 'flights' | 'days' | 'months' | 'none';
+  /** 'flights' are the cycles of airframes, positions and pods: one each; an 'event' happened on the day it was due. */
+  readonly dimension: 'minutes' | 'cycles' | 'flights' | 'days' | 'months' | 'event' | 'none';
   readonly cycleRuleId: string | null;
   readonly lifeLimitId: string | null;
   readonly requirementId: string | null;
@@ -18,6 +18,11 @@ export interface DuePointRow {
   readonly dueAt: number | null;
   /** The last day it is good through. */
   readonly dueOn: Date | null;
+  /** The last reading, or day, inside what is granted past that; null: nothing is. */
+  readonly latestAt: number | null;
+  readonly latestOn: Date | null;
+  /** Whether it is of an outer bound. */
+  readonly bound: boolean;
   readonly flagged: boolean;
   readonly reason: string | null;
 }

@@ -9,7 +9,7 @@ import { newId } from '../../platform/database/uuid.js';
 import { dayFromWire } from '../../platform/http/instants.js';
 import { Lives, type PartInLife } from '../lives/lives.js';
 import { RequirementPoints } from '../requirements/requirement-points.js';
-import { holdRequirements, scopeOfCode, shareRequirements } from '../requirements/requirement-scope.js';
+import { holdRequirements, scopeOfCodes, shareRequirements } from '../requirements/requirement-scope.js';
 import { type ClockReadings, readClocks } from '../usage/clock-readings.js';
 import { Counters } from '../usage/counters.js';
 import { lockRunning } from '../usage/lock-running.js';
@@ -52,15 +52,17 @@ export class DuePoints {
     await keepLateFrom(tx, operatorId, componentIds, airframeIds);
   }
 
-  /** Writes again the due points of the requirements of one code, whatever they are for. */
-  async rebuildCode(tx: Tx, operatorId: number, code: string): Promise<void> {
-    const known = await scopeOfCode(tx, operatorId, code);
+  /** Writes again the due points of the requirements of these codes, whatever they are for. */
+  async rebuildCodes(tx: Tx, operatorId: number, codes: readonly string[]): Promise<void> {
+    const known = await scopeOfCodes(tx, operatorId, codes);
     await lockRunning(tx, operatorId, known.componentIds, known.airframeIds);
     await holdRequirements(tx, operatorId);
     // What was entered meanwhile is seen from here on, and no due point of it is written by anyone else.
-    const scope = await scopeOfCode(tx, operatorId, code);
-    const rows = await this.requirements.fromFacts(tx, operatorId, scope, code);
-    await tx.duePoint.deleteMany({ where: { operatorId, requirement: { is: { operatorId, code } } } });
+    const scope = await scopeOfCodes(tx, operatorId, codes);
+    const rows = await this.requirements.fromFacts(tx, operatorId, scope, codes);
+    await tx.duePoint.deleteMany({
+      where: { operatorId, requirement: { is: { operatorId, code: { in: [...codes] } } } },
+    });
     await write(tx, operatorId, rows);
     await keepLateFrom(tx, operatorId, scope.componentIds, scope.airframeIds);
   }
@@ -151,6 +153,9 @@ const NOTHING_DUE = {
   requirementId: null,
   span: null,
   dueOn: null,
+  latestAt: null,
+  latestOn: null,
+  bound: false,
   carrierId: null,
   verdict: 'not-verified',
   dimension: 'none',

@@ -65,9 +65,9 @@ export async function reachedLimits(
          AND (d.component_id = ANY (${ids}::uuid[]) OR d.airframe_id = ANY (${[...airframeIds]}::uuid[])
               OR d.position_id IN (SELECT p.id FROM position p WHERE p.operator_id = ${operatorId}::int
                                     AND p.airframe_id = ANY (${[...airframeIds]}::uuid[])))
-         AND (d.requirement_id IS NULL OR NOT EXISTS (
+         AND (d.requirement_id IS NULL OR d.bound OR NOT EXISTS (
            SELECT FROM requirement q JOIN due_point o ON o.operator_id = q.operator_id AND o.requirement_id = q.id
-            WHERE q.operator_id = ${operatorId}::int AND q.id = d.requirement_id AND q.combine = 'last' AND o.id <> d.id
+            WHERE q.operator_id = ${operatorId}::int AND q.id = d.requirement_id AND q.combine = 'last' AND NOT o.bound AND o.id <> d.id
               AND (o.component_id, o.airframe_id, o.position_id)
                   IS NOT DISTINCT FROM (d.component_id, d.airframe_id, d.position_id)))
     ) AS points WHERE "dueAt" <= reading`;

@@ -1,7 +1,7 @@
 import type { Mark } from '@strutbook/domain/due/requirement.js';
 import { startOfDay } from '@strutbook/domain/units/calendar.js';
 import { fraction, ZERO } from '@strutbook/domain/units/fraction.js';
-import { countersSince } from '@strutbook/domain/usage/since.js';
+import { countersSince, type Counters as Pair } from '@strutbook/domain/usage/since.js';
 import type { Accomplishment, Requirement } from '../../platform/database/generated/client.js';
 import { dayToWire, fromInstant } from '../../platform/http/instants.js';
 import { dayIn, offsetAtStartOf } from '../stays/day-zone.js';
@@ -22,6 +22,7 @@ export function dayBegins(on: Date, zone: string): Date {
 /** The event before which nothing that was done counts any more. */
 export function beginsAt(requirement: Requirement, subject: Subject, counters: SubjectCounters): Date | null {
   if (requirement.countedFrom === 'overhaul') return counters.overhauledAt;
+  if (requirement.countedFrom === 'shop-visit') return counters.shopVisitedAt;
   return requirement.countedFrom === 'installation' ? subject.installedAt : null;
 }
 
@@ -29,11 +30,17 @@ export function beginsAt(requirement: Requirement, subject: Subject, counters: S
 export function baseOf(requirement: Requirement, subject: Subject, counters: SubjectCounters): Mark | null {
   switch (requirement.countedFrom) {
     case 'overhaul':
-      return overhaulOf(subject, counters);
+      return resetOf(subject, counters, counters.sinceOverhaul, counters.overhauledAt);
+    case 'shop-visit':
+      return resetOf(subject, counters, counters.sinceShopVisit, counters.shopVisitedAt);
     case 'installation':
       return installationOf(subject, counters);
     case 'date':
-      return dateOf(requirement, subject, counters);
+    case 'effective':
+      return dateOf(startOf(requirement), subject, counters);
+    case 'accomplishment':
+      // Until it was met once nothing says from where.
+      return null;
     default:
       return newOf(subject);
   }
@@ -43,13 +50,15 @@ function newOf({ manufacturedOn }: Subject): Mark {
   return { minutes: 0, cycles: ZERO, on: manufacturedOn };
 }
 
-function overhaulOf(
+function resetOf(
   subject: Subject,
-  { sinceOverhaul, overhauledAt, now, clock }: SubjectCounters,
+  { now, clock }: SubjectCounters,
+  since: Pair | null,
+  at: Date | null,
 ): Mark | null {
-  if (sinceOverhaul === null) return null;
-  const on = overhauledAt === null ? null : dayIn(clock?.dayZone ?? zoneOf(subject), overhauledAt);
-  return { ...countersSince(sinceOverhaul, now), on };
+  if (since === null) return null;
+  const on = at === null ? null : dayIn(clock?.dayZone ?? zoneOf(subject), at);
+  return { ...countersSince(since, now), on };
 }
 
 function installationOf(subject: Subject, { sinceInstalled, at, now, clock }: SubjectCounters): Mark | null {
@@ -63,7 +72,18 @@ function installationOf(subject: Subject, { sinceInstalled, at, now, clock }: Su
   };
 }
 
-function dateOf({ fromOn }: Requirement, subject: Subject, { at }: SubjectCounters): Mark | null {
+/** The day a requirement counts from, where it counts from one: its own, or that on which it became effective. Total. */
+export function startOf({ countedFrom, fromOn, effectiveOn }: Requirement): Date | null {
+  return countedFrom === 'effective' ? effectiveOn : fromOn;
+}
+
+/** The instant after which an event is one to meet it at; null: any. Total. */
+export function eventsSince(requirement: Requirement, subject: Subject, counters: SubjectCounters): Date | null {
+  const day = startOf(requirement);
+  return day === null ? beginsAt(requirement, subject, counters) : dayBegins(day, zoneOf(subject));
+}
+
+function dateOf(fromOn: Date | null, subject: Subject, { at }: SubjectCounters): Mark | null {
   if (fromOn === null) return null;
   const on = dayToWire(fromOn);
   // What was made after the date counts from new.

@@ -1,15 +1,25 @@
-import type { Interval, RequirementRule } from '@strutbook/domain/due/requirement.js';
+import type { DueEvent, Interval, RequirementRule } from '@strutbook/domain/due/requirement.js';
+import { REBASE } from '@strutbook/domain/due/rebase.js';
 import type { Tx } from '../../platform/database/database.js';
 import type { Requirement } from '../../platform/database/generated/client.js';
-import type { Subject } from './subjects.js';
+import { storedRule } from './stored-rule.js';
 
 /** When a requirement is to be met, as its row says. Total. */
 export function ruleOf(row: Requirement): RequirementRule {
+  const { bounds, window, variation, rebase } = storedRule(row.rule);
   return {
     threshold: intervalOf(row.thresholdMinutes, row.thresholdCycles, row.thresholdDays, row.thresholdMonths),
     repeat: intervalOf(row.repeatMinutes, row.repeatCycles, row.repeatDays, row.repeatMonths),
     combine: row.combine === 'last' ? 'last' : 'first',
     monthRule: row.monthRule === 'month-end' ? 'month-end' : 'same-day',
+    events: {
+      threshold: row.thresholdEvent as DueEvent | null,
+      repeat: row.repeatEvent as DueEvent | null,
+    },
+    ...(bounds === undefined ? {} : { bounds }),
+    ...(window === undefined ? {} : { window }),
+    ...(variation === undefined ? {} : { variation }),
+    rebase: rebase ?? REBASE,
   };
 }
 
@@ -24,43 +34,20 @@ function intervalOf(
 }
 
 /** Whether it asks anything in cycles. Total. */
-export function countsCycles({ threshold, repeat }: RequirementRule): boolean {
-  return threshold?.cycles != null || repeat?.cycles != null;
+export function countsCycles({ threshold, repeat, bounds }: RequirementRule): boolean {
+  return [threshold, repeat, bounds?.threshold, bounds?.repeat].some((interval) => interval?.cycles != null);
 }
 
-/** The requirements in force: of each code the revision that is effective last. */
-export async function requirementsInForce(tx: Tx, operatorId: number): Promise<Requirement[]> {
+/** The requirements in force on a day: of each code the revision that became effective last. */
+export async function requirementsInForce(tx: Tx, operatorId: number, on: Date): Promise<Requirement[]> {
   const rows = await tx.requirement.findMany({
-    where: { operatorId, voidedSeq: null },
+    where: { operatorId, voidedSeq: null, effectiveOn: { lte: on } },
     orderBy: [{ code: 'asc' }, { effectiveOn: 'desc' }, { recordedSeq: 'desc' }],
   });
   return rows.filter((row, index) => rows[index - 1]?.code !== row.code);
 }
 
-/** Whether a requirement is for a subject. Total. */
-export function isFor(row: Requirement, subject: Subject): boolean {
-  switch (row.anchor) {
-    case 'airframe':
-      return subject.kind === 'airframe' && isOneOf(row.airframeTypeId, subject.airframeTypeId);
-    case 'position':
-      return (
-        subject.kind === 'position' &&
-        isOneOf(row.airframeTypeId, subject.airframeTypeId) &&
-        // Without a number it is for the places of engines.
-        (row.positionNumber === null ? subject.number > 0 : row.positionNumber === subject.number)
-      );
-    case 'engine':
-      return (
-        subject.kind === 'component' &&
-        (subject.componentKind === 'engine' ||
-          (row.engineModelId !== null && subject.componentKind === 'apu')) &&
-        isOneOf(row.engineModelId, subject.engineModelId)
-      );
-    default:
-      return subject.kind === 'component' && row.partNumber === subject.partNumber;
-  }
-}
-
-function isOneOf(wanted: string | null, found: string | null): boolean {
-  return wanted === null || wanted === found;
+/** Whether its applicability must be assessed before it can be told that it is met, or need not be. Total. */
+export function needsAssessment({ kind, mandatory }: Pick<Requirement, 'kind' | 'mandatory'>): boolean {
+  return kind === 'directive' || (kind === 'bulletin' && mandatory);
 }

@@ -17,9 +17,9 @@ export async function holdRequirements(tx: Tx, operatorId: number): Promise<void
   await tx.$executeRaw`SELECT pg_advisory_xact_lock(${REQUIREMENTS}::int, ${operatorId}::int)`;
 }
 
-/** Everything the revisions of one code may be for. */
-export async function scopeOfCode(tx: Tx, operatorId: number, code: string): Promise<Scope> {
-  const rows = await tx.requirement.findMany({ where: { operatorId, code } });
+/** Everything the revisions of these codes may be for. */
+export async function scopeOfCodes(tx: Tx, operatorId: number, codes: readonly string[]): Promise<Scope> {
+  const rows = await tx.requirement.findMany({ where: { operatorId, code: { in: [...codes] } } });
   const parts = rows.flatMap((row) => row.partNumber ?? []);
   const wanted: Prisma.ComponentWhereInput[] = [
     ...(rows.some((row) => row.anchor === 'engine') ? [{ kind: { in: ['engine', 'apu'] } }] : []),

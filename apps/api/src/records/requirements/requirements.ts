@@ -7,7 +7,7 @@ import { DuePoints } from '../due-points/due-points.js';
 import { dayIn } from '../stays/day-zone.js';
 import { Structure } from '../stays/structure.js';
 import { packageRequirements } from './package-requirements.js';
-import { scopeOfCode } from './requirement-scope.js';
+import { scopeOfCodes } from './requirement-scope.js';
 import type { PackageRequirementRow, RequirementStatus, RequirementSubject } from './requirement-status.js';
 import { Standings } from './standings.js';
 import { byUrgency, statusOfStanding } from './status-of.js';
@@ -27,6 +27,14 @@ interface WorkPackage {
   readonly componentId: string | null;
 }
 
+/** What is told of requirements on a holder. */
+export interface StatusesAsk {
+  /** The components of the holder, where the caller has read them. */
+  readonly componentIds?: readonly string[] | null;
+  /** With those that do not apply: of another type, model or part number, or outside their serial numbers. */
+  readonly withAll?: boolean;
+}
+
 /** What requirements are asked of: an airframe with all that hangs on it, or a component with all beneath it. */
 export type Holder = { readonly airframeId: string } | { readonly componentId: string };
 
@@ -41,27 +49,32 @@ export class Requirements {
 
   /**
    * All requirements of an airframe (itself, its positions and all that hangs on it) or of a component (itself and all
-   * beneath it), at an instant or now, the most pressing first. A constant number of statements. `componentIds` are those, where the caller has read them.
+   * beneath it), at an instant or now, the most pressing first. A constant number of statements.
    */
   async statusesOn(
     tx: Tx,
     operatorId: number,
     of: Holder,
     at: Date | null,
-    componentIds: readonly string[] | null = null,
+    { componentIds = null, withAll = false }: StatusesAsk = {},
   ): Promise<RequirementStatus[]> {
     const scope =
       componentIds === null
         ? await this.scopeOf(tx, operatorId, of, at)
         : { airframeIds: 'airframeId' in of ? [of.airframeId] : [], componentIds: [...componentIds] };
-    const standings = await this.standings.of(tx, operatorId, scope, { at });
+    const standings = await this.standings.of(tx, operatorId, scope, { at, withAll });
     return standings.map(statusOfStanding).sort(byUrgency);
   }
 
-  /** The requirement in force of one code, held against everything it is for. */
-  async statusesOfCode(tx: Tx, operatorId: number, code: string): Promise<RequirementStatus[]> {
-    const scope = await scopeOfCode(tx, operatorId, code);
-    const standings = await this.standings.of(tx, operatorId, scope, { code });
+  /** The requirement in force of one code, held against everything it is for (or, with all, that it may be thought to be for). */
+  async statusesOfCode(
+    tx: Tx,
+    operatorId: number,
+    code: string,
+    withAll = false,
+  ): Promise<RequirementStatus[]> {
+    const scope = await scopeOfCodes(tx, operatorId, [code]);
+    const standings = await this.standings.of(tx, operatorId, scope, { codes: [code], withAll });
     return standings.map(statusOfStanding).sort(byUrgency);
   }
 
@@ -96,6 +109,7 @@ export class Requirements {
       const isFor = found.some(
         (standing) =>
           standing.requirement.id === named.requirementId &&
+          standing.isForSubject &&
           standing.subject.airframeId === subject.airframeId &&
           standing.subject.positionId === subject.positionId &&
           standing.subject.componentId === subject.componentId,

@@ -1,20 +1,23 @@
 import { Injectable } from '@nestjs/common';
-import type { Present } from '@strutbook/domain/due/requirement.js';
-import { type RequirementDue, requirementDue } from '@strutbook/domain/due/requirement-due.js';
+import type { RequirementDue } from '@strutbook/domain/due/requirement-due.js';
 import type { Tx } from '../../platform/database/database.js';
-import type { Accomplishment, Requirement } from '../../platform/database/generated/client.js';
+import type { Assessment, Requirement, Variation } from '../../platform/database/generated/client.js';
 import { Clock } from '../../platform/time/clock.js';
-import { dayIn } from '../stays/day-zone.js';
 import { Structure } from '../stays/structure.js';
 import { Counters } from '../usage/counters.js';
-import { groupRows } from '../usage/group-rows.js';
-import { dailyUse } from '../usage/running-clocks.js';
 import { Use } from '../usage/use.js';
-import { baseOf, beginsAt, dayBegins, markOf, zoneOf } from './marks.js';
-import { countsCycles, isFor, requirementsInForce, ruleOf } from './requirement-rule.js';
+import { loadAssessments } from './facts/assessments.js';
+import { loadEvents } from './facts/due-events.js';
+import { type Linked, loadLinks } from './facts/links.js';
+import { loadMet, type MetRow } from './facts/met.js';
+import { loadVariations } from './facts/variations.js';
+import { dayBegins, startOf, zoneOf } from './marks.js';
+import { type Pairing, pairingsOf } from './pairings.js';
+import type { Reason } from './reasons.js';
+import { needsAssessment, requirementsInForce } from './requirement-rule.js';
+import { standingOf } from './standing-of.js';
 import { countersOfSubjects, type SubjectCounters } from './subject-counters.js';
 import { loadSubjects, type Scope, type Subject } from './subjects.js';
-import { reasonsNotKnown } from './unknown-reasons.js';
 
 /** One requirement held against one subject. */
 export interface Standing {
@@ -22,19 +25,31 @@ export interface Standing {
   readonly subject: Subject;
   readonly counters: SubjectCounters;
   readonly due: RequirementDue | { readonly kind: 'not-applicable' };
-  /** Codes of what is not known, or why it does not apply. */
-  readonly reasons: readonly string[];
+  /** Why it is not verified, does not apply or is closed by another. */
+  readonly reasons: readonly Reason[];
+  /** Whether it may be for this subject by its type, model, part number, position and serial number. */
+  readonly isForSubject: boolean;
+  /** Whether that it applies is not known: it was never assessed, or its serial number cannot be compared. */
+  readonly isDoubtful: boolean;
+  readonly assessment: Assessment | null;
+  /** The variation that was approved for what is due now. */
+  readonly variation: Variation | null;
+  /** The requirement that closed it. */
+  readonly closedBy: Linked | null;
   /** The day it is where the subject is. */
   readonly today: string;
   /** The accomplishments that count, in order. */
-  readonly done: readonly Accomplishment[];
+  readonly done: readonly MetRow[];
 }
 
-/** A requirement and what it is for. */
-interface Pairing {
-  readonly requirement: Requirement;
-  readonly subject: Subject;
-  readonly done: readonly Accomplishment[];
+/** Which standings, and as of when. */
+export interface StandingsAsk {
+  /** Null: now. */
+  readonly at?: Date | null;
+  /** Of these codes alone. */
+  readonly codes?: readonly string[];
+  /** With all that does not apply, of another type, model or part number too. */
+  readonly withAll?: boolean;
 }
 
 /** What is due of requirements, from the records as they stand. */
@@ -48,71 +63,48 @@ export class Standings {
   ) {}
 
   /**
-   * Each requirement in force (or those with one code) held against each subject of the scope that it is for, now
-   * (null) or at an instant, in a constant number of statements.
+   * Each requirement in force (or those with some codes) held against each subject of the scope that it is for, in a
+   * constant number of statements. A directive or bulletin that does not apply to one of its type or model is told with
+   * its reason; of other kinds when asked.
    */
   async of(
     tx: Tx,
     operatorId: number,
     scope: Scope,
-    { at = null, code }: { readonly at?: Date | null; readonly code?: string } = {},
+    { at = null, codes, withAll = false }: StandingsAsk = {},
   ): Promise<Standing[]> {
-    const rows = (await requirementsInForce(tx, operatorId)).filter(
-      (row) => code === undefined || row.code === code,
-    );
+    const now = this.clock.now();
+    const inForce = await requirementsInForce(tx, operatorId, at ?? now);
+    const rows = inForce.filter((row) => codes === undefined || codes.includes(row.code));
     if (rows.length === 0) return [];
     const subjects = await loadSubjects(tx, operatorId, this.structure, scope, at);
-    const wanted = subjects.flatMap((subject) =>
-      rows.filter((row) => isFor(row, subject)).map((requirement) => ({ requirement, subject })),
-    );
-    if (wanted.length === 0) return [];
-    const done = await loadDone(
-      tx,
-      operatorId,
-      wanted.map(({ subject }) => subject.id),
-      at,
-    );
-    const pairings = wanted.map(({ requirement, subject }) => ({
-      requirement,
-      subject,
-      done: done.get(`${subject.id} ${requirement.code}`) ?? [],
-    }));
-    const now = this.clock.now();
+    const met = await loadMet(tx, operatorId, subjects, at);
+    const links = await loadLinks(tx, operatorId, inForce);
+    const assessed = rows.filter(needsAssessment).map(({ id }) => id);
+    const assessments = await loadAssessments(tx, operatorId, assessed, at);
+    const pairings = pairingsOf(rows, subjects, { met, links, assessments, withAll });
+    if (pairings.length === 0) return [];
     const counters = await countersOfSubjects(tx, operatorId, asksOf(pairings), {
       use: this.use,
       counters: this.counters,
       at,
       now,
     });
+    const held = [...new Set(pairings.map(({ subject }) => subject))];
+    const variations = await loadVariations(tx, operatorId, held);
+    const hasEvents = rows.some((row) => row.thresholdEvent !== null || row.repeatEvent !== null);
+    const events = hasEvents ? await loadEvents(tx, operatorId, held, at) : new Map();
     return pairings.flatMap((pairing) => {
-      const of = counters.get(pairing.subject.id);
-      return of === undefined ? [] : standingOf(pairing, of, at ?? now);
+      const { requirement, subject } = pairing;
+      const of = counters.get(subject.id);
+      if (of === undefined) return [];
+      return standingOf(pairing, of, {
+        at: at ?? now,
+        variations: variations.get(`${subject.id} ${requirement.code}`) ?? [],
+        events: events.get(subject.id) ?? [],
+      });
     });
   }
-}
-
-/** Accomplishments by subject and code, in order: work done by an earlier revision counts on. */
-async function loadDone(
-  tx: Tx,
-  operatorId: number,
-  subjectIds: readonly string[],
-  at: Date | null,
-): Promise<ReadonlyMap<string, readonly Accomplishment[]>> {
-  const ids = { in: [...new Set(subjectIds)] };
-  const rows = await tx.accomplishment.findMany({
-    where: {
-      operatorId,
-      voidedSeq: null,
-      ...(at === null ? {} : { at: { lte: at } }),
-      OR: [{ componentId: ids }, { airframeId: ids }, { positionId: ids }],
-    },
-    include: { requirement: { select: { code: true } } },
-    orderBy: [{ at: 'asc' }, { recordedSeq: 'asc' }],
-  });
-  return groupRows(
-    rows,
-    (row) => `${row.componentId ?? row.positionId ?? row.airframeId} ${row.requirement.code}`,
-  );
 }
 
 /** Every instant at which the counters of a subject are counted from. */
@@ -123,45 +115,8 @@ function asksOf(pairings: readonly Pairing[]) {
     asks.set(subject.id, ask);
     ask.instants.push(...done.map((row) => row.at));
     if (subject.kind === 'position' && subject.installedAt !== null) ask.instants.push(subject.installedAt);
-    if (requirement.fromOn !== null) ask.instants.push(dayBegins(requirement.fromOn, zoneOf(subject)));
+    const start = startOf(requirement);
+    if (start !== null) ask.instants.push(dayBegins(start, zoneOf(subject)));
   }
   return [...asks.values()];
-}
-
-function standingOf(pairing: Pairing, counters: SubjectCounters, at: Date): Standing {
-  const { requirement, subject } = pairing;
-  const today = dayIn(counters.clock?.dayZone ?? zoneOf(subject), at);
-  const base = { requirement, subject, counters, today };
-  const notFor =
-    subject.kind === 'component' && subject.gone !== null
-      ? subject.gone
-      : requirement.countedFrom === 'installation' && subject.installedAt === null
-        ? 'NOT_INSTALLED'
-        : null;
-  if (notFor !== null)
-    return { ...base, due: { kind: 'not-applicable' }, reasons: [notFor], done: pairing.done };
-  const begins = beginsAt(requirement, subject, counters);
-  const done = pairing.done.filter((row) => begins === null || row.at >= begins);
-  const rule = ruleOf(requirement);
-  // A clock without a rule counts no cycles: it would never come nearer, whatever is flown.
-  const isUncounted = counters.clock !== undefined && counters.rule === undefined && countsCycles(rule);
-  const now: Present = {
-    minutes: counters.now.minutes,
-    cycles: isUncounted ? null : counters.now.cycles,
-    on: today,
-  };
-  const from = baseOf(requirement, subject, counters);
-  const marks = done.map((row) => markOf(row, counters));
-  const due = requirementDue({
-    rule,
-    base: from,
-    done: marks,
-    now,
-    use: dailyUse(counters.clock, counters.rule),
-  });
-  const reasons =
-    due.kind === 'closed'
-      ? []
-      : reasonsNotKnown(due.unknown, { from: marks.at(-1) ?? from, now, isUncounted });
-  return { ...base, due, reasons, done };
 }

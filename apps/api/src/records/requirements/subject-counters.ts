@@ -18,6 +18,9 @@ export interface SubjectCounters {
   readonly sinceOverhaul: Pair | null;
   /** When it was last overhauled; null where nothing or an opening balance alone says so. */
   readonly overhauledAt: Date | null;
+  readonly sinceShopVisit: Pair | null;
+  /** When it last was in a shop, to be overhauled too; null as above. */
+  readonly shopVisitedAt: Date | null;
   /** The clock it runs by; undefined while it hangs on none. */
   readonly clock: RunningClock | undefined;
   /** What its cycles are there; undefined where no rule says so. */
@@ -75,11 +78,10 @@ async function ofComponents(
       )
       .map((exposure) => [exposure.componentId, exposure]),
   );
-  const overhauls = await tx.reset.findMany({
+  const resets = await tx.reset.findMany({
     where: {
       operatorId,
       componentId: { in: ids },
-      kind: 'overhaul',
       voidedSeq: null,
       ...(at === null ? {} : { at: { lte: at } }),
     },
@@ -102,7 +104,10 @@ async function ofComponents(
         at: (when) => sinceNewAt(id, when, uses),
         sinceInstalled: found?.sinceInstalled ?? null,
         sinceOverhaul: found?.sinceOverhaul ?? null,
-        overhauledAt: overhauls.findLast((reset) => reset.componentId === id)?.at ?? null,
+        overhauledAt:
+          resets.findLast(({ componentId, kind }) => componentId === id && kind === 'overhaul')?.at ?? null,
+        sinceShopVisit: found?.sinceShopVisit ?? null,
+        shopVisitedAt: resets.findLast(({ componentId }) => componentId === id)?.at ?? null,
         clock: exposure === undefined ? undefined : clocks.get(exposure.carrierId),
         rule: ruleId === null ? undefined : uses.facts.cycleRules.get(ruleId),
       },
@@ -156,6 +161,8 @@ async function ofClocks(
         sinceInstalled: null,
         sinceOverhaul: null,
         overhauledAt: null,
+        sinceShopVisit: null,
+        shopVisitedAt: null,
         clock: clocks.get(id),
         rule: POD_RULE,
       },

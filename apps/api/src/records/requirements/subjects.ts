@@ -15,7 +15,12 @@ interface Named extends RequirementSubject {
 
 /** What a requirement may be held against, as it is at an instant. */
 export type Subject =
-  | (Named & { readonly kind: 'airframe'; readonly airframeTypeId: string; readonly dayZone: string })
+  | (Named & {
+      readonly kind: 'airframe';
+      readonly serialNumber: string;
+      readonly airframeTypeId: string;
+      readonly dayZone: string;
+    })
   | (Named & {
       readonly kind: 'position';
       readonly ofAirframeId: string;
@@ -73,6 +78,7 @@ async function onAirframes(
       {
         ...base,
         kind: 'airframe',
+        serialNumber: airframe.serialNumber,
         id,
         airframeId: id,
         positionId: null,

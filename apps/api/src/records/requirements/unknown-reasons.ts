@@ -1,5 +1,10 @@
 import type { Dimension, Mark, Present } from '@strutbook/domain/due/requirement.js';
 
+const NOTHING_FROM: Readonly<Record<string, string>> = {
+  'shop-visit': 'NO_SHOP_VISIT',
+  accomplishment: 'NEVER_DONE',
+};
+
 /** Codes of why these dimensions of a requirement cannot be told, each once. They do not change by flying. Total. */
 export function reasonsNotKnown(
   unknown: readonly Dimension[],
@@ -7,9 +12,15 @@ export function reasonsNotKnown(
     from,
     now,
     isUncounted,
-  }: { readonly from: Mark | null; readonly now: Present; readonly isUncounted: boolean },
+    countedFrom,
+  }: {
+    readonly from: Mark | null;
+    readonly now: Present;
+    readonly isUncounted: boolean;
+    readonly countedFrom: string;
+  },
 ): string[] {
-  if (unknown.length > 0 && from === null) return ['NO_OVERHAUL'];
+  if (unknown.length > 0 && from === null) return [NOTHING_FROM[countedFrom] ?? 'NO_OVERHAUL'];
   return [
     ...new Set(
       unknown.map((dimension) => {

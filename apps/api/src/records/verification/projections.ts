@@ -83,6 +83,7 @@ export async function verifyDuePoints(
         dueColumns({
           ...row,
           dueAt: row.dueAt === null ? null : Number(row.dueAt),
+          latestAt: row.latestAt === null ? null : Number(row.latestAt),
           span: row.span === null ? null : Number(row.span),
         }),
       ]),
@@ -109,6 +110,9 @@ function dueColumns(
     row.span,
     row.dueAt,
     row.dueOn === null ? null : dayToWire(row.dueOn),
+    row.latestAt,
+    row.latestOn === null ? null : dayToWire(row.latestOn),
+    row.bound,
     row.flagged,
     row.reason,
   ];

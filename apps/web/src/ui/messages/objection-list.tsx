@@ -34,6 +34,7 @@ const MARKS: Readonly<Record<string, readonly [Status, string]>> = {
   PART_UNSERVICEABLE: ['over-limit', 'Unserviceable'],
   REQUIREMENT_OVER: ['over-limit', 'Over limit'],
   REQUIREMENT_NOT_VERIFIED: ['not-verified', 'Not verified'],
+  REQUIREMENT_IN_TOLERANCE: ['in-tolerance', 'In tolerance'],
   STEP_UNSIGNED: ['open', 'Open'],
   CAPTURE_MISSING: ['open', 'Not captured'],
   INSPECTION_MISSING: ['to-inspect', 'To inspect'],

@@ -141,4 +141,9 @@ export const RECORD_PHRASES = {
     reason: `When it is due is not verified: ${d['why']}`,
     fix: 'Record when it was last done, with its evidence, or why it does not apply.',
   }),
+  REQUIREMENT_IN_TOLERANCE: (d) => ({
+    record: `${d['name']} on ${d['on']}`,
+    reason: `It is past its due, inside what it grants: ${d['why']}`,
+    fix: 'Do it before the end of what is granted.',
+  }),
 } as const satisfies Record<Exclude<ObjectionCode, WorkObjectionCode>, Phrase>;

@@ -1,13 +1,13 @@
 import { Body, Controller, HttpCode, Post } from '@nestjs/common';
 import { ApiTags } from '@nestjs/swagger';
-import type { Actor } from '../../platform/access/actor.js';
-import { CurrentActor } from '../../platform/access/current-actor.js';
-import { ActKey, type ActRequest } from '../../platform/http/act-key.js';
-import { Id } from '../../platform/http/id.js';
-import { NewAccomplishmentDto } from './accomplishment.dto.js';
+import type { Actor } from '../../../platform/access/actor.js';
+import { CurrentActor } from '../../../platform/access/current-actor.js';
+import { ActKey, type ActRequest } from '../../../platform/http/act-key.js';
+import { Id } from '../../../platform/http/id.js';
+import { CorrectedAccomplishmentDto, NewAccomplishmentDto } from './accomplishment.dto.js';
 import { AccomplishmentsService } from './accomplishments.service.js';
-import { VoidRequirementDto } from './requirement.dto.js';
-import { AccomplishmentDto } from './requirement-view.dto.js';
+import { VoidRequirementDto } from '../requirement.dto.js';
+import { AccomplishmentDto } from '../requirement-view.dto.js';
 
 @ApiTags('requirements')
 @Controller('accomplishments')
@@ -22,6 +22,17 @@ export class AccomplishmentsController {
     @Body() asked: NewAccomplishmentDto,
   ): Promise<AccomplishmentDto> {
     return this.accomplishments.add(actor, act, asked);
+  }
+
+  /** Voids an accomplishment and records what it should have said, in one act; what is due follows. */
+  @Post(':id/correct')
+  correct(
+    @CurrentActor() actor: Actor,
+    @ActKey() act: ActRequest,
+    @Id() id: string,
+    @Body() asked: CorrectedAccomplishmentDto,
+  ): Promise<AccomplishmentDto> {
+    return this.accomplishments.correct(actor, act, id, asked);
   }
 
   /** Voids an accomplishment that was recorded wrongly. */

@@ -1,7 +1,8 @@
-import type { Tx } from '../../platform/database/database.js';
-import type { FieldRefusal } from '../../platform/problems/api-refusals.js';
-import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
-import type { IntervalDto, NewRequirementDto } from './requirement.dto.js';
+import type { FieldRefusal } from '../../../platform/problems/api-refusals.js';
+import { refuse } from '../../../platform/problems/refusal.error.js';
+import type { IntervalDto, NewRequirementDto } from '../requirement.dto.js';
+import { grantFaults } from './grant-faults.js';
+import { linkFaults, serialFaults } from './scope-faults.js';
 
 type ScopeField = 'airframeTypeId' | 'positionNumber' | 'engineModelId' | 'partNumber';
 
@@ -12,21 +13,31 @@ const SCOPE: Readonly<Record<NewRequirementDto['anchor'], readonly ScopeField[]>
   part: ['partNumber'],
 };
 const COUNTED: Readonly<Record<NewRequirementDto['anchor'], readonly NewRequirementDto['countedFrom'][]>> = {
-  airframe: ['new', 'date'],
-  position: ['new', 'installation', 'date'],
-  engine: ['new', 'overhaul', 'installation', 'date'],
-  part: ['new', 'overhaul', 'installation', 'date'],
+  airframe: ['new', 'accomplishment', 'effective', 'date'],
+  position: ['new', 'installation', 'accomplishment', 'effective', 'date'],
+  engine: ['new', 'overhaul', 'shop-visit', 'installation', 'accomplishment', 'effective', 'date'],
+  part: ['new', 'overhaul', 'shop-visit', 'installation', 'accomplishment', 'effective', 'date'],
 };
 const COUNTED_WORDS = {
   new: 'new',
   overhaul: 'overhaul',
+  'shop-visit': 'a shop visit',
   installation: 'installation',
+  accomplishment: 'the last accomplishment',
+  effective: 'the day it becomes effective',
   date: 'a date',
 } as const;
 
 /** Refuses what contradicts itself: scope, what it counts from, nothing granted, days to come. Refuses: INVALID_FIELDS. */
 export function refuseContradictions(asked: NewRequirementDto, today: string): void {
-  const fields = [...scopeFaults(asked), ...countedFaults(asked, today), ...grantedFaults(asked)];
+  const fields = [
+    ...scopeFaults(asked),
+    ...serialFaults(asked),
+    ...linkFaults(asked),
+    ...countedFaults(asked, today),
+    ...grantedFaults(asked),
+    ...grantFaults(asked),
+  ];
   if (asked.effectiveOn > today)
     fields.push({
       field: 'effectiveOn',
@@ -91,16 +102,40 @@ function countedFaults({ anchor, countedFrom, fromOn }: NewRequirementDto, today
   return [];
 }
 
-function grantedFaults({ threshold, repeat }: NewRequirementDto): FieldRefusal[] {
-  const empty = (interval: IntervalDto | null | undefined) =>
-    interval != null && Object.values(interval).every((value) => value == null);
-  const faults = (['threshold', 'repeat'] as const)
-    .filter((field) => empty({ threshold, repeat }[field]))
-    .map((field) => ({
-      field,
-      reason: 'It names no hours, cycles, days or months.',
-      fix: `Enter at least one, or leave the ${field} out.`,
-    }));
+const isEmpty = ({ minutes, cycles, days, months }: IntervalDto) =>
+  [minutes, cycles, days, months].every((value) => value == null);
+
+function grantedFaults({ countedFrom, threshold, repeat }: NewRequirementDto): FieldRefusal[] {
+  const phases = [
+    { field: 'threshold', phase: threshold },
+    { field: 'repeat', phase: repeat },
+  ] as const;
+  const faults: FieldRefusal[] = phases.flatMap(({ field, phase }) => [
+    ...(phase != null && isEmpty(phase) && phase.event == null
+      ? [
+          {
+            field,
+            reason: 'It names no hours, cycles, days or months, and no event.',
+            fix: `Enter at least one, or leave the ${field} out.`,
+          },
+        ]
+      : []),
+    ...(phase?.notToExceed != null && isEmpty(phase.notToExceed)
+      ? [
+          {
+            field: `${field}.notToExceed`,
+            reason: 'It names no hours, cycles, days or months.',
+            fix: 'Enter at least one, or leave the outer bound out.',
+          },
+        ]
+      : []),
+  ]);
+  if (countedFrom === 'accomplishment' && threshold != null)
+    faults.push({
+      field: 'threshold',
+      reason: 'What counts from the last accomplishment has no first time of its own.',
+      fix: 'Leave the threshold out, or count the first time from something else.',
+    });
   if (faults.length > 0 || threshold != null || repeat != null) return faults;
   return [
     {
@@ -109,27 +144,4 @@ function grantedFaults({ threshold, repeat }: NewRequirementDto): FieldRefusal[]
       fix: 'Enter a threshold, a repeat or both.',
     },
   ];
-}
-
-/** Refuses a scope that names what is not in the register. Refuses: NOT_FOUND. */
-export async function refuseUnknownScope(
-  tx: Tx,
-  operatorId: number,
-  asked: NewRequirementDto,
-): Promise<void> {
-  const { airframeTypeId, positionNumber, engineModelId } = asked;
-  const byId = (id: string) => ({ where: { operatorId_id: { operatorId, id } }, select: { id: true } });
-  if (airframeTypeId != null)
-    orNotFound(await tx.airframeType.findUnique(byId(airframeTypeId)), 'type of airframe', 'airframeTypeId');
-  if (engineModelId != null)
-    orNotFound(await tx.engineModel.findUnique(byId(engineModelId)), 'engine model', 'engineModelId');
-  if (positionNumber != null)
-    orNotFound(
-      await tx.typePosition.findFirst({
-        where: { operatorId, number: positionNumber, ...(airframeTypeId == null ? {} : { airframeTypeId }) },
-        select: { number: true },
-      }),
-      airframeTypeId == null ? 'position on any type of airframe' : 'position on this type of airframe',
-      'positionNumber',
-    );
 }

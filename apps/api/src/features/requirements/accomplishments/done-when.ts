@@ -1,9 +1,9 @@
 import { startOfDay } from '@strutbook/domain/units/calendar.js';
-import { dayOf, fromInstant, momentOf } from '../../platform/http/instants.js';
-import { refuse } from '../../platform/problems/refusal.error.js';
-import { zoneOf } from '../../records/requirements/marks.js';
-import type { Subject } from '../../records/requirements/subjects.js';
-import { dayIn, offsetAtStartOf } from '../../records/stays/day-zone.js';
+import { dayOf, fromInstant, momentOf } from '../../../platform/http/instants.js';
+import { refuse } from '../../../platform/problems/refusal.error.js';
+import { zoneOf } from '../../../records/requirements/marks.js';
+import type { Subject } from '../../../records/requirements/subjects.js';
+import { dayIn, offsetAtStartOf } from '../../../records/stays/day-zone.js';
 
 /**
  * When a requirement was met: the instant, and the calendar day it counts from. Of a day alone the counters are read at

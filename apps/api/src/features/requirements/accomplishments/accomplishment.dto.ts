@@ -1,24 +1,8 @@
 import { IsInt, IsOptional, IsUUID, Max, MaxLength, Min } from 'class-validator';
-import { IsDayText, IsInstantText, IsText } from '../../platform/http/field-forms.js';
+import { IsDayText, IsInstantText, IsText } from '../../../platform/http/field-forms.js';
 
-/** An accomplishment recorded by hand, with what proves it. */
-export class NewAccomplishmentDto {
-  @IsUUID()
-  requirementId!: string;
-
-  /** What it was met on: exactly one of the three. */
-  @IsOptional()
-  @IsUUID()
-  airframeId?: string | null;
-
-  @IsOptional()
-  @IsUUID()
-  positionId?: string | null;
-
-  @IsOptional()
-  @IsUUID()
-  componentId?: string | null;
-
+/** When something was met, at which counters, and what proves it. */
+export class MetDto {
   /** When it was met. Old papers name a day alone: give `on` then. */
   @IsOptional()
   @IsInstantText()
@@ -54,4 +38,36 @@ export class NewAccomplishmentDto {
   @MaxLength(300)
   @IsText()
   evidence!: string;
+
+  /** How it was complied with, where there is a choice. */
+  @IsOptional()
+  @MaxLength(200)
+  @IsText()
+  method?: string | null;
+}
+
+/** An accomplishment recorded by hand, with what proves it. */
+export class NewAccomplishmentDto extends MetDto {
+  @IsUUID()
+  requirementId!: string;
+
+  /** What it was met on: exactly one of the three. */
+  @IsOptional()
+  @IsUUID()
+  airframeId?: string | null;
+
+  @IsOptional()
+  @IsUUID()
+  positionId?: string | null;
+
+  @IsOptional()
+  @IsUUID()
+  componentId?: string | null;
+}
+
+/** What an accomplishment should have said, and why it is corrected. */
+export class CorrectedAccomplishmentDto extends MetDto {
+  @MaxLength(500)
+  @IsText({ lines: true })
+  reason!: string;
 }
