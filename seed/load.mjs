@@ -2,6 +2,7 @@
 // BASE_URL: where the API answers. SEED_SIGN_IN, SEED_PASSWORD: an administrator.
 // SEED_OPERATOR: the operator's code, where several are served.
 import { Client } from './load/client.mjs';
+import { directives } from './load/directives.mjs';
 import { record } from './load/events.mjs';
 import { each } from './load/files.mjs';
 import { byHand, flightFiles, importFile } from './load/flights.mjs';
@@ -51,6 +52,7 @@ async function load() {
   const named = { ...about, ...fleet, positions: await shop.positionIds(client, fleet.airframes) };
   const requirements = await shop.requirements(client, named);
   tell(requirements.line);
+  tell(await directives(client, named, requirements.found));
   await work({
     ...named,
     tools: tools.found,

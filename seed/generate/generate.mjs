@@ -6,6 +6,7 @@ import { airframes, OPERATOR, OWNER, people } from './fleet.mjs';
 import { inCsv } from './instants.mjs';
 import { airframeTypes, apuModel, models } from './models.mjs';
 import { procedures } from './procedures/procedures.mjs';
+import { assessments, directives, directivesMet, variations } from './shop/directives.mjs';
 import { accomplishments } from './shop/due.mjs';
 import { lifeLimits, limitDirective } from './shop/limits.mjs';
 import { requirements } from './shop/requirements.mjs';
@@ -103,6 +104,12 @@ writeJson('register/authorisations.json', authorisations(people));
 writeJson('register/procedures.json', procedures);
 writeJson('register/requirements.json', requirements);
 writeJson('register/accomplishments.json', accomplishments());
+writeJson('register/directives.json', {
+  requirements: directives,
+  assessments,
+  accomplishments: directivesMet,
+  variations,
+});
 writeJson('happened/events.json', events());
 writeJson('happened/work.json', workFile());
 writeJson('happened/flights-by-hand.json', flightsByHand());

@@ -54,13 +54,14 @@ export async function requirements(client, about) {
   return { found, line: `${Object.keys(found).length} requirements, met ${done.length} times before` };
 }
 
-function asked({ airframeType, engineModel, threshold, repeat, ...rest }, { types, models }) {
+/** A requirement as the API takes it. */
+export function asked({ airframeType, engineModel, threshold, repeat, ...rest }, { types, models }) {
   return {
     ...rest,
     ...(airframeType === undefined ? {} : { airframeTypeId: types[airframeType] }),
     ...(engineModel === undefined ? {} : { engineModelId: models[engineModel] }),
-    ...(threshold === null ? {} : { threshold }),
-    ...(repeat === null ? {} : { repeat }),
+    ...(threshold == null ? {} : { threshold }),
+    ...(repeat == null ? {} : { repeat }),
   };
 }
 

@@ -64,7 +64,11 @@ export function aboutRequirements(theirs: Ids, own: Ids): NamingRequest[] {
       requirementId: own.requirement,
       airframeTypeId: theirs.airframeType,
     }),
-    post('/api/assessments', { ...ASSESSED, requirementId: own.requirement, engineModelId: theirs.engineModel }),
+    post('/api/assessments', {
+      ...ASSESSED,
+      requirementId: own.requirement,
+      engineModelId: theirs.engineModel,
+    }),
     post('/api/assessments/{id}/void', reason, theirs.assessment),
     ...onSubjects('/api/variations', VARIED, theirs, own),
     post('/api/variations/{id}/void', reason, theirs.variation),

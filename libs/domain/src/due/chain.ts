@@ -39,29 +39,39 @@ export interface Beside {
 /** The counter from which the next is counted; null when it is not known. Every accomplishment counts in its order. Total. */
 export function counterFrom(dimension: 'minutes' | 'cycles', facts: ChainFacts): Fraction | null {
   const { rule, base, done } = facts;
-  return done.reduce((from, mark, index) => {
-    const at = exactOf(mark[dimension]);
-    const interval = intervalAt(facts, index)?.[dimension] ?? null;
-    if (at === null || from === null || interval === null) return at;
-    const granted = counterGranted(dimension, { from, interval }, besideOf(facts, dimension, index - 1));
-    const meeting = meetingOf(at, granted, orderOfCounters);
-    return rebaseOf(rule)[meeting] === 'from-due' ? granted.due : at;
-  }, exactOf(base?.[dimension] ?? null));
+  return done.reduce(
+    (from, mark, index) => {
+      const at = exactOf(mark[dimension]);
+      const interval = intervalAt(facts, index)?.[dimension] ?? null;
+      if (at === null || from === null || interval === null) return at;
+      const granted = counterGranted(dimension, { from, interval }, besideOf(facts, dimension, index - 1));
+      const meeting = meetingOf(at, granted, orderOfCounters);
+      return rebaseOf(rule)[meeting] === 'from-due' ? granted.due : at;
+    },
+    exactOf(base?.[dimension] ?? null),
+  );
 }
 
 /** The day from which the next is counted, by days or by months; null when it is not known. Total for dates. */
 export function dayFrom(dimension: 'days' | 'months', facts: ChainFacts): DayFrom | null {
   const { rule, base, done } = facts;
-  return done.reduce<DayFrom | null>((from, { on }, index) => {
-    if (on === null) return null;
-    const interval = intervalAt(facts, index)?.[dimension] ?? null;
-    if (from === null || interval === null) return dayFromOf(on);
-    const { monthRule } = rule;
-    const granted = dayGrants({ dimension, monthRule }, { from, interval }, besideOf(facts, dimension, index - 1));
-    const isFromDue =
-      on === granted.due || rebaseOf(rule)[meetingOf(on, granted, orderOfDays)] === 'from-due';
-    return isFromDue ? { on: granted.due, anchorDay: from.anchorDay } : dayFromOf(on);
-  }, base?.on == null ? null : dayFromOf(base.on));
+  return done.reduce<DayFrom | null>(
+    (from, { on }, index) => {
+      if (on === null) return null;
+      const interval = intervalAt(facts, index)?.[dimension] ?? null;
+      if (from === null || interval === null) return dayFromOf(on);
+      const { monthRule } = rule;
+      const granted = dayGrants(
+        { dimension, monthRule },
+        { from, interval },
+        besideOf(facts, dimension, index - 1),
+      );
+      const isFromDue =
+        on === granted.due || rebaseOf(rule)[meetingOf(on, granted, orderOfDays)] === 'from-due';
+      return isFromDue ? { on: granted.due, anchorDay: from.anchorDay } : dayFromOf(on);
+    },
+    base?.on == null ? null : dayFromOf(base.on),
+  );
 }
 
 /** What is due of a counter with all that is granted around it: from the window's beginning to its end. Total. */

@@ -4,7 +4,9 @@ import { addDays, type CalendarDate } from '../units/calendar.js';
 const DAYS = { B: 3, C: 10, D: 120 } as const;
 
 /** A category of the minimum equipment list; the days of category A are the item's own. */
-export type DeferralCategory = { readonly category: keyof typeof DAYS } | { readonly category: 'A'; readonly days: number };
+export type DeferralCategory =
+  | { readonly category: keyof typeof DAYS }
+  | { readonly category: 'A'; readonly days: number };
 
 /**
  * The last day on which an item that was found on a day may stay deferred: that day is not counted, and the count goes

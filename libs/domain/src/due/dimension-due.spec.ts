@@ -90,7 +90,10 @@ describe('what falls due in one dimension', () => {
 });
 
 describe('what is granted past a due', () => {
-  const window = { early: {}, late: { minutes: [{ upTo: null, percent: 10, atMost: null, atMostDays: null }] } };
+  const window = {
+    early: {},
+    late: { minutes: [{ upTo: null, percent: 10, atMost: null, atMostDays: null }] },
+  };
 
   it('keeps it in tolerance to its last minute, and shows where that is', () => {
     // 600 and 380 are due at 980, granted 38 more: 1,018.
@@ -121,7 +124,9 @@ describe('what is granted past a due', () => {
       latestOn: '2026-03-01',
       status: 'in-tolerance',
     });
-    expect(statusOfDimension({ dimension: 'days', interval: 30 }, { remaining: -1, latest: -1 })).toBe('over');
+    expect(statusOfDimension({ dimension: 'days', interval: 30 }, { remaining: -1, latest: -1 })).toBe(
+      'over',
+    );
   });
 });
 

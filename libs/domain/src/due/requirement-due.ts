@@ -75,7 +75,15 @@ export function requirementDue(facts: RequirementFacts): RequirementDue {
   const outer = duesOf(facts, rule.bounds?.[counting] ?? NOTHING, true);
   const unknown = [...new Set([...own.unknown, ...outer.unknown])];
   const governed = combine(own.dues, { bounds: outer.dues, event, unknown, combined: rule.combine });
-  return { kind: 'open', counting, dues: [...own.dues, ...outer.dues], unknown, event, combined: rule.combine, ...governed };
+  return {
+    kind: 'open',
+    counting,
+    dues: [...own.dues, ...outer.dues],
+    unknown,
+    event,
+    combined: rule.combine,
+    ...governed,
+  };
 }
 
 function duesOf(
@@ -107,4 +115,3 @@ function duesOf(
 
 const NOTHING: Interval = { minutes: null, cycles: null, days: null, months: null };
 const NOTHING_BESIDE: Beside = { varied: null };
-

@@ -70,5 +70,5 @@ export function dayGranted(
   ].map((count) => addDays(on, sign * count));
   if (atMost !== null && dimension === 'months') days.push(addMonths(on, sign * atMost));
   if (days.length === 0) return on;
-  return days.reduce((nearest, day) => (day < nearest === (sign > 0) ? day : nearest));
+  return days.reduce((nearest, day) => (day < nearest === sign > 0 ? day : nearest));
 }

@@ -4,7 +4,7 @@ import type { Actor } from '../../platform/access/actor.js';
 import { CurrentActor } from '../../platform/access/current-actor.js';
 import { Id } from '../../platform/http/id.js';
 import { HeldQueryDto } from './requirement.dto.js';
-import { RequirementStatusDto } from './requirement-view.dto.js';
+import { RequirementStatusDto } from './requirement-status.dto.js';
 import { RequirementsService } from './requirements.service.js';
 
 @ApiTags('requirements')

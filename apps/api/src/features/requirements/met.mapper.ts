@@ -1,7 +1,7 @@
 import type { Prisma } from '../../platform/database/generated/client.js';
 import { dayToWire, toWire } from '../../platform/http/instants.js';
 import { nameOf } from '../../records/requirements/package-requirements.js';
-import type { AccomplishmentDto, AssessmentDto, VariationDto } from './requirement-view.dto.js';
+import type { AccomplishmentDto, AssessmentDto, VariationDto } from './met-view.dto.js';
 
 /** What an accomplishment is shown with. */
 export const WITH_SUBJECT = {

@@ -77,15 +77,7 @@ export class NewRequirementDto {
   @IsText()
   title!: string;
 
-  @IsIn([
-    'inspection',
-    'overhaul',
-    'directive',
-    'bulletin',
-    'discard',
-    'check',
-    'airworthiness-limitation',
-  ])
+  @IsIn(['inspection', 'overhaul', 'directive', 'bulletin', 'discard', 'check', 'airworthiness-limitation'])
   kind!:
     | 'inspection'
     | 'overhaul'
@@ -154,14 +146,7 @@ export class NewRequirementDto {
 
   /** What the first time counts from. */
   @IsIn(['new', 'overhaul', 'shop-visit', 'installation', 'accomplishment', 'effective', 'date'])
-  countedFrom!:
-    | 'new'
-    | 'overhaul'
-    | 'shop-visit'
-    | 'installation'
-    | 'accomplishment'
-    | 'effective'
-    | 'date';
+  countedFrom!: 'new' | 'overhaul' | 'shop-visit' | 'installation' | 'accomplishment' | 'effective' | 'date';
 
   /** The date it counts from, where it counts from a date. */
   @IsOptional()

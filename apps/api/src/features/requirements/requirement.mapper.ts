@@ -3,14 +3,9 @@ import type { DueEvent, Interval } from '@strutbook/domain/due/requirement.js';
 import type { Grants } from '@strutbook/domain/due/tolerance.js';
 import type { Prisma, Requirement } from '../../platform/database/generated/client.js';
 import { dayToWire } from '../../platform/http/instants.js';
-import { needsAssessment, ruleOf } from '../../records/requirements/requirement-rule.js';
-import type {
-  AmountsDto,
-  GrantedDto,
-  GrantedTiersDto,
-  LinkedRequirementDto,
-  RequirementDto,
-} from './requirement-view.dto.js';
+import { needsAssessment, ruleOf } from '../../records/requirements/rule/requirement-rule.js';
+import type { LinkedRequirementDto, RequirementDto } from './requirement-view.dto.js';
+import type { AmountsDto, GrantedDto, GrantedTiersDto } from './rules/granted-view.dto.js';
 
 /** What a requirement is shown with. */
 export const WITH_SCOPE = {
@@ -85,7 +80,11 @@ export function requirementToWire(
 
 const NO_AMOUNTS: AmountsDto = { minutes: null, cycles: null, days: null, months: null };
 
-function granted(interval: Interval | null, event: DueEvent | null, bound: Interval | null): GrantedDto | null {
+function granted(
+  interval: Interval | null,
+  event: DueEvent | null,
+  bound: Interval | null,
+): GrantedDto | null {
   if (interval === null && event === null) return null;
   return { ...(interval ?? NO_AMOUNTS), event, notToExceed: bound === null ? null : { ...bound } };
 }

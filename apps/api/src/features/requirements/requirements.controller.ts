@@ -4,8 +4,14 @@ import type { Actor } from '../../platform/access/actor.js';
 import { CurrentActor } from '../../platform/access/current-actor.js';
 import { ActKey, type ActRequest } from '../../platform/http/act-key.js';
 import { Id } from '../../platform/http/id.js';
-import { HeldQueryDto, NewRequirementDto, RequirementsQueryDto, VoidRequirementDto } from './requirement.dto.js';
-import { RequirementDto, RequirementViewDto } from './requirement-view.dto.js';
+import {
+  HeldQueryDto,
+  NewRequirementDto,
+  RequirementsQueryDto,
+  VoidRequirementDto,
+} from './requirement.dto.js';
+import { RequirementViewDto } from './requirement-page.dto.js';
+import { RequirementDto } from './requirement-view.dto.js';
 import { RequirementsService } from './requirements.service.js';
 
 @ApiTags('requirements')

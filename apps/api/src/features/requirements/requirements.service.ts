@@ -12,7 +12,6 @@ import { DuePoints } from '../../records/due-points/due-points.js';
 import { Journal } from '../../records/journal/journal.js';
 import { plainJson } from '../../records/journal/plain-json.js';
 import { type Holder, Requirements } from '../../records/requirements/requirements.js';
-import type { NewRequirementDto } from './requirement.dto.js';
 import {
   accomplishmentToWire,
   assessmentToWire,
@@ -22,10 +21,13 @@ import {
   WITH_VARIED,
 } from './met.mapper.js';
 import { codesTouchedBy, one, read } from './read-requirements.js';
+import type { NewRequirementDto } from './requirement.dto.js';
+import type { RequirementViewDto } from './requirement-page.dto.js';
+import type { RequirementStatusDto } from './requirement-status.dto.js';
+import type { RequirementDto } from './requirement-view.dto.js';
 import { refuseUnknownScope } from './rules/known-scope.js';
 import { requirementRow } from './rules/requirement-row.js';
 import { refuseContradictions } from './rules/requirement-rules.js';
-import type { RequirementDto, RequirementStatusDto, RequirementViewDto } from './requirement-view.dto.js';
 
 const SHOWN = 200;
 

@@ -78,7 +78,11 @@ export function startOf({ countedFrom, fromOn, effectiveOn }: Requirement): Date
 }
 
 /** The instant after which an event is one to meet it at; null: any. Total. */
-export function eventsSince(requirement: Requirement, subject: Subject, counters: SubjectCounters): Date | null {
+export function eventsSince(
+  requirement: Requirement,
+  subject: Subject,
+  counters: SubjectCounters,
+): Date | null {
   const day = startOf(requirement);
   return day === null ? beginsAt(requirement, subject, counters) : dayBegins(day, zoneOf(subject));
 }

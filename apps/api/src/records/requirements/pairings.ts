@@ -1,10 +1,10 @@
 import type { Assessment, Requirement } from '../../platform/database/generated/client.js';
-import { follows, isSerialInside, ofAnother, outside } from './applicability.js';
 import { assessmentFor } from './facts/assessments.js';
 import type { Linked, Links } from './facts/links.js';
 import { creditedTo, type MetRow } from './facts/met.js';
 import { type Reason, reasonOf } from './reasons.js';
-import { needsAssessment } from './requirement-rule.js';
+import { follows, isSerialInside, ofAnother, outside } from './rule/applicability.js';
+import { needsAssessment } from './rule/requirement-rule.js';
 import type { Subject } from './subjects.js';
 
 /** A requirement and a subject it follows, with what decides whether it applies. */
@@ -81,7 +81,9 @@ function pairingOf(
     doubts: [
       ...(isDoubtful ? [reasonOf('SERIAL_NOT_COMPARED')] : []),
       // Who complies with a revision has found that it applies.
-      ...(needsAssessment(requirement) && assessment === null && !isMetByIt ? [reasonOf('NEVER_ASSESSED')] : []),
+      ...(needsAssessment(requirement) && assessment === null && !isMetByIt
+        ? [reasonOf('NEVER_ASSESSED')]
+        : []),
     ],
     assessment,
     closedBy: closedBy(requirement, codes, links),

@@ -21,7 +21,12 @@ export class RequirementPoints {
   ) {}
 
   /** The due points of all requirements (or those of some codes) for what a scope names, as the records say they are now. */
-  async fromFacts(tx: Tx, operatorId: number, scope: Scope, codes?: readonly string[]): Promise<DuePointRow[]> {
+  async fromFacts(
+    tx: Tx,
+    operatorId: number,
+    scope: Scope,
+    codes?: readonly string[],
+  ): Promise<DuePointRow[]> {
     const standings = await this.standings.of(tx, operatorId, scope, codes === undefined ? {} : { codes });
     const components = standings.flatMap(({ subject }) => subject.componentId ?? []);
     const engineOf =
@@ -78,8 +83,7 @@ function knownPoints(
 ): Point[] {
   const waits = due.combined === 'last' && event !== null && event.happenedOn === null;
   const told = dues.filter(({ isBound }) => isBound || !waits);
-  const isByEvent =
-    event !== null && (due.combined === 'first' || dues.every(({ isBound }) => isBound));
+  const isByEvent = event !== null && (due.combined === 'first' || dues.every(({ isBound }) => isBound));
   const happened: Point[] =
     isByEvent && event.happenedOn !== null
       ? [

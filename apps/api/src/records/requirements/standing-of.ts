@@ -7,7 +7,7 @@ import { placedVariations, type VariationRow } from './facts/variations.js';
 import { baseOf, beginsAt, eventsSince, markOf, zoneOf } from './marks.js';
 import type { Pairing } from './pairings.js';
 import { type Reason, reasonOf } from './reasons.js';
-import { countsCycles, ruleOf } from './requirement-rule.js';
+import { countsCycles, ruleOf } from './rule/requirement-rule.js';
 import type { Standing } from './standings.js';
 import type { SubjectCounters } from './subject-counters.js';
 import { reasonsNotKnown } from './unknown-reasons.js';

@@ -14,7 +14,7 @@ import { loadVariations } from './facts/variations.js';
 import { dayBegins, startOf, zoneOf } from './marks.js';
 import { type Pairing, pairingsOf } from './pairings.js';
 import type { Reason } from './reasons.js';
-import { needsAssessment, requirementsInForce } from './requirement-rule.js';
+import { needsAssessment, requirementsInForce } from './rule/requirement-rule.js';
 import { standingOf } from './standing-of.js';
 import { countersOfSubjects, type SubjectCounters } from './subject-counters.js';
 import { loadSubjects, type Scope, type Subject } from './subjects.js';

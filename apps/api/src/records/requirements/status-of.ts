@@ -4,13 +4,13 @@ import type { Status } from '@strutbook/domain/life/status.js';
 import { addDays } from '@strutbook/domain/units/calendar.js';
 import { ceil, type Fraction, floor } from '@strutbook/domain/units/fraction.js';
 import { dayToWire } from '../../platform/http/instants.js';
-import { needsAssessment } from './requirement-rule.js';
 import type {
   AssessmentStatus,
   DimensionStatus,
   RequirementStatus,
   VariationStatus,
 } from './requirement-status.js';
+import { needsAssessment } from './rule/requirement-rule.js';
 import type { Standing } from './standings.js';
 
 // A date further off than this says nothing.

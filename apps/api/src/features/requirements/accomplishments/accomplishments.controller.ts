@@ -4,10 +4,10 @@ import type { Actor } from '../../../platform/access/actor.js';
 import { CurrentActor } from '../../../platform/access/current-actor.js';
 import { ActKey, type ActRequest } from '../../../platform/http/act-key.js';
 import { Id } from '../../../platform/http/id.js';
+import { AccomplishmentDto } from '../met-view.dto.js';
+import { VoidRequirementDto } from '../requirement.dto.js';
 import { CorrectedAccomplishmentDto, NewAccomplishmentDto } from './accomplishment.dto.js';
 import { AccomplishmentsService } from './accomplishments.service.js';
-import { VoidRequirementDto } from '../requirement.dto.js';
-import { AccomplishmentDto } from '../requirement-view.dto.js';
 
 @ApiTags('requirements')
 @Controller('accomplishments')

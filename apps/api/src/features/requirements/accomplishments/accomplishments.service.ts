@@ -15,7 +15,7 @@ import { subjectOf } from '../../../records/requirements/requirements.js';
 import type { Standing } from '../../../records/requirements/standings.js';
 import { type Held, HeldSubjects, streamOf } from '../held-subjects.js';
 import { accomplishmentToWire, WITH_SUBJECT } from '../met.mapper.js';
-import type { AccomplishmentDto } from '../requirement-view.dto.js';
+import type { AccomplishmentDto } from '../met-view.dto.js';
 import type { CorrectedAccomplishmentDto, MetDto, NewAccomplishmentDto } from './accomplishment.dto.js';
 import { doneWhen } from './done-when.js';
 import { moveVariations } from './move-variations.js';
@@ -51,7 +51,13 @@ export class AccomplishmentsService {
       const held = await this.subjects.lock(tx, operatorId, subject);
       const requirement = await requirementOf(tx, operatorId, asked.requirementId);
       const number = await this.journal.number(tx);
-      const { id, body } = await this.record(tx, operatorId, { held, requirement, asked, number, corrects: null });
+      const { id, body } = await this.record(tx, operatorId, {
+        held,
+        requirement,
+        asked,
+        number,
+        corrects: null,
+      });
       await this.subjects.dueAgain(tx, operatorId, held);
       const stream = streamOf(held);
       await this.journal.append(tx, actor, {
@@ -62,7 +68,12 @@ export class AccomplishmentsService {
         about: [...new Set([stream, id, requirement.id])],
         key: act.key,
       });
-      return { status: 201, body: await read(tx, operatorId, id), number, resource: resourceOf(requirement.id) };
+      return {
+        status: 201,
+        body: await read(tx, operatorId, id),
+        number,
+        resource: resourceOf(requirement.id),
+      };
     });
   }
 
@@ -97,7 +108,12 @@ export class AccomplishmentsService {
         about: [...new Set([stream, id, oldId, requirementId])],
         key: act.key,
       });
-      return { status: 201, body: await read(tx, operatorId, id), number, resource: resourceOf(requirementId) };
+      return {
+        status: 201,
+        body: await read(tx, operatorId, id),
+        number,
+        resource: resourceOf(requirementId),
+      };
     });
   }
 
@@ -123,7 +139,12 @@ export class AccomplishmentsService {
         about: [...new Set([stream, id, requirementId])],
         key: act.key,
       });
-      return { status: 200, body: await read(tx, operatorId, id), number, resource: resourceOf(requirementId) };
+      return {
+        status: 200,
+        body: await read(tx, operatorId, id),
+        number,
+        resource: resourceOf(requirementId),
+      };
     });
   }
 

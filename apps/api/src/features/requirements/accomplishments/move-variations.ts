@@ -7,11 +7,16 @@ export async function moveVariations(
   operatorId: number,
   { from, to, number }: { readonly from: string; readonly to: string; readonly number: bigint },
 ): Promise<void> {
-  const rows = await tx.variation.findMany({ where: { operatorId, accomplishmentId: from, voidedSeq: null } });
+  const rows = await tx.variation.findMany({
+    where: { operatorId, accomplishmentId: from, voidedSeq: null },
+  });
   if (rows.length === 0) return;
   await tx.variation.updateMany({
     where: { operatorId, accomplishmentId: from, voidedSeq: null },
-    data: { voidedSeq: number, voidReason: 'The accomplishment it follows was corrected; it goes with the new one.' },
+    data: {
+      voidedSeq: number,
+      voidReason: 'The accomplishment it follows was corrected; it goes with the new one.',
+    },
   });
   await tx.variation.createMany({
     data: rows.map((row) => ({ ...row, id: newId(), accomplishmentId: to, recordedSeq: number })),

@@ -11,11 +11,14 @@ import { DuePoints } from '../../../records/due-points/due-points.js';
 import { Journal } from '../../../records/journal/journal.js';
 import { HeldSubjects } from '../held-subjects.js';
 import { assessmentToWire, WITH_ASSESSED } from '../met.mapper.js';
-import type { AssessmentDto } from '../requirement-view.dto.js';
+import type { AssessmentDto } from '../met-view.dto.js';
 import { refuseDay } from '../rules/refuse-day.js';
 import type { NewAssessmentDto } from './assessment.dto.js';
 
-type Of = Pick<AssessmentDto, 'airframeId' | 'positionId' | 'componentId' | 'airframeTypeId' | 'engineModelId'>;
+type Of = Pick<
+  AssessmentDto,
+  'airframeId' | 'positionId' | 'componentId' | 'airframeTypeId' | 'engineModelId'
+>;
 
 /** Whether requirements apply, as was found. */
 @Injectable()

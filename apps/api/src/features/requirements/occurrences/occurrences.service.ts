@@ -43,7 +43,11 @@ export class OccurrencesService {
   }
 
   /** Records one; what is due at it follows. Refuses: NOT_FOUND, IN_THE_FUTURE, ALREADY_EXISTS. */
-  add(actor: Actor, act: ActRequest, { airframeId, kind, at, evidence }: NewOccurrenceDto): Promise<OccurrenceDto> {
+  add(
+    actor: Actor,
+    act: ActRequest,
+    { airframeId, kind, at, evidence }: NewOccurrenceDto,
+  ): Promise<OccurrenceDto> {
     const { operatorId } = actor;
     const when = momentOf(at);
     refuseFuture(when, 'at', this.clock.now());
@@ -54,8 +58,7 @@ export class OccurrencesService {
         where: { operatorId, airframeId, kind, at: when, voidedSeq: null },
         select: { id: true },
       });
-      if (same !== null)
-        refuse({ code: 'ALREADY_EXISTS', what: 'this event at', field: 'at', value: at });
+      if (same !== null) refuse({ code: 'ALREADY_EXISTS', what: 'this event at', field: 'at', value: at });
       const number = await this.journal.number(tx);
       const id = newId();
       const row = await tx.occurrence.create({
@@ -99,7 +102,12 @@ export class OccurrencesService {
         about: [airframeId, id],
         key: act.key,
       });
-      return { status: 200, body: toDto(await one(tx, operatorId, id)), number, resource: resourceOf(airframeId) };
+      return {
+        status: 200,
+        body: toDto(await one(tx, operatorId, id)),
+        number,
+        resource: resourceOf(airframeId),
+      };
     });
   }
 }
@@ -121,7 +129,10 @@ async function lock(tx: Tx, operatorId: number, airframeId: string): Promise<voi
 }
 
 async function one(tx: Tx, operatorId: number, id: string): Promise<Occurrence> {
-  return orNotFound(await tx.occurrence.findUnique({ where: { operatorId_id: { operatorId, id } } }), 'event');
+  return orNotFound(
+    await tx.occurrence.findUnique({ where: { operatorId_id: { operatorId, id } } }),
+    'event',
+  );
 }
 
 function toDto({ id, airframeId, at, evidence, voidedSeq, voidReason }: Occurrence): OccurrenceDto {

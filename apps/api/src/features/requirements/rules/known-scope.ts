@@ -75,7 +75,9 @@ async function refuseUnknownLinks(
       fields: [
         {
           field,
-          reason: isSame ? 'It has the same code: a revision takes the place of another by itself.' : 'It is voided.',
+          reason: isSame
+            ? 'It has the same code: a revision takes the place of another by itself.'
+            : 'It is voided.',
           fix: 'Choose a requirement of another code that stands, or leave it out.',
         },
       ],

@@ -1,12 +1,12 @@
 import { REBASE } from '@strutbook/domain/due/rebase.js';
 import { DIMENSIONS, type Interval } from '@strutbook/domain/due/requirement.js';
-import type { StoredGrants, StoredRule } from '../../../records/requirements/stored-rule.js';
+import type { StoredGrants, StoredRule } from '../../../records/requirements/rule/stored-rule.js';
 import type { IntervalDto, NewRequirementDto } from '../requirement.dto.js';
 import type { GrantsDto } from './granted.dto.js';
 
 /** A new requirement as its row and its journal entry keep it, days as text. Total. */
 export function requirementRow(asked: NewRequirementDto) {
-  const { code, title, kind, document, revision, anchor, threshold, repeat } = asked;
+  const { code, title, kind, document, revision, anchor } = asked;
   return {
     code,
     title,
@@ -14,20 +14,9 @@ export function requirementRow(asked: NewRequirementDto) {
     document,
     revision,
     anchor,
-    airframeTypeId: asked.airframeTypeId ?? null,
-    positionNumber: asked.positionNumber ?? null,
-    engineModelId: asked.engineModelId ?? null,
-    partNumber: asked.partNumber ?? null,
-    thresholdMinutes: threshold?.minutes ?? null,
-    thresholdCycles: threshold?.cycles ?? null,
-    thresholdDays: threshold?.days ?? null,
-    thresholdMonths: threshold?.months ?? null,
-    thresholdEvent: threshold?.event ?? null,
-    repeatMinutes: repeat?.minutes ?? null,
-    repeatCycles: repeat?.cycles ?? null,
-    repeatDays: repeat?.days ?? null,
-    repeatMonths: repeat?.months ?? null,
-    repeatEvent: repeat?.event ?? null,
+    ...scopeOf(asked),
+    ...thresholdOf(asked),
+    ...repeatOf(asked),
     combine: asked.combine ?? 'first',
     monthRule: asked.monthRule ?? 'same-day',
     countedFrom: asked.countedFrom,
@@ -35,14 +24,43 @@ export function requirementRow(asked: NewRequirementDto) {
     effectiveOn: asked.effectiveOn,
     rule: ruleToStore(asked),
     grantedBy: asked.grantedBy ?? null,
+    credit: asked.credit ?? 'revisions',
+    mandatory: asked.mandatory ?? false,
+  };
+}
+
+function scopeOf(asked: NewRequirementDto) {
+  return {
+    airframeTypeId: asked.airframeTypeId ?? null,
+    positionNumber: asked.positionNumber ?? null,
+    engineModelId: asked.engineModelId ?? null,
+    partNumber: asked.partNumber ?? null,
     serialFrom: asked.serialFrom ?? null,
     serialTo: asked.serialTo ?? null,
     onlyWith: asked.onlyWith ?? [],
     unlessWith: asked.unlessWith ?? [],
     supersedesId: asked.supersedesId ?? null,
     terminatesId: asked.terminatesId ?? null,
-    credit: asked.credit ?? 'revisions',
-    mandatory: asked.mandatory ?? false,
+  };
+}
+
+function thresholdOf({ threshold }: NewRequirementDto) {
+  return {
+    thresholdMinutes: threshold?.minutes ?? null,
+    thresholdCycles: threshold?.cycles ?? null,
+    thresholdDays: threshold?.days ?? null,
+    thresholdMonths: threshold?.months ?? null,
+    thresholdEvent: threshold?.event ?? null,
+  };
+}
+
+function repeatOf({ repeat }: NewRequirementDto) {
+  return {
+    repeatMinutes: repeat?.minutes ?? null,
+    repeatCycles: repeat?.cycles ?? null,
+    repeatDays: repeat?.days ?? null,
+    repeatMonths: repeat?.months ?? null,
+    repeatEvent: repeat?.event ?? null,
   };
 }
 

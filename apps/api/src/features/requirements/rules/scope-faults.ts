@@ -3,7 +3,11 @@ import type { FieldRefusal } from '../../../platform/problems/api-refusals.js';
 import type { NewRequirementDto } from '../requirement.dto.js';
 
 /** What is wrong with a range of serial numbers. Total. */
-export function serialFaults({ anchor, serialFrom = null, serialTo = null }: NewRequirementDto): FieldRefusal[] {
+export function serialFaults({
+  anchor,
+  serialFrom = null,
+  serialTo = null,
+}: NewRequirementDto): FieldRefusal[] {
   if (serialFrom === null && serialTo === null) return [];
   const field = serialTo === null ? 'serialFrom' : 'serialTo';
   if (anchor === 'position')
@@ -18,7 +22,8 @@ export function serialFaults({ anchor, serialFrom = null, serialTo = null }: New
   return [
     {
       field,
-      reason: 'These serial numbers do not make a range: both must begin alike and end in a number, the first not the greater.',
+      reason:
+        'These serial numbers do not make a range: both must begin alike and end in a number, the first not the greater.',
       fix: 'Enter the first and the last of one series, such as KT-100 and KT-480; record another requirement for another series.',
     },
   ];

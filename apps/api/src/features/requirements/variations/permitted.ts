@@ -3,8 +3,8 @@ import { floor, subtract } from '@strutbook/domain/units/fraction.js';
 import { formatHours } from '@strutbook/domain/units/minutes.js';
 import { type FieldRefusal } from '../../../platform/problems/api-refusals.js';
 import { refuse } from '../../../platform/problems/refusal.error.js';
-import { ruleOf } from '../../../records/requirements/requirement-rule.js';
-import { grantsAnything } from '../../../records/requirements/stored-rule.js';
+import { ruleOf } from '../../../records/requirements/rule/requirement-rule.js';
+import { grantsAnything } from '../../../records/requirements/rule/stored-rule.js';
 import type { Standing } from '../../../records/requirements/standings.js';
 import type { NewVariationDto } from './variation.dto.js';
 
@@ -81,6 +81,9 @@ function faultOf(
   return {
     field,
     reason: `It permits ${words} at most.`,
-    fix: most === 0 ? 'Leave it out.' : `Enter ${field === 'minutes' ? `${words} (${most} minutes)` : words} or less.`,
+    fix:
+      most === 0
+        ? 'Leave it out.'
+        : `Enter ${field === 'minutes' ? `${words} (${most} minutes)` : words} or less.`,
   };
 }

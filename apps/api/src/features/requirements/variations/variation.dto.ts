@@ -1,7 +1,9 @@
 import { IsInt, IsOptional, IsUUID, Max, MaxLength, Min } from 'class-validator';
 import { IsDayText, IsText } from '../../../platform/http/field-forms.js';
 
-const FIX = { context: { fix: 'Enter how far past its due it may go, 1 or more; leave it out where nothing is varied.' } };
+const FIX = {
+  context: { fix: 'Enter how far past its due it may go, 1 or more; leave it out where nothing is varied.' },
+};
 
 /** A permission to go past what is due now, once, and by how much. */
 export class NewVariationDto {

@@ -4,8 +4,8 @@ import type { Actor } from '../../../platform/access/actor.js';
 import { CurrentActor } from '../../../platform/access/current-actor.js';
 import { ActKey, type ActRequest } from '../../../platform/http/act-key.js';
 import { Id } from '../../../platform/http/id.js';
+import { VariationDto } from '../met-view.dto.js';
 import { VoidRequirementDto } from '../requirement.dto.js';
-import { VariationDto } from '../requirement-view.dto.js';
 import { NewVariationDto } from './variation.dto.js';
 import { VariationsService } from './variations.service.js';
 

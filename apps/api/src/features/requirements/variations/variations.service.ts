@@ -12,7 +12,7 @@ import { subjectOf } from '../../../records/requirements/requirements.js';
 import type { Standing } from '../../../records/requirements/standings.js';
 import { HeldSubjects, streamOf } from '../held-subjects.js';
 import { variationToWire, WITH_VARIED } from '../met.mapper.js';
-import type { VariationDto } from '../requirement-view.dto.js';
+import type { VariationDto } from '../met-view.dto.js';
 import { refuseDay } from '../rules/refuse-day.js';
 import { refuseUnpermitted } from './permitted.js';
 import type { NewVariationDto } from './variation.dto.js';
@@ -43,11 +43,34 @@ export class VariationsService {
       refuseUnpermitted(asked, standing);
       const accomplishmentId = standing.done.at(-1)?.id ?? null;
       if (standing.variation !== null)
-        refuse({ code: 'ALREADY_EXISTS', what: 'a variation of this due, one time, by', field: 'reference', value: standing.variation.reference });
+        refuse({
+          code: 'ALREADY_EXISTS',
+          what: 'a variation of this due, one time, by',
+          field: 'reference',
+          value: standing.variation.reference,
+        });
       const number = await this.journal.number(tx);
       const id = newId();
-      const { requirementId, minutes = null, cycles = null, days = null, approvedBy, reference, reason } = asked;
-      const told = { requirementId, ...subject, accomplishmentId, minutes, cycles, days, approvedBy, reference, reason };
+      const {
+        requirementId,
+        minutes = null,
+        cycles = null,
+        days = null,
+        approvedBy,
+        reference,
+        reason,
+      } = asked;
+      const told = {
+        requirementId,
+        ...subject,
+        accomplishmentId,
+        minutes,
+        cycles,
+        days,
+        approvedBy,
+        reference,
+        reason,
+      };
       await tx.variation.create({
         data: { operatorId, id, ...told, approvedOn: dayOf(asked.on), recordedSeq: number },
       });
@@ -117,7 +140,10 @@ async function requirementOf(tx: Tx, operatorId: number, id: string) {
 }
 
 /** Refuses a revision that is not in force, and a due that is not the one seen. Refuses: REFUSED_BY_FACTS. */
-function refuseOther({ requirementId, accomplishmentId }: NewVariationDto, { requirement, done }: Standing): void {
+function refuseOther(
+  { requirementId, accomplishmentId }: NewVariationDto,
+  { requirement, done }: Standing,
+): void {
   if (requirementId !== requirement.id)
     refuse({
       code: 'REFUSED_BY_FACTS',

@@ -25,9 +25,7 @@ export async function loadAssessments(
  * requirement may be for; of each the newest. Null: it was never assessed. Total.
  */
 export function assessmentFor(rows: readonly Assessment[], subject: Subject): Assessment | null {
-  const own = rows.find(
-    (row) => (row.componentId ?? row.positionId ?? row.airframeId) === subject.id,
-  );
+  const own = rows.find((row) => (row.componentId ?? row.positionId ?? row.airframeId) === subject.id);
   const group = rows.find((row) =>
     subject.kind === 'component'
       ? row.engineModelId !== null && row.engineModelId === subject.engineModelId

@@ -18,11 +18,7 @@ export interface Links {
 }
 
 /** The links of the requirements in force. */
-export async function loadLinks(
-  tx: Tx,
-  operatorId: number,
-  inForce: readonly Requirement[],
-): Promise<Links> {
+export async function loadLinks(tx: Tx, operatorId: number, inForce: readonly Requirement[]): Promise<Links> {
   const ids = inForce.flatMap(({ supersedesId, terminatesId }) =>
     [supersedesId, terminatesId].filter((id) => id !== null),
   );
@@ -37,7 +33,9 @@ export async function loadLinks(
   const supersededBy = new Map<string, Linked>();
   const terminatedBy = new Map<string, Linked[]>();
   for (const { id, code, supersedesId, terminatesId } of inForce) {
-    const [older, ended] = [supersedesId, terminatesId].map((of) => (of === null ? undefined : codeOf.get(of)));
+    const [older, ended] = [supersedesId, terminatesId].map((of) =>
+      of === null ? undefined : codeOf.get(of),
+    );
     if (older !== undefined && older !== code) supersededBy.set(older, { id, code });
     if (ended !== undefined && ended !== code)
       terminatedBy.set(ended, [...(terminatedBy.get(ended) ?? []), { id, code }]);

@@ -15,7 +15,11 @@ export async function loadVariations(
 ): Promise<ReadonlyMap<string, readonly VariationRow[]>> {
   const ids = { in: [...new Set(subjects.map(({ id }) => id))] };
   const rows = await tx.variation.findMany({
-    where: { operatorId, voidedSeq: null, OR: [{ componentId: ids }, { airframeId: ids }, { positionId: ids }] },
+    where: {
+      operatorId,
+      voidedSeq: null,
+      OR: [{ componentId: ids }, { airframeId: ids }, { positionId: ids }],
+    },
     include: { requirement: { select: { code: true } } },
     orderBy: { recordedSeq: 'asc' },
   });

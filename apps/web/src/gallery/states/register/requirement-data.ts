@@ -6,6 +6,8 @@ import type {
 } from '../../../features/register/requirements/requirement-queries.js';
 import type { RequirementStatus } from '../../../server/requirements.js';
 
+const EACH_TIME = { event: null, notToExceed: null } as const;
+
 const requirement = (code: string, more: Partial<Requirement> = {}): Requirement => ({
   id: `rq-${code}`,
   code,
@@ -20,13 +22,18 @@ const requirement = (code: string, more: Partial<Requirement> = {}): Requirement
   engineModelId: 'm-1',
   engineModel: 'Karneth Turbines K84',
   partNumber: null,
-  threshold: { minutes: 60_000, cycles: null, days: null, months: null },
-  repeat: { minutes: 30_000, cycles: 300, days: null, months: 6 },
+  threshold: { minutes: 60_000, cycles: null, days: null, months: null, ...EACH_TIME },
+  repeat: { minutes: 30_000, cycles: 300, days: null, months: 6, ...EACH_TIME },
   combine: 'first',
   monthRule: 'same-day',
   countedFrom: 'new',
   fromOn: null,
   effectiveOn: '2026-01-05',
+  ...{ window: null, variation: null, grantedBy: null },
+  rebase: { early: 'from-done', within: 'from-due', varied: 'from-due', beyond: 'from-done' },
+  ...{ serialFrom: null, serialTo: null, onlyWith: [], unlessWith: [] },
+  ...{ supersedes: null, supersededBy: null, terminates: null, credit: 'revisions', mandatory: false },
+  needsAssessment: false,
   inForce: true,
   open: 12,
   voided: false,
@@ -46,7 +53,7 @@ export const REQUIREMENTS: readonly Requirement[] = [
     engineModelId: null,
     engineModel: null,
     partNumber: '2A1235-01',
-    threshold: { minutes: null, cycles: 3000, days: null, months: 120 },
+    threshold: { minutes: null, cycles: 3000, days: null, months: 120, ...EACH_TIME },
     repeat: null,
     countedFrom: 'date',
     fromOn: '2026-01-10',
@@ -61,7 +68,7 @@ export const REQUIREMENTS: readonly Requirement[] = [
     airframeTypeId: 't-1',
     airframeType: 'Velmarrow Aircraft V-840',
     threshold: null,
-    repeat: { minutes: null, cycles: null, days: null, months: 12 },
+    repeat: { minutes: null, cycles: null, days: null, months: 12, ...EACH_TIME },
     monthRule: 'month-end',
     open: 3,
   }),
@@ -71,7 +78,7 @@ export const REQUIREMENTS: readonly Requirement[] = [
     anchor: 'position',
     engineModelId: null,
     engineModel: null,
-    threshold: { minutes: 3000, cycles: null, days: null, months: null },
+    threshold: { minutes: 3000, cycles: null, days: null, months: null, ...EACH_TIME },
     repeat: null,
     countedFrom: 'installation',
     open: 2,
@@ -94,6 +101,8 @@ const due = (dimension: DimensionStatus['dimension'], more: Partial<DimensionSta
   days: null,
   daysText: null,
   status: 'later',
+  ...{ isBound: false, governs: false, earliestAt: null, earliestOn: null },
+  ...{ latestAt: null, latestOn: null, variableAt: null, variableOn: null },
   ...more,
 });
 
@@ -111,6 +120,14 @@ const status = (code: string, more: Partial<RequirementStatus>): RequirementStat
   subject: 'K84 engine KT-442',
   status: 'later',
   reason: null,
+  ...{
+    reasonCodes: [],
+    event: null,
+    needsAssessment: false,
+    assessment: null,
+    variation: null,
+    closedBy: null,
+  },
   counting: 'repeat',
   dues: [],
   governing: null,
@@ -139,7 +156,7 @@ export const REQUIREMENT_STATUSES: readonly RequirementStatus[] = [
       }),
     ],
     projectedOn: '2026-10-31',
-    lastDone: { id: 'ac-1', on: '2025-10-10', evidence: 'Work card 8812' },
+    lastDone: { id: 'ac-1', on: '2025-10-10', evidence: 'Work card 8812', method: null },
   }),
   status('AD-2026-014', {
     title: 'Fan hub, ultrasonic inspection',
@@ -161,7 +178,7 @@ export const REQUIREMENT_STATUSES: readonly RequirementStatus[] = [
       due('months', { interval: 6, dueOn: '2027-03-10', remaining: 105, days: 105, daysText: '105.0' }),
     ],
     projectedOn: '2026-11-27',
-    lastDone: { id: 'ac-2', on: '2026-09-10', evidence: 'Package WP-2026-0031' },
+    lastDone: { id: 'ac-2', on: '2026-09-10', evidence: 'Package WP-2026-0031', method: null },
   }),
   status('71-00-50H', {
     title: 'Mount bolts, torque check after installation',
@@ -194,7 +211,7 @@ export const REQUIREMENT_STATUSES: readonly RequirementStatus[] = [
     title: 'Fan blades, first inspection',
     status: 'closed',
     counting: null,
-    lastDone: { id: 'ac-3', on: '2019-03-02', evidence: 'Shop report 4471' },
+    lastDone: { id: 'ac-3', on: '2019-03-02', evidence: 'Shop report 4471', method: null },
   }),
   status('71-00-50H', {
     title: 'Mount bolts, torque check after installation',
@@ -221,6 +238,7 @@ const met = (id: string, more: Partial<Accomplishment>): Accomplishment => ({
   minutes: null,
   cycles: null,
   evidence: 'Released by WP-2026-0031',
+  ...{ method: null, correctsId: null },
   packageId: 'w-31',
   packageNumber: 'WP-2026-0031',
   voided: false,
@@ -250,4 +268,5 @@ export const REQUIREMENT_VIEW: RequirementView = {
       voidReason: 'Another engine',
     }),
   ],
+  ...{ assessments: [], variations: [], revisions: [] },
 };

@@ -1,7 +1,7 @@
-import type { DueEvent, Interval, RequirementRule } from '@strutbook/domain/due/requirement.js';
 import { REBASE } from '@strutbook/domain/due/rebase.js';
-import type { Tx } from '../../platform/database/database.js';
-import type { Requirement } from '../../platform/database/generated/client.js';
+import type { DueEvent, Interval, RequirementRule } from '@strutbook/domain/due/requirement.js';
+import type { Tx } from '../../../platform/database/database.js';
+import type { Requirement } from '../../../platform/database/generated/client.js';
 import { storedRule } from './stored-rule.js';
 
 /** When a requirement is to be met, as its row says. Total. */

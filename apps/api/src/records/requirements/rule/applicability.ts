@@ -1,7 +1,7 @@
 import { inSerialRange } from '@strutbook/domain/due/serial-range.js';
-import type { Requirement } from '../../platform/database/generated/client.js';
-import { type Reason, reasonOf } from './reasons.js';
-import type { Subject } from './subjects.js';
+import type { Requirement } from '../../../platform/database/generated/client.js';
+import { type Reason, reasonOf } from '../reasons.js';
+import type { Subject } from '../subjects.js';
 
 /** Whether a requirement follows things of this kind at all. Total. */
 export function follows(row: Requirement, subject: Subject): boolean {
@@ -14,7 +14,8 @@ export function follows(row: Requirement, subject: Subject): boolean {
     case 'engine':
       return (
         subject.kind === 'component' &&
-        (subject.componentKind === 'engine' || (row.engineModelId !== null && subject.componentKind === 'apu'))
+        (subject.componentKind === 'engine' ||
+          (row.engineModelId !== null && subject.componentKind === 'apu'))
       );
     default:
       return subject.kind === 'component';
@@ -27,7 +28,8 @@ export function ofAnother(row: Requirement, subject: Subject): Reason | null {
     return row.airframeTypeId === null || row.airframeTypeId === subject.airframeTypeId
       ? null
       : reasonOf('OTHER_TYPE');
-  if (row.anchor === 'part') return row.partNumber === subject.partNumber ? null : reasonOf('OTHER_PART_NUMBER');
+  if (row.anchor === 'part')
+    return row.partNumber === subject.partNumber ? null : reasonOf('OTHER_PART_NUMBER');
   return row.engineModelId === null || row.engineModelId === subject.engineModelId
     ? null
     : reasonOf('OTHER_MODEL');
