@@ -194,6 +194,9 @@ LANGUAGE plpgsql STABLE AS $$
 DECLARE
   v_passed jsonb;
 BEGIN
+  WITH clock AS MATERIALIZED (
+    SELECT * FROM clock_now WHERE operator_id = p_operator AND airframe_id = p_airframe
+  )
   SELECT jsonb_agg(jsonb_build_object('componentId', d.component_id, 'airframeId', d.airframe_id, 'positionId', d.position_id,
            'requirementId', d.requirement_id, 'engineId', d.engine_id,
            'dimension', CASE reading.dimension WHEN 'flights' THEN 'cycles' ELSE reading.dimension END,
@@ -202,10 +205,10 @@ BEGIN
     FROM (
       SELECT n.carrier_id, 'minutes' AS dimension, NULL::uuid AS rule_id, n.minutes AS now, p_counts.minutes AS added,
              1 AS denominator
-        FROM clock_now n WHERE n.operator_id = p_operator AND n.airframe_id = p_airframe
+        FROM clock n
       UNION ALL
       SELECT n.carrier_id, 'flights', NULL::uuid, n.flights, p_counts.flights, 1
-        FROM clock_now n WHERE n.operator_id = p_operator AND n.airframe_id = p_airframe
+        FROM clock n
       UNION ALL
       SELECT n.carrier_id, 'cycles', r.id,
              r.per_flight * n.flights + r.per_landing * n.landings + r.per_touch_and_go * n.touch_and_goes
@@ -214,11 +217,11 @@ BEGIN
                + r.per_touch_and_go * p_counts.touch_and_goes + r.per_start * p_counts.starts
                + r.per_aborted_take_off * p_counts.aborted_take_offs,
              r.denominator
-        FROM clock_now n
+        FROM clock n
         JOIN airframe f ON f.operator_id = p_operator AND f.id = p_airframe
         JOIN cycle_rule r ON r.operator_id = p_operator
          AND (r.airframe_type_id IS NULL OR r.airframe_type_id = f.airframe_type_id)
-       WHERE n.operator_id = p_operator AND n.airframe_id = p_airframe AND n.kind = 'position'
+       WHERE n.kind = 'position'
     ) AS reading
     CROSS JOIN LATERAL (
       SELECT p.* FROM due_point p
