@@ -10,7 +10,6 @@ import { release } from '../signing/release-desk.js';
 import { counted } from './counting.js';
 import { openWork } from './open-work.js';
 import { plannedFlying } from './planning.js';
-import { metRequirement } from './requirements.js';
 import { metRequirement, returned } from './requirements.js';
 
 /** One operator's records with something of every kind in them, and the ids of it all. */
