@@ -18,6 +18,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/accomplishments/{id}/correct": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Voids an accomplishment and records what it should have said, in one act; what is due follows. */
+        post: operations["accomplishmentsCorrect"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/accomplishments/{id}/void": {
         parameters: {
             query?: never;
@@ -158,6 +175,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/airframes/{id}/occurrences": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The events of an airframe that no other record tells, the latest first; voided ones are marked. */
+        get: operations["occurrencesList"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/airframes/{id}/openings": {
         parameters: {
             query?: never;
@@ -273,6 +307,40 @@ export interface paths {
         get: operations["heldRequirementsOnAirframe"];
         put?: never;
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/assessments": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Records whether a revision of a requirement applies to one subject, to a type or model, or to all it may be for. */
+        post: operations["assessmentsAdd"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/assessments/{id}/void": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Voids an assessment that was recorded wrongly. */
+        post: operations["assessmentsVoid"];
         delete?: never;
         options?: never;
         head?: never;
@@ -1107,6 +1175,40 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/occurrences": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Records an event of an airframe, such as its return to the main base; what is due at it follows. */
+        post: operations["occurrencesAdd"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/occurrences/{id}/void": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Voids an event that was recorded wrongly. */
+        post: operations["occurrencesVoid"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/openings": {
         parameters: {
             query?: never;
@@ -1899,6 +2001,40 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/variations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Records an approved variation of what is due now of a requirement on one subject: one time, within what is permitted. */
+        post: operations["variationsAdd"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/variations/{id}/void": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Voids a variation that was recorded wrongly, or withdrawn. */
+        post: operations["variationsVoid"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/health/live": {
         parameters: {
             query?: never;
@@ -1965,9 +2101,13 @@ export interface components {
             at: string;
             code: string;
             componentId: string | null;
+            /** @description The accomplishment that was voided for this one. */
+            correctsId: string | null;
             cycles: components["schemas"]["CyclesDto"] | null;
             evidence: string;
             id: string;
+            /** @description How it was complied with; null where nothing is said. */
+            method: string | null;
             /** @description Minutes since new as the papers say; null: what the records here say at that instant. */
             minutes: number | null;
             /** @description The calendar day it counts from. */
@@ -2071,6 +2211,12 @@ export interface components {
             /** @description Why it is amended. */
             reason: string;
         };
+        AmountsDto: {
+            cycles: number | null;
+            days: number | null;
+            minutes: number | null;
+            months: number | null;
+        };
         AskedRateDto: {
             /** @description The days the amounts are of. */
             days: number;
@@ -2084,6 +2230,38 @@ export interface components {
         AskedReadinessDto: {
             flights?: components["schemas"]["NewPlannedFlightDto"][];
             rate?: components["schemas"]["AskedRateDto"];
+        };
+        AssessmentDto: {
+            airframeId: string | null;
+            airframeTypeId: string | null;
+            applicable: boolean;
+            assessedBy: string;
+            componentId: string | null;
+            engineModelId: string | null;
+            id: string;
+            /** @description How it is to be complied with. */
+            method: string | null;
+            on: string;
+            positionId: string | null;
+            /** @description Why it does not apply, or what it applies by. */
+            reason: string | null;
+            reference: string;
+            requirementId: string;
+            /** @description The revision that was assessed. */
+            revision: string;
+            /** @description What it was assessed for, in words. */
+            subject: string;
+            voided: boolean;
+            voidReason: string | null;
+        };
+        AssessmentStatusDto: {
+            applicable: boolean;
+            assessedBy: string;
+            id: string;
+            method: string | null;
+            on: string;
+            reason: string | null;
+            reference: string;
         };
         AuthorisationDto: {
             /** @description Maker and designation of that type. */
@@ -2471,6 +2649,23 @@ export interface components {
             /** @description Spans flown over a limit that show by it, or are longer by it; also of what was removed or done since. */
             overruns: components["schemas"]["OverrunDto"][];
         };
+        CorrectedAccomplishmentDto: {
+            /** @description When it was met. Old papers name a day alone: give `on` then. */
+            at?: string | null;
+            /** @description What cycles are counted in; 1 unless told. */
+            cycleDenominator?: number;
+            /** @description Cycles since new as the papers say, in units of 1 / cycleDenominator. */
+            cycles?: number | null;
+            /** @description The papers that prove it. */
+            evidence: string;
+            /** @description How it was complied with, where there is a choice. */
+            method?: string | null;
+            /** @description Minutes since new as the papers say; left out, what the records here say at that instant. */
+            minutes?: number | null;
+            /** @description The day it was met, where the minute is not known; counters not given are read at its beginning. */
+            on?: string | null;
+            reason: string;
+        };
         CorrectFlightDto: {
             flight: components["schemas"]["NewFlightDto"];
             reason: string;
@@ -2652,12 +2847,25 @@ export interface components {
             dueAt: number | null;
             /** @description The last day it is good through; null for minutes and cycles. */
             dueOn: string | null;
+            /** @description From here on it may be met without planned times shifting: minutes or cycles since new; null for days and months. */
+            earliestAt: number | null;
+            earliestOn: string | null;
+            /** @description Whether it is the one that governs. */
+            governs: boolean;
             /** @description What is granted: minutes, cycles, days or months. */
             interval: number;
+            /** @description Whether it is of an outer bound, which governs as soon as it comes. */
+            isBound: boolean;
+            /** @description The end of what is granted past it, by its window or an approved variation; the due itself where nothing is. */
+            latestAt: number | null;
+            latestOn: string | null;
             /** @description Whole minutes, cycles or days left; below zero it is past. */
             remaining: number;
             /** @enum {string} */
             status: "closed" | "in-tolerance" | "later" | "not-applicable" | "not-verified" | "over" | "planned" | "soon";
+            /** @description The farthest that a variation may be approved for; the due itself where none may. */
+            variableAt: number | null;
+            variableOn: string | null;
         };
         DocumentBegunDto: {
             jobId: string;
@@ -2681,8 +2889,12 @@ export interface components {
             dueOn: string | null;
             /** @description What is granted: minutes, cycles, days or months. */
             interval: number;
+            /** @description Whether it is of an outer bound, which governs as soon as it comes. */
+            isBound: boolean;
             /** @description Whole minutes, cycles or days left; below zero they are past. */
             remaining: number;
+            /** @description The same until the end of what the requirement grants past it: its window, or an approved variation. */
+            untilLatest: number;
         };
         DuePageDto: {
             /** @description Send it as `after` for the next page; null after the last. */
@@ -2698,7 +2910,7 @@ export interface components {
             combine: "first" | "last";
             id: string;
             /** @enum {string} */
-            kind: "bulletin" | "check" | "directive" | "discard" | "inspection" | "overhaul";
+            kind: "airworthiness-limitation" | "bulletin" | "check" | "directive" | "discard" | "inspection" | "overhaul";
             title: string;
         };
         DueRowDto: {
@@ -2786,6 +2998,12 @@ export interface components {
             minutes: number;
             starts: number;
             touchAndGoes: number;
+        };
+        EventStatusDto: {
+            /** @description The day on which it happened and it was not met: it is over. Null: it did not happen yet. */
+            happenedOn: string | null;
+            /** @enum {string} */
+            kind: "installation" | "main-base-return" | "removal" | "shop-visit";
         };
         ExceptionWithinDto: {
             flightId: string;
@@ -2975,8 +3193,37 @@ export interface components {
         GrantedDto: {
             cycles: number | null;
             days: number | null;
+            /**
+             * @description Due when this happens next; null: at no event.
+             * @enum {string|null}
+             */
+            event: "installation" | "main-base-return" | "removal" | "shop-visit" | null;
             minutes: number | null;
             months: number | null;
+            /** @description Governs as soon as it comes, from the same point. */
+            notToExceed: components["schemas"]["AmountsDto"] | null;
+        };
+        GrantedTierDto: {
+            atMost: number | null;
+            atMostDays: number | null;
+            percent: number | null;
+            upTo: number | null;
+        };
+        GrantedTiersDto: {
+            cycles: components["schemas"]["GrantedTierDto"][];
+            days: components["schemas"]["GrantedTierDto"][];
+            minutes: components["schemas"]["GrantedTierDto"][];
+            months: components["schemas"]["GrantedTierDto"][];
+        };
+        GrantedWindowDto: {
+            early: components["schemas"]["GrantedTiersDto"];
+            late: components["schemas"]["GrantedTiersDto"];
+        };
+        GrantsDto: {
+            cycles?: components["schemas"]["TierDto"][];
+            days?: components["schemas"]["TierDto"][];
+            minutes?: components["schemas"]["TierDto"][];
+            months?: components["schemas"]["TierDto"][];
         };
         GroundRunAnswerDto: {
             consequences: components["schemas"]["ConsequencesDto"];
@@ -3214,6 +3461,7 @@ export interface components {
         LastDoneDto: {
             evidence: string;
             id: string;
+            method: string | null;
             on: string;
         };
         LeakCheckCaptureDto: {
@@ -3468,6 +3716,10 @@ export interface components {
             /** @description The step it is about; null where it is about the whole package. */
             stepId: string | null;
         };
+        LinkedRequirementDto: {
+            code: string;
+            id: string;
+        };
         LocationDto: {
             id: string;
             /** @enum {string} */
@@ -3542,6 +3794,8 @@ export interface components {
             cycles?: number | null;
             /** @description The papers that prove it. */
             evidence: string;
+            /** @description How it was complied with, where there is a choice. */
+            method?: string | null;
             /** @description Minutes since new as the papers say; left out, what the records here say at that instant. */
             minutes?: number | null;
             /** @description The day it was met, where the minute is not known; counters not given are read at its beginning. */
@@ -3568,6 +3822,37 @@ export interface components {
             designation: string;
             maker: string;
             positions: components["schemas"]["TypePositionDto"][];
+        };
+        NewAssessmentDto: {
+            /**
+             * Format: uuid
+             * @description What it was assessed for: at most one of the five; none is everything it may be for.
+             */
+            airframeId?: string | null;
+            /** Format: uuid */
+            airframeTypeId?: string | null;
+            applicable: boolean;
+            /** @description Who assessed it. */
+            assessedBy: string;
+            /** Format: uuid */
+            componentId?: string | null;
+            /** Format: uuid */
+            engineModelId?: string | null;
+            /** @description How it is to be complied with, where there is a choice. */
+            method?: string | null;
+            /** @description The day of the assessment. */
+            on: string;
+            /** Format: uuid */
+            positionId?: string | null;
+            /** @description Why; asked for where it does not apply. */
+            reason?: string | null;
+            /** @description The paper on which it is found. */
+            reference: string;
+            /**
+             * Format: uuid
+             * @description The revision that was assessed; a new one needs its own.
+             */
+            requirementId: string;
         };
         NewAuthorisationDto: {
             /**
@@ -3843,6 +4128,15 @@ export interface components {
             requirement: string | null;
             serialNumber: string;
         };
+        NewOccurrenceDto: {
+            /** Format: uuid */
+            airframeId: string;
+            at: string;
+            /** @description The papers that show it, such as the log page. */
+            evidence: string;
+            /** @enum {string} */
+            kind: "main-base-return";
+        };
         NewOpeningDto: {
             /** Format: uuid */
             airframeId?: string;
@@ -4047,7 +4341,12 @@ export interface components {
              * @description What the first time counts from.
              * @enum {string}
              */
-            countedFrom: "date" | "installation" | "new" | "overhaul";
+            countedFrom: "accomplishment" | "date" | "effective" | "installation" | "new" | "overhaul" | "shop-visit";
+            /**
+             * @description What counts that was done before: nothing, by earlier revisions of its code (unless told), or by what it supersedes too.
+             * @enum {string}
+             */
+            credit?: "none" | "revisions" | "superseded";
             document: string;
             /** @description From this day on the revision is effective; the newest of a code counts. */
             effectiveOn: string;
@@ -4058,23 +4357,51 @@ export interface components {
             engineModelId?: string | null;
             /** @description The date it counts from, where it counts from a date. */
             fromOn?: string | null;
+            /** @description Where its own text grants the window or variation: asked of a directive and an airworthiness limitation. */
+            grantedBy?: string | null;
             /** @enum {string} */
-            kind: "bulletin" | "check" | "directive" | "discard" | "inspection" | "overhaul";
+            kind: "airworthiness-limitation" | "bulletin" | "check" | "directive" | "discard" | "inspection" | "overhaul";
+            /** @description A bulletin whose applicability must be assessed, as a directive's must. */
+            mandatory?: boolean;
             /**
              * @description Whether months go to the same day (unless told), or to the month's end.
              * @enum {string}
              */
             monthRule?: "month-end" | "same-day";
+            /** @description Only for those on which all of these codes are accomplished. */
+            onlyWith?: string[];
             /** @description For a part: its part number. */
             partNumber?: string | null;
             /** @description At one position alone, 0 for the auxiliary power unit; for a position. */
             positionNumber?: number | null;
+            /** @description From where the next is counted after an accomplishment. */
+            rebase?: components["schemas"]["RebaseDto"] | null;
             /** @description When it is due again; left out, it is met once. */
-            repeat?: components["schemas"]["IntervalDto"] | null;
+            repeat?: components["schemas"]["PhaseDto"] | null;
             revision: string;
+            /** @description The first serial number it is for; left out, all up to the last. */
+            serialFrom?: string | null;
+            /** @description The last serial number it is for; left out, all from the first on. */
+            serialTo?: string | null;
+            /**
+             * Format: uuid
+             * @description The requirement of another code that it takes the place of.
+             */
+            supersedesId?: string | null;
+            /**
+             * Format: uuid
+             * @description The requirement of another code that it ends, where it is accomplished.
+             */
+            terminatesId?: string | null;
             /** @description When it is due for the first time; left out, after the repeat. */
-            threshold?: components["schemas"]["IntervalDto"] | null;
+            threshold?: components["schemas"]["PhaseDto"] | null;
             title: string;
+            /** @description Not for those on which one of these codes is accomplished. */
+            unlessWith?: string[];
+            /** @description How far one due may be varied by an approval, one time; not at all unless told. */
+            variation?: components["schemas"]["GrantsDto"] | null;
+            /** @description How far planned times hold around each due; nothing unless told. */
+            window?: components["schemas"]["WindowDto"] | null;
         };
         NewResetDto: {
             /** @description The instant it was; or `boundary`. */
@@ -4144,6 +4471,36 @@ export interface components {
             to?: string;
             toBoundary?: components["schemas"]["BoundaryDto"];
         };
+        NewVariationDto: {
+            /**
+             * Format: uuid
+             * @description The last accomplishment that was seen, before what is due; left out, whichever is the last.
+             */
+            accomplishmentId?: string | null;
+            /**
+             * Format: uuid
+             * @description What it is for: exactly one of the three.
+             */
+            airframeId?: string | null;
+            approvedBy: string;
+            /** Format: uuid */
+            componentId?: string | null;
+            cycles?: number | null;
+            /** @description Days past the day it is due on, whether that is counted in days or months. */
+            days?: number | null;
+            /** @description Whole minutes past the due. */
+            minutes?: number | null;
+            /** @description The day of the approval. */
+            on: string;
+            /** Format: uuid */
+            positionId?: string | null;
+            /** @description What could not be foreseen. */
+            reason: string;
+            /** @description The paper by which it is approved. */
+            reference: string;
+            /** Format: uuid */
+            requirementId: string;
+        };
         ObjectionDto: {
             code: string;
             fix: string;
@@ -4158,6 +4515,16 @@ export interface components {
             kind: string;
             /** @description In words: the part and where it is. */
             label: string;
+        };
+        OccurrenceDto: {
+            airframeId: string;
+            at: string;
+            evidence: string;
+            id: string;
+            /** @enum {string} */
+            kind: "main-base-return";
+            voided: boolean;
+            voidReason: string | null;
         };
         OpenedByDto: {
             number: number;
@@ -4432,6 +4799,21 @@ export interface components {
             roles: string[];
             signInName: string;
             version: number;
+        };
+        PhaseDto: {
+            cycles?: number | null;
+            days?: number | null;
+            /**
+             * @description Due when this happens next; until then nothing is due by it.
+             * @enum {string|null}
+             */
+            event?: "installation" | "main-base-return" | "removal" | "shop-visit" | null;
+            /** @description Whole minutes in service. */
+            minutes?: number | null;
+            /** @description Calendar months. */
+            months?: number | null;
+            /** @description Not to be exceeded, from the same point: it governs as soon as it comes, whatever the rest combines. */
+            notToExceed?: components["schemas"]["IntervalDto"] | null;
         };
         PhotoCaptureDto: {
             /** @description Unique in its step. */
@@ -4732,6 +5114,38 @@ export interface components {
                 [key: string]: string;
             };
         };
+        RebasedDto: {
+            /** @enum {string} */
+            beyond: "from-done" | "from-due";
+            /** @enum {string} */
+            early: "from-done" | "from-due";
+            /** @enum {string} */
+            varied: "from-done" | "from-due";
+            /** @enum {string} */
+            within: "from-done" | "from-due";
+        };
+        RebaseDto: {
+            /**
+             * @description Past all that is granted; from what was done unless told.
+             * @enum {string}
+             */
+            beyond?: "from-done" | "from-due";
+            /**
+             * @description Early, before the window; from what was done unless told.
+             * @enum {string}
+             */
+            early?: "from-done" | "from-due";
+            /**
+             * @description Late under an approved variation; from what was due unless told.
+             * @enum {string}
+             */
+            varied?: "from-done" | "from-due";
+            /**
+             * @description Inside the window; from what was due unless told.
+             * @enum {string}
+             */
+            within?: "from-done" | "from-due";
+        };
         RecordedChangeDto: {
             at: string;
             consequences: components["schemas"]["ConsequencesDto"];
@@ -4884,35 +5298,63 @@ export interface components {
             /** @enum {string} */
             combine: "first" | "last";
             /** @enum {string} */
-            countedFrom: "date" | "installation" | "new" | "overhaul";
+            countedFrom: "accomplishment" | "date" | "effective" | "installation" | "new" | "overhaul" | "shop-visit";
+            /** @enum {string} */
+            credit: "none" | "revisions" | "superseded";
             document: string;
             effectiveOn: string;
             /** @description Maker and designation of the model. */
             engineModel: string | null;
             engineModelId: string | null;
             fromOn: string | null;
+            /** @description Where its own text grants the window or variation. */
+            grantedBy: string | null;
             id: string;
             /** @description Whether it is the newest revision of its code, and not voided. */
             inForce: boolean;
             /** @enum {string} */
-            kind: "bulletin" | "check" | "directive" | "discard" | "inspection" | "overhaul";
+            kind: "airworthiness-limitation" | "bulletin" | "check" | "directive" | "discard" | "inspection" | "overhaul";
+            mandatory: boolean;
             /** @enum {string} */
             monthRule: "month-end" | "same-day";
+            /** @description Whether its applicability must be assessed: of a directive, and of a mandatory bulletin. */
+            needsAssessment: boolean;
+            /** @description Only for those on which all of these codes are accomplished. */
+            onlyWith: string[];
             /** @description How many airframes, positions or components it is due on, or not verified. */
             open: number;
             partNumber: string | null;
             positionNumber: number | null;
+            rebase: components["schemas"]["RebasedDto"];
             /** @description Null: it is met once. */
             repeat: components["schemas"]["GrantedDto"] | null;
             revision: string;
+            serialFrom: string | null;
+            serialTo: string | null;
+            /** @description The requirement in force that takes the place of this code. */
+            supersededBy: components["schemas"]["LinkedRequirementDto"] | null;
+            /** @description The requirement of another code whose place it takes. */
+            supersedes: components["schemas"]["LinkedRequirementDto"] | null;
+            /** @description The requirement of another code that it ends, where it is accomplished. */
+            terminates: components["schemas"]["LinkedRequirementDto"] | null;
             /** @description Null: the first time is due after the repeat. */
             threshold: components["schemas"]["GrantedDto"] | null;
             title: string;
+            /** @description Not for those on which one of these codes is accomplished. */
+            unlessWith: string[];
+            /** @description How far one due may be varied by an approval; null: not at all. */
+            variation: components["schemas"]["GrantedTiersDto"] | null;
             voided: boolean;
             voidReason: string | null;
+            /** @description Null: planned times shift with every accomplishment. */
+            window: components["schemas"]["GrantedWindowDto"] | null;
         };
         RequirementStatusDto: {
             airframeId: string | null;
+            /** @description The assessment that holds here; null: it was never assessed. */
+            assessment: components["schemas"]["AssessmentStatusDto"] | null;
+            /** @description What closed it: what took its place, or ended it by being accomplished. */
+            closedBy: components["schemas"]["LinkedRequirementDto"] | null;
             code: string;
             /** @enum {string} */
             combine: "first" | "last";
@@ -4924,18 +5366,24 @@ export interface components {
             counting: "repeat" | "threshold" | null;
             document: string;
             dues: components["schemas"]["DimensionStatusDto"][];
+            /** @description The event at which it is due; null where it is at none, or nothing is due. */
+            event: components["schemas"]["EventStatusDto"] | null;
             /**
-             * @description The dimension that governs; null where none can be told.
+             * @description The dimension that governs; null where none can be told, or its event does.
              * @enum {string|null}
              */
             governing: "cycles" | "days" | "minutes" | "months" | null;
             kind: string;
             lastDone: components["schemas"]["LastDoneDto"] | null;
+            /** @description Whether its applicability must be assessed. */
+            needsAssessment: boolean;
             positionId: string | null;
             /** @description The day on which it is reached at the average use of the last 90 days; a forecast, never a limit. */
             projectedOn: string | null;
-            /** @description Why it is not verified or not applicable. */
+            /** @description Why it is not verified, not applicable or closed by another. */
             reason: string | null;
+            /** @description The codes of those reasons, such as NEVER_ASSESSED, SERIAL_OUTSIDE or SUPERSEDED. */
+            reasonCodes: string[];
             requirementId: string;
             revision: string;
             /** @enum {string} */
@@ -4943,13 +5391,20 @@ export interface components {
             /** @description What it is held against, in words. */
             subject: string;
             title: string;
+            variation: components["schemas"]["VariationStatusDto"] | null;
         };
         RequirementViewDto: {
             /** @description Of all revisions of its code, the latest first. */
             accomplishments: components["schemas"]["AccomplishmentDto"][];
+            /** @description Of all revisions of its code, the latest first. */
+            assessments: components["schemas"]["AssessmentDto"][];
             requirement: components["schemas"]["RequirementDto"];
+            /** @description All revisions of its code, the newest first. */
+            revisions: components["schemas"]["RequirementDto"][];
             /** @description The most pressing first; none unless it is in force. */
             statuses: components["schemas"]["RequirementStatusDto"][];
+            /** @description Of all revisions of its code, the latest first. */
+            variations: components["schemas"]["VariationDto"][];
         };
         ResetDto: {
             at: string;
@@ -5314,6 +5769,16 @@ export interface components {
             kind: "text";
             text: string;
         };
+        TierDto: {
+            /** @description Minutes, cycles, days or calendar months, as the dimension counts. */
+            atMost?: number | null;
+            /** @description Of months alone: days at most. */
+            atMostDays?: number | null;
+            /** @description Whole hundredths of the interval. */
+            percent?: number | null;
+            /** @description The longest interval it is for; left out, any. */
+            upTo?: number | null;
+        };
         TightestPartDto: {
             componentId: string;
             description: string;
@@ -5498,6 +5963,37 @@ export interface components {
             /** @description The signer's sign-in name, when it is another person at the same tablet. */
             signInName?: string;
         };
+        VariationDto: {
+            /** @description The due it is for is the one after this accomplishment; null: the first. */
+            accomplishmentId: string | null;
+            airframeId: string | null;
+            approvedBy: string;
+            componentId: string | null;
+            cycles: number | null;
+            /** @description Days past the day it was due on. */
+            days: number | null;
+            id: string;
+            minutes: number | null;
+            on: string;
+            positionId: string | null;
+            reason: string;
+            reference: string;
+            requirementId: string;
+            /** @description What it is for, in words. */
+            subject: string;
+            voided: boolean;
+            voidReason: string | null;
+        };
+        VariationStatusDto: {
+            approvedBy: string;
+            cycles: number | null;
+            /** @description Days past the day it is due on. */
+            days: number | null;
+            id: string;
+            minutes: number | null;
+            on: string;
+            reference: string;
+        };
         VoidAuthorisationDto: {
             reason: string;
         };
@@ -5563,6 +6059,10 @@ export interface components {
             title: string;
             /** @enum {string} */
             why: "rejected" | "to-do" | "to-inspect";
+        };
+        WindowDto: {
+            early?: components["schemas"]["GrantsDto"] | null;
+            late?: components["schemas"]["GrantsDto"] | null;
         };
         WithdrawPackageDto: {
             reason: string;
@@ -5645,6 +6145,35 @@ export interface operations {
         requestBody: {
             content: {
                 "application/json": components["schemas"]["NewAccomplishmentDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AccomplishmentDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    accomplishmentsCorrect: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["CorrectedAccomplishmentDto"];
             };
         };
         responses: {
@@ -5974,6 +6503,28 @@ export interface operations {
             default: components["responses"]["Problem"];
         };
     };
+    occurrencesList: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OccurrenceDto"][];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
     openingsOfAirframe: {
         parameters: {
             query?: never;
@@ -6173,7 +6724,10 @@ export interface operations {
     };
     heldRequirementsOnAirframe: {
         parameters: {
-            query?: never;
+            query?: {
+                /** @description With all that does not apply, of another type, model or part number too. */
+                notApplicable?: "false" | "true";
+            };
             header?: never;
             path: {
                 id: string;
@@ -6188,6 +6742,62 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["RequirementStatusDto"][];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    assessmentsAdd: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewAssessmentDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AssessmentDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    assessmentsVoid: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["VoidRequirementDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["AssessmentDto"];
                 };
             };
             default: components["responses"]["Problem"];
@@ -6705,7 +7315,10 @@ export interface operations {
     };
     heldRequirementsOnComponent: {
         parameters: {
-            query?: never;
+            query?: {
+                /** @description With all that does not apply, of another type, model or part number too. */
+                notApplicable?: "false" | "true";
+            };
             header?: never;
             path: {
                 id: string;
@@ -7664,6 +8277,62 @@ export interface operations {
             default: components["responses"]["Problem"];
         };
     };
+    occurrencesAdd: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewOccurrenceDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OccurrenceDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    occurrencesVoid: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["VoidRequirementDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["OccurrenceDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
     openingsAdd: {
         parameters: {
             query?: never;
@@ -8352,7 +9021,10 @@ export interface operations {
     };
     requirementsGet: {
         parameters: {
-            query?: never;
+            query?: {
+                /** @description With all that does not apply, of another type, model or part number too. */
+                notApplicable?: "false" | "true";
+            };
             header?: never;
             path: {
                 id: string;
@@ -9121,6 +9793,62 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["AirframeBalanceDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    variationsAdd: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewVariationDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["VariationDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    variationsVoid: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["VoidRequirementDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["VariationDto"];
                 };
             };
             default: components["responses"]["Problem"];
