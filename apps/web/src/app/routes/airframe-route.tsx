@@ -1,4 +1,5 @@
 import { useParams, useSearch } from '@tanstack/react-router';
+import { FlownOver } from '../../features/overruns/flown-over.js';
 import { AirframePage } from '../../features/positions/airframe-page.js';
 import { RequirementsPanel } from '../../features/register/requirements/requirements-panel.js';
 
@@ -9,7 +10,12 @@ export function AirframeRoute() {
   return (
     <>
       <AirframePage />
-      {at === undefined && <RequirementsPanel key={airframeId} on={{ kind: 'airframe', id: airframeId }} />}
+      {at === undefined && (
+        <>
+          <FlownOver key={`over ${airframeId}`} of={{ kind: 'airframe', id: airframeId }} />
+          <RequirementsPanel key={airframeId} on={{ kind: 'airframe', id: airframeId }} />
+        </>
+      )}
     </>
   );
 }

@@ -1,5 +1,6 @@
 import { useParams, useSearch } from '@tanstack/react-router';
 import { ComponentPage } from '../../features/component/component-page.js';
+import { FlownOver } from '../../features/overruns/flown-over.js';
 import { RequirementsPanel } from '../../features/register/requirements/requirements-panel.js';
 
 /** A component with, as it is now, what is held against it and all in it. */
@@ -10,7 +11,10 @@ export function ComponentRoute() {
     <>
       <ComponentPage />
       {at === undefined && (
-        <RequirementsPanel key={componentId} on={{ kind: 'component', id: componentId }} />
+        <>
+          <FlownOver key={`over ${componentId}`} of={{ kind: 'component', id: componentId }} />
+          <RequirementsPanel key={componentId} on={{ kind: 'component', id: componentId }} />
+        </>
       )}
     </>
   );

@@ -36,6 +36,36 @@ const lifeStatus = createRoute({
   ),
 });
 
+type Moment = { at?: string; page?: string; beforeFirst?: string; afterLast?: string; airframeId?: string };
+
+const momentIn = (search: Readonly<Record<string, unknown>>): Moment => ({
+  ...optionalWord(search, 'at'),
+  ...optionalWord(search, 'page'),
+  ...optionalWord(search, 'beforeFirst'),
+  ...optionalWord(search, 'afterLast'),
+  ...optionalWord(search, 'airframeId'),
+});
+
+const counters = createRoute({
+  getParentRoute: () => signedIn,
+  path: '/components/$componentId/counters',
+  validateSearch: (search): Moment & { basis?: string } => ({
+    ...momentIn(search),
+    ...optionalWord(search, 'basis'),
+  }),
+  component: lazyRouteComponent(() => import('../../features/counters/counters-page.js'), 'CountersPage'),
+});
+
+const airframeCounters = createRoute({
+  getParentRoute: () => signedIn,
+  path: '/positions/$airframeId/counters',
+  validateSearch: momentIn,
+  component: lazyRouteComponent(
+    () => import('../../features/counters/airframe-counters-page.js'),
+    'AirframeCountersPage',
+  ),
+});
+
 const due = createRoute({
   getParentRoute: () => signedIn,
   path: '/due',
@@ -44,4 +74,12 @@ const due = createRoute({
 });
 
 /** What stands where, and what falls due. */
-export const powerplantRoutes = [positions, airframe, component, lifeStatus, due] as const;
+export const powerplantRoutes = [
+  positions,
+  airframe,
+  airframeCounters,
+  component,
+  counters,
+  lifeStatus,
+  due,
+] as const;

@@ -99,7 +99,14 @@ export function Identity({ component }: { readonly component: ComponentView }) {
   );
 }
 
-function Since({ since, counters }: { readonly since: string; readonly counters: Counters | null }) {
+interface SinceProps {
+  readonly since: string;
+  readonly counters: Counters | null;
+  /** Where the sum behind it stands. */
+  readonly how: string;
+}
+
+function Since({ since, counters, how }: SinceProps) {
   if (counters === null) return null;
   return (
     <div className="since">
@@ -108,24 +115,29 @@ function Since({ since, counters }: { readonly since: string; readonly counters:
         minutes={counters.minutes}
         cycles={counters.cycles === null ? null : exactCycles(counters.cycles)}
       />
+      <RouteLink href={how}>
+        How we got this<span className="visually-hidden">: {since.toLowerCase()}</span>
+      </RouteLink>
     </div>
   );
 }
 
 /** Hours and cycles since each beginning that is on record. */
-export function CountersSince({ component }: { readonly component: ComponentView }) {
+export function CountersSince({ component, at }: WhereProps) {
   const { sinceNew, sinceOverhaul, sinceShopVisit, sinceRepair, sinceInstalled } = component.counters;
+  const how = (basis: string) =>
+    `/components/${component.id}/counters?basis=${basis}${at === undefined ? '' : `&at=${at}`}`;
   return (
     <section className="stack" aria-labelledby="counters">
       <h2 id="counters" className="section-heading">
         Hours and cycles
       </h2>
       <div className="sinces">
-        <Since since="Since new" counters={sinceNew} />
-        <Since since="Since overhaul" counters={sinceOverhaul} />
-        <Since since="Since shop visit" counters={sinceShopVisit} />
-        <Since since="Since repair" counters={sinceRepair} />
-        <Since since="Since installation" counters={sinceInstalled} />
+        <Since since="Since new" counters={sinceNew} how={how('new')} />
+        <Since since="Since overhaul" counters={sinceOverhaul} how={how('overhaul')} />
+        <Since since="Since shop visit" counters={sinceShopVisit} how={how('shop-visit')} />
+        <Since since="Since repair" counters={sinceRepair} how={how('repair')} />
+        <Since since="Since installation" counters={sinceInstalled} how={how('installation')} />
       </div>
       {!component.verified && (
         <p>

@@ -161,7 +161,7 @@ export function ComponentPage() {
         {(found) => (
           <>
             <Identity component={found} />
-            <CountersSince component={found} />
+            <CountersSince component={found} at={at} />
             <OwnLife component={found} />
             <Gaps component={found} />
             <Sections component={found} named={`${title.toLowerCase()} ${found.serialNumber}`} />

@@ -59,6 +59,9 @@ export function AirframePage() {
               {mayLog && (
                 <ActionLink href={`/changes/new?airframe=${airframeId}`}>Log a past change</ActionLink>
               )}
+              <ActionLink href={`/positions/${airframeId}/counters${at === undefined ? '' : `?at=${at}`}`}>
+                Counters
+              </ActionLink>
               <ActionLink href={`/work?airframe=${airframeId}`}>Work</ActionLink>
               <ActionLink href={`/flights?airframe=${airframeId}`}>Flights</ActionLink>
               <ActionLink href={`/history/airframes/${airframeId}`}>History</ActionLink>
