@@ -42,12 +42,18 @@ function readings({
   package: pack,
   release,
 }: Ids): NamingRequest[] {
-  const ofAirframe = ['', '/flights', '/history', '/openings', '/positions'];
-  const ofComponent = ['', '/facts', '/history', '/life-status', '/life-status.csv', '/places'];
+  const ofAirframe = ['', '/counters', '/flights', '/history', '/openings', '/overruns', '/positions'];
+  const ofComponent = [
+    ...['', '/counters', '/facts', '/history', '/life-status', '/life-status.csv', '/overruns', '/places'],
+  ];
   return [
     ...ofAirframe.map((view) => get(`/api/airframes/{id}${view}`, airframe)),
     ...ofComponent.map((view) => get(`/api/components/{id}${view}`, component)),
     get('/api/trial-balance/airframes/{id}', airframe),
+    {
+      route: 'GET /api/counter-flights',
+      path: `/api/counter-flights?carrierId=${airframe}&from=2025-01-01T00:00Z`,
+    },
     get('/api/documents/{id}', document),
     get('/api/imports/{id}', file),
     get('/api/imports/{id}/errors.csv', file),

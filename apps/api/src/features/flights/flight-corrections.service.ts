@@ -9,7 +9,8 @@ import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
 import { Consequences } from '../../records/consequences/consequences.js';
 import { Projections } from '../../records/due-points/projections.js';
 import { Journal } from '../../records/journal/journal.js';
-import { followPage, staysByPage } from '../../records/stays/follow-page.js';
+import { componentsByPage, followFacts } from '../../records/stays/follow-facts.js';
+import { followPage, type MovedPage, staysByPage } from '../../records/stays/follow-page.js';
 import { lockForStays } from '../../records/stays/stay-facts.js';
 import { BoundaryInFlight } from './boundary-in-flight.js';
 import type { CorrectFlightDto } from './flight.dto.js';
@@ -94,7 +95,7 @@ export class FlightCorrectionsService {
         const number = await this.journal.number(tx);
         await voidFlight(tx, operatorId, { id, number, reason });
         // Before the flight is entered again: it must not find the boundary where the wrong one left it.
-        const moved = await followPage(tx, operatorId, {
+        const page: MovedPage = {
           airframeId,
           page: wrong.logPage,
           before: wrong.landingAt,
@@ -102,7 +103,9 @@ export class FlightCorrectionsService {
           pageNow: flight.logPage,
           number,
           reason,
-        });
+        };
+        const facts = await followFacts(tx, operatorId, page);
+        const moved = [...new Set([...(await followPage(tx, operatorId, page)), ...facts])];
         const logged = await this.log.within(tx, actor, act, {
           airframeId,
           flight,
@@ -162,7 +165,9 @@ async function refuseFollowers(
   operatorId: number,
   { airframeId, logPage, landingAt }: LockedFlight,
 ): Promise<void> {
-  const followers = await staysByPage(tx, operatorId, { airframeId, page: logPage, before: landingAt });
+  const page = { airframeId, page: logPage, before: landingAt };
+  const moved = await staysByPage(tx, operatorId, page);
+  const followers = moved.length > 0 ? moved : await componentsByPage(tx, operatorId, page);
   if (followers.length === 0) return;
   const rows = await tx.component.findMany({
     where: { operatorId, id: { in: followers } },
@@ -172,10 +177,11 @@ async function refuseFollowers(
     .map((row) => row.serialNumber)
     .sort()
     .join(', ');
+  const what = moved.length > 0 ? `${serials} came or went` : `something of ${serials} began or ended`;
   refuse({
     code: 'REFUSED_BY_FACTS',
-    reason: `By log page ${logPage} it is told when ${serials} came or went; without the flight that moment would hang in the air.`,
-    fix: 'Correct the flight instead, so that the moment moves along, or void that stay first.',
+    reason: `By log page ${logPage} it is told when ${what}; without the flight that moment would hang in the air.`,
+    fix: `Correct the flight instead, so that the moment moves along, or void that ${moved.length > 0 ? 'stay' : 'record'} first.`,
   });
 }
 

@@ -49,7 +49,7 @@ export class Explanations {
     const uses = await this.use.of(tx, operatorId, [{ componentId, at }]);
     const openings = await tx.opening.findMany({
       where: { operatorId, componentId, voidedSeq: null, ...(at === null ? {} : { at: { lte: at } }) },
-      orderBy: { id: 'asc' },
+      orderBy: [{ rating: { code: 'asc' } }, { id: 'asc' }],
     });
     const resets = await resetsBehind(tx, operatorId, { componentId, at, openings });
     const piecesSince = await this.cutPieces(tx, operatorId, { componentId, at, uses });
