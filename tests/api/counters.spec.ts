@@ -149,7 +149,7 @@ describe('the counters of a module that two engines carried', () => {
       trace: 'stated',
     });
     expect(addends[2]).toMatchObject({
-      carrier: { label: 'ZZ-C01, Position 1' },
+      carrier: { label: 'ZZ-C01 position 1' },
       rule: { perTouchAndGo: 1, denominator: 2, source: 'CM-1 manual' },
       exceptions: [{ logPage: 'C2' }],
       ratingCode: 'A',

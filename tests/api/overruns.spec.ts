@@ -166,6 +166,7 @@ describe('a duty that was done late', () => {
     const { id } = done(
       await recordRequirement(desk.office.administrator, `D-${page}`, {
         ...{ anchor: 'part', partNumber: `K-SHORT-${page}`, repeat: { cycles: 2 }, countedFrom: 'new' },
+        effectiveOn: '2010-01-01',
       }),
     );
     const meet = async (after: number) =>

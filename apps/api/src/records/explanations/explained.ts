@@ -37,7 +37,7 @@ export interface RuleBehind {
 export interface CarrierBehind {
   readonly id: string;
   readonly kind: string;
-  /** In words: 'ZZ-101, left outboard'. */
+  /** In words: 'ZZ-101 position 1'. */
   readonly label: string;
   readonly airframeId: string | null;
   readonly positionId: string | null;

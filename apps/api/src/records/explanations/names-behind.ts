@@ -1,6 +1,7 @@
 import type { PieceOfUse } from '@strutbook/domain/usage/pieces-of-use.js';
 import type { Tx } from '../../platform/database/database.js';
 import { fromInstant } from '../../platform/http/instants.js';
+import { nameOfPosition } from '../requirements/package-requirements.js';
 import { POD_RULE } from '../usage/use-facts.js';
 import type { CarrierBehind, ExceptionWithin, RuleBehind } from './explained.js';
 
@@ -23,7 +24,7 @@ export async function namesBehind(
     where: { operatorId, id: { in: [...new Set(pieces.map((piece) => piece.carrierId))] } },
     include: {
       airframe: { select: { registration: true } },
-      position: { select: { id: true, number: true, label: true } },
+      position: { select: { id: true, number: true } },
       component: { select: { serialNumber: true } },
     },
   });
@@ -69,7 +70,7 @@ function carrierOf(row: {
   kind: string;
   airframeId: string | null;
   airframe: { registration: string } | null;
-  position: { id: string; number: number; label: string } | null;
+  position: { id: string; number: number } | null;
   component: { serialNumber: string } | null;
 }): CarrierBehind {
   const { id, kind, airframeId, airframe, position, component } = row;
@@ -77,7 +78,7 @@ function carrierOf(row: {
   return {
     id,
     kind,
-    label: position === null ? whole : `${whole}, ${position.label}`,
+    label: position === null ? whole : nameOfPosition(whole, position.number),
     airframeId,
     positionId: position?.id ?? null,
     positionNumber: position?.number ?? null,

@@ -16,6 +16,7 @@ import { runsOfSubjects, type SubjectRuns } from './subject-runs.js';
 /** A duty as it stood at the end of a time, with what that time was. */
 interface Hold {
   readonly standing: Standing;
+  /** From when on it counts: it was done then, or the revision was not effective before. */
   readonly from: Date | null;
   /** When it was done, or ended to count; null: it is due still. */
   readonly until: Date | null;
@@ -35,7 +36,7 @@ export async function overrunsOfDuties(
   if (now.length === 0) return [];
   const open = now
     .filter(isOver)
-    .map((standing): Hold => ({ standing, from: lastDone(standing), until: null }));
+    .map((standing): Hold => ({ standing, from: countsFrom(standing), until: null }));
   const past = await pastDuties(tx, operatorId, now, sources);
   const ended: Hold[] = [];
   for (const [moment, duties] of byMoment(past)) {
@@ -44,7 +45,7 @@ export async function overrunsOfDuties(
       const { subject, requirement } = standing;
       const isMeant = duties.some((duty) => duty.subject.id === subject.id && duty.code === requirement.code);
       if (isMeant && isOver(standing))
-        ended.push({ standing, from: lastDone(standing), until: new Date(moment) });
+        ended.push({ standing, from: countsFrom(standing), until: new Date(moment) });
     }
   }
   const holds = [...open, ...ended];
@@ -65,8 +66,19 @@ function isOver({ due }: Standing): boolean {
   return due.kind === 'open' && due.status === 'over';
 }
 
-function lastDone({ done }: Standing): Date | null {
-  return done.at(-1)?.at ?? null;
+function countsFrom({ requirement, subject, done }: Standing): Date {
+  const effective = dayBegins(requirement.effectiveOn, zoneOf(subject));
+  const last = done.at(-1)?.at ?? effective;
+  return last > effective ? last : effective;
+}
+
+/**
+ * Whether these records cannot tell that it was late: it was due before they begin, and what was done before that is not
+ * in them. What is due still is told by its status.
+ */
+function isOlderThanRecords({ standing, from, until }: Hold, { recordedFrom }: SubjectRuns): boolean {
+  if (until === null || standing.done.length > 0) return false;
+  return from === null || recordedFrom === null || toInstant(from) <= recordedFrom;
 }
 
 function byMoment(past: readonly PastDuty[]): ReadonlyMap<number, readonly PastDuty[]> {
@@ -116,7 +128,9 @@ function inDimension(hold: Hold, due: DimensionDue, ran: SubjectRuns): FoundOver
   const before = dimension === 'minutes' ? exact(ran.before.minutes) : ran.before.cycles;
   if (before === null) return [];
   const runs = dimension === 'minutes' ? ran.inMinutes : ran.inCycles;
-  return overrunsIn(segmentsOfDuty(subtract(due.dueAt, before), runs)).map(({ parts, by }) => ({
+  const left = subtract(due.dueAt, before);
+  if (left.num < 0n && isOlderThanRecords(hold, ran)) return [];
+  return overrunsIn(segmentsOfDuty(left, runs)).map(({ parts, by }) => ({
     ...base,
     ...{ dimension, parts, by: ceil(by), isOpen: hold.until === null },
   }));
@@ -128,15 +142,19 @@ function exact(minutes: number | null): Fraction | null {
 
 /** A day is good through its end: what took off after it was beyond. */
 function byCalendar(
-  { standing, until }: Hold,
+  hold: Hold,
   dueOn: string,
-  { spans }: SubjectRuns,
+  ran: SubjectRuns,
 ): Pick<FoundOverrun, 'dimension' | 'parts' | 'by' | 'isOpen'>[] {
+  const { standing, until } = hold;
+  const { spans } = ran;
   const zone = standing.counters.clock?.dayZone ?? zoneOf(standing.subject);
   const beyond = {
     from: toInstant(dayBegins(dayOf(addDays(dueOn, 1)), zone)),
     to: until === null ? null : toInstant(until),
   };
+  const begins = ran.recordedFrom;
+  if (begins !== null && beyond.from < begins && isOlderThanRecords(hold, ran)) return [];
   const parts = spans.flatMap(({ carrierId: clock, cycleRuleId, ...span }) => {
     const over = overlapOf(beyond, span);
     return over === null ? [] : [{ clock, cycleRuleId, ...over, allowance: ZERO }];

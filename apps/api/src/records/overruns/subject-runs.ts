@@ -1,5 +1,6 @@
 import type { AmountRun } from '@strutbook/domain/life/overruns.js';
 import { type Fraction, fraction } from '@strutbook/domain/units/fraction.js';
+import type { Instant } from '@strutbook/domain/units/minutes.js';
 import { subtractCounts } from '@strutbook/domain/usage/counts.js';
 import { type CycleRule, cycles } from '@strutbook/domain/usage/cycle-rule.js';
 import { piecesOfUse, type RanSpan } from '@strutbook/domain/usage/pieces-of-use.js';
@@ -25,6 +26,8 @@ export interface RunAsk {
 /** What a subject ran over a span, clock by clock, and its counters since new before the first of it. */
 export interface SubjectRuns {
   readonly spans: readonly RanSpan[];
+  /** When the records of its use begin; null where it never ran. */
+  readonly recordedFrom: Instant | null;
   readonly before: Pair;
   readonly inMinutes: readonly AmountRun[];
   readonly inCycles: readonly AmountRun[];
@@ -46,9 +49,13 @@ export async function runsOfSubjects(
     operatorId,
     componentIds.map((componentId) => ({ componentId, at: null })),
   );
+  const opened = await openedAt(tx, operatorId, asks);
+  const ranOf = (subject: Subject): readonly RanSpan[] =>
+    subject.kind === 'component'
+      ? facts.exposuresOf(subject.id).map(asSpan)
+      : [wholeClock(subject.id, opened.get(airframeOf(subject)) ?? EPOCH)];
   const spansOf = ({ subject, from, until }: RunAsk): readonly RanSpan[] => {
-    const exposures =
-      subject.kind === 'component' ? facts.exposuresOf(subject.id).map(asSpan) : [wholeClock(subject.id)];
+    const exposures = ranOf(subject);
     const [since, end] = [from === null ? null : toInstant(from), until === null ? null : toInstant(until)];
     return piecesOfUse({ exposures, carried: [], since, until: end });
   };
@@ -92,6 +99,7 @@ export async function runsOfSubjects(
         : POD_RULE;
     return {
       spans: own,
+      recordedFrom: ranOf(subject)[0]?.from ?? null,
       before: counters.get(subject.id)?.at(starts[index] ?? EPOCH) ?? { minutes: null, cycles: null },
       inMinutes: inUnits(({ counts }) => fraction(counts.minutes)),
       inCycles: inUnits(({ span, counts }) => {
@@ -116,12 +124,30 @@ function asSpan(row: {
   };
 }
 
-/** An airframe and a position run by their own clocks, always, one cycle a flight. */
-function wholeClock(carrierId: string): RanSpan {
+/** An airframe and a position run by their own clocks since the airframe's balance, one cycle a flight. */
+function wholeClock(carrierId: string, from: Date): RanSpan {
   return {
     ...{ carrierId, ratingId: null, cycleRuleId: POD_RULE.id, to: null },
-    from: toInstant(EPOCH),
+    from: toInstant(from),
   };
+}
+
+function airframeOf(subject: Subject): string {
+  return subject.kind === 'position' ? subject.ofAirframeId : subject.id;
+}
+
+async function openedAt(
+  tx: Tx,
+  operatorId: number,
+  asks: readonly RunAsk[],
+): Promise<ReadonlyMap<string, Date>> {
+  const ids = asks.flatMap(({ subject }) => (subject.kind === 'component' ? [] : [airframeOf(subject)]));
+  if (ids.length === 0) return new Map();
+  const rows = await tx.opening.findMany({
+    where: { operatorId, airframeId: { in: ids }, basis: 'new', voidedSeq: null },
+    select: { airframeId: true, at: true },
+  });
+  return new Map(rows.flatMap(({ airframeId, at }) => (airframeId === null ? [] : [[airframeId, at]])));
 }
 
 /** Each subject once, with every instant at which its counters are asked for. */

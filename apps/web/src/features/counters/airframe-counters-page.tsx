@@ -52,10 +52,10 @@ export function AirframeCountersPage() {
             {positions.map((position) => (
               <section key={position.id} className="stack" aria-labelledby={position.id}>
                 <h2 id={position.id} className="section-heading">
-                  {position.label}: how we got this
+                  Position {position.number}: how we got this
                 </h2>
                 <ClockTable
-                  label={`${position.label}, line by line`}
+                  label={`Position ${position.number}, line by line`}
                   clockId={position.id}
                   ofPosition
                   sum={position}

@@ -22,13 +22,13 @@ function askedIn({ at, page, beforeFirst, afterLast, airframeId }: AskedMoment):
   };
 }
 
-function Sum({ counter }: { readonly counter: ExplainedCounter }) {
+function Sum({ counter, ownId }: { readonly counter: ExplainedCounter; readonly ownId: string }) {
   const { basis, addends, total } = counter;
   return (
     <div className="stack">
       <h2 className="section-heading">{BASIS_WORDS[basis]}: how we got this</h2>
       <p>{resetText(counter)}</p>
-      <SumTable label={`${BASIS_WORDS[basis]}, line by line`} lines={addends} total={total} />
+      <SumTable label={`${BASIS_WORDS[basis]}, line by line`} ownId={ownId} lines={addends} total={total} />
     </div>
   );
 }
@@ -69,7 +69,7 @@ export function CountersPage() {
             parts={counters.map((counter) => ({
               id: counter.basis,
               title: BASIS_WORDS[counter.basis],
-              content: <Sum counter={counter} />,
+              content: <Sum counter={counter} ownId={componentId} />,
             }))}
             selected={counters.some((counter) => counter.basis === basis) ? basis : 'new'}
             onSelect={(next) =>

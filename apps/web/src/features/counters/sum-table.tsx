@@ -52,7 +52,7 @@ function Exceptions({ line: { exceptions } }: { readonly line: Addend }) {
   );
 }
 
-function Exposure({ line }: { readonly line: Addend }) {
+function Exposure({ line, ownId }: { readonly line: Addend; readonly ownId: string }) {
   const { carrier, carriedBy, from, to, ratingCode, rule, counts } = line;
   const label = carrier?.label ?? '';
   return (
@@ -63,7 +63,7 @@ function Exposure({ line }: { readonly line: Addend }) {
         ) : (
           <RouteLink href={`/positions/${carrier.airframeId}`}>{label}</RouteLink>
         )}
-        {carriedBy !== null && (
+        {carriedBy !== null && carriedBy.id !== ownId && (
           <>
             {', carried by '}
             <RouteLink href={`/components/${carriedBy.id}`}>
@@ -107,12 +107,12 @@ function Gap({ line }: { readonly line: Addend }) {
   );
 }
 
-function What({ line }: { readonly line: Addend }) {
+function What({ line, ownId }: { readonly line: Addend; readonly ownId: string }) {
   switch (line.kind) {
     case 'opening':
       return <Opening line={line} />;
     case 'exposure':
-      return <Exposure line={line} />;
+      return <Exposure line={line} ownId={ownId} />;
     case 'gap':
       return <Gap line={line} />;
     case 'unknown':
@@ -120,13 +120,13 @@ function What({ line }: { readonly line: Addend }) {
   }
 }
 
-const COLUMNS: readonly Column<Addend & { readonly key: string }>[] = [
+const COLUMNS: readonly Column<Addend & { readonly key: string; readonly ownId: string }>[] = [
   {
     id: 'what',
     header: 'What',
     cell: (line) => (
       <div className="line-what">
-        <What line={line} />
+        <What line={line} ownId={line.ownId} />
       </div>
     ),
     namesRow: true,
@@ -149,19 +149,21 @@ const COLUMNS: readonly Column<Addend & { readonly key: string }>[] = [
 
 interface SumTableProps {
   readonly label: string;
+  /** The component whose counter it is. */
+  readonly ownId: string;
   readonly lines: readonly Addend[];
   readonly total: Counters;
 }
 
 /** A counter as a sum on paper: each line, what it adds, and the sum so far; the total below. */
-export function SumTable({ label, lines, total }: SumTableProps) {
+export function SumTable({ label, ownId, lines, total }: SumTableProps) {
   return (
     <div className="sum">
       <DataTable
         caption={label}
         captionHidden
         columns={COLUMNS}
-        rows={lines.map((line, place) => ({ ...line, key: `${place}` }))}
+        rows={lines.map((line, place) => ({ ...line, ownId, key: `${place}` }))}
         rowKey={({ key }) => key}
       />
       <p className="sum-total">

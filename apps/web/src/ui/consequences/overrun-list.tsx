@@ -14,12 +14,15 @@ function amount(count: number, dimension: Overrun['dimension']): string {
   return dimension === 'cycles' ? cycles(count) : `${hoursMinutes(count)} h`;
 }
 
-/** What it was flown over: 'a limit of 20,000 cycles', 'due at 12,300 cycles since new', 'good through 5 Jan 2025'. */
-function limitText({ requirement, limit, dueOn, dimension }: Overrun): string {
-  if (dueOn !== null) return `good through ${calendarDate(dueOn)}`;
-  if (limit === null) return 'the limit then in force';
+/** 'flown 4 cycles beyond a limit of 20,000 cycles', 'flown on for 3 days after its last day, 5 Jan 2025'. */
+function howText({ requirement, limit, dueOn, dimension, by }: Overrun): readonly [string, string, string] {
+  const beyond = amount(by, dimension);
+  if (dueOn !== null) return ['flown on for', beyond, `after its last day, ${calendarDate(dueOn)}`];
+  if (limit === null) return ['flown', beyond, 'beyond the limit then in force'];
   const told = amount(limit, dimension);
-  return requirement === null ? `a limit of ${told}` : `due at ${told} since new`;
+  return requirement === null
+    ? ['flown', beyond, `beyond a limit of ${told}`]
+    : ['flown on for', beyond, `after it was due, at ${told} since new`];
 }
 
 function FlightLink({ flight }: { readonly flight: FlightAtEnd }) {
@@ -49,7 +52,8 @@ export function LimitedName({
 }
 
 function Line({ overrun }: { readonly overrun: Overrun }) {
-  const { requirement, dimension, by, flights, first, last, isOpen, document, revision } = overrun;
+  const { requirement, flights, first, last, isOpen, document, revision } = overrun;
+  const [flown, by, beyond] = howText(overrun);
   const isOne = flights === 1;
   return (
     <li>
@@ -57,8 +61,7 @@ function Line({ overrun }: { readonly overrun: Overrun }) {
       <div>
         <p>
           <LimitedName {...overrun} />
-          {requirement !== null && `, ${requirement}`}: flown <strong>{amount(by, dimension)}</strong> beyond{' '}
-          {limitText(overrun)}
+          {requirement !== null && `, ${requirement}`}: {flown} <strong>{by}</strong> {beyond}
           {document !== '' && `, ${document} revision ${revision}`}
         </p>
         <p className="quiet">
