@@ -147,7 +147,7 @@ function partsOf(own: Named, read: Read): SheetPartDto[] {
   };
   return [
     ...told(own, '', ''),
-    ...slots.flatMap(({ parentId, name: place, componentId, lifeLimited }) => {
+    ...asBuilt(own.id, slots).flatMap(({ parentId, name: place, componentId, lifeLimited }) => {
       const parent = parts.get(parentId);
       const module = parent === undefined ? '' : nameOf(parent);
       const part = componentId === null ? undefined : parts.get(componentId);
@@ -155,6 +155,13 @@ function partsOf(own: Named, read: Read): SheetPartDto[] {
       return lifeLimited ? [missingPart(module, place)] : [];
     }),
   ];
+}
+
+/** The slots as a thing is built: each followed by what is in it. Total. */
+function asBuilt(parentId: string, slots: readonly FilledSlot[]): FilledSlot[] {
+  return slots
+    .filter((slot) => slot.parentId === parentId)
+    .flatMap((slot) => [slot, ...(slot.componentId === null ? [] : asBuilt(slot.componentId, slots))]);
 }
 
 function limitersOf(

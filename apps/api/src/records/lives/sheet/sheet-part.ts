@@ -31,27 +31,46 @@ export function sheetPart(
     description,
     partNumber,
     serialNumber,
-    limits: life.limits.map((limit) => limitOf(limit, life, ratings)),
-    usedAt: life.usedAt.map(
-      ({ ratingId, cycles, minutes }): SheetUseDto => ({
-        ratingCode: codeOf(ratingId, ratings),
-        cycles: cycles === null ? null : toCycles(cycles),
-        minutes,
-      }),
-    ),
+    limits: life.limits.map((limit) => limitOf(limit, life, ratings)).sort(byRating),
+    usedAt: life.usedAt
+      .map(
+        ({ ratingId, cycles, minutes }): SheetUseDto => ({
+          ratingCode: codeOf(ratingId, ratings),
+          cycles: cycles === null ? null : toCycles(cycles),
+          minutes,
+        }),
+      )
+      .sort(byRating),
     sinceNew,
     life: told,
-    trace: life.life.kind === 'unsubstantiated' ? 'not-verified' : told.flagged ? 'worst-case' : 'verified',
+    trace: traceOf(life),
     flags: [
-      ...told.reasons.map(({ text }) => text),
+      // A gap is told with its days.
+      ...told.reasons.filter(({ code }) => code !== 'TRACE_GAP').map(({ text }) => text),
       ...(told.flagged
         ? told.acceptedBy.map(({ by, reference }) => `Worst case accepted by ${by}, ${reference}`)
         : []),
-      ...life.gaps.map(({ fromAt, toAt, note }) => `Gap ${dayText(fromAt)} to ${dayText(toAt)}: ${note}`),
+      ...life.gaps.map(
+        ({ fromAt, toAt, note, accepted }) =>
+          `Gap ${dayText(fromAt)} to ${dayText(toAt)}, ${accepted ? 'accepted' : 'not accepted'}: ${note}`,
+      ),
       ...(told.kind === 'not-authorised' ? ['Not authorised in this model at this rating'] : []),
       ...(told.sources.some(({ basis }) => basis === 'directive') ? ['Lowered by a directive'] : []),
     ],
   };
+}
+
+function traceOf({ life, gaps }: PartInLife): SheetPartDto['trace'] {
+  if (life.kind === 'unsubstantiated' || gaps.some(({ accepted }) => !accepted)) return 'not-verified';
+  return life.kind === 'limited' && life.flagged ? 'worst-case' : 'verified';
+}
+
+/** By the code, what holds at any rating or at one nobody knows last. Total. */
+function byRating(
+  a: { readonly ratingCode: string | null },
+  b: { readonly ratingCode: string | null },
+): number {
+  return (a.ratingCode ?? '\uFFFF').localeCompare(b.ratingCode ?? '\uFFFF');
 }
 
 /** A place where a limited part is expected and none is recorded. Total. */

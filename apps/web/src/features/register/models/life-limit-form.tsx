@@ -58,7 +58,7 @@ export const AUTHORISATIONS = [
 
 export const BASES = [
   { value: 'manual', label: 'Manual' },
-  { value: 'directive', label: 'Directive that lowers a limit' },
+  { value: 'directive', label: 'Directive' },
 ] as const;
 
 const UNITS = [

@@ -53,13 +53,15 @@ function BeforeAfter({
   readonly change: LimitChange;
   readonly tell: (side: Side) => string;
 }) {
+  const [before, after] = [tell(change.before), tell(change.after)];
+  if (before === after) return before;
   return (
     <span className="before-after">
-      <span className="quiet">{tell(change.before)}</span>
+      <span className="quiet">{before}</span>
       <span>
         <span aria-hidden="true">→ </span>
         <span className="visually-hidden">then </span>
-        <strong>{tell(change.after)}</strong>
+        <strong>{after}</strong>
       </span>
     </span>
   );
@@ -77,7 +79,14 @@ const COLUMNS: readonly Column<LimitChange>[] = [
   {
     id: 'effect',
     header: 'What it does',
-    cell: ({ effect, after }) => <StatusMark status={markOf(after.status)} word={EFFECTS[effect]} />,
+    cell: ({ effect, after }) => (
+      <StatusMark
+        status={markOf(after.status)}
+        word={
+          effect === 'document' && after.kind === 'unsubstantiated' ? 'Stays not verified' : EFFECTS[effect]
+        }
+      />
+    ),
   },
   {
     id: 'part',
@@ -166,18 +175,20 @@ export function RevisionChanges({ preview }: { readonly preview: LimitPreview })
           {partNumbersNotHeld.join(', ')}.
         </p>
       )}
-      <DataTable
-        caption="Lives it changes"
-        captionHidden
-        columns={COLUMNS}
-        rows={changes}
-        rowKey={({ componentId }) => componentId}
-        empty={
-          <EmptyState>
-            It changes no life: nobody has such parts, or a newer revision or a lower limit governs already.
-          </EmptyState>
-        }
-      />
+      <div className="revision-changes">
+        <DataTable
+          caption="Lives it changes"
+          captionHidden
+          columns={COLUMNS}
+          rows={changes}
+          rowKey={({ componentId }) => componentId}
+          empty={
+            <EmptyState>
+              It changes no life: nobody has such parts, or a newer revision or a lower limit governs already.
+            </EmptyState>
+          }
+        />
+      </div>
     </section>
   );
 }
