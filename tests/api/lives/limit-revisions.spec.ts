@@ -123,6 +123,37 @@ describe('a directive that lowers a limit', () => {
   });
 });
 
+describe('the register of limits', () => {
+  it('tells of each limit whether it governs', async () => {
+    const rows = done(
+      await office.administrator.get<{ document: string; ratingCode: string; standing: string }[]>(
+        '/api/life-limits?partNumber=K-DISK',
+      ),
+    );
+    expect(rows.map(({ document, standing }) => [document, standing]).sort()).toEqual([
+      ['Manual, chapter 05', 'in-force'],
+      ['Manual, chapter 05', 'in-force'],
+      ['ZZ-AD 2026-07', 'in-force'],
+    ]);
+    const asked = { ...revisionOf([]), basis: 'directive', document: 'ZZ-AD 9', revision: '1' };
+    const higher = {
+      partNumber: 'K-DISK',
+      engineModelId: fleet.modelId,
+      authorisation: 'limited',
+      cycles: 5000,
+    };
+    const { rows: _, ...from } = asked;
+    const added = done(
+      await office.administrator.post<{ id: string; standing: string }>('/api/life-limits', {
+        ...from,
+        ...higher,
+      }),
+    );
+    expect(added.standing).toBe('not-governing');
+    done(await office.administrator.post(`/api/life-limits/${added.id}/void`, { reason: 'Test' }));
+  });
+});
+
 describe('a revision with several rows', () => {
   it('tells each row that does not fit, by its place, and stores nothing', async () => {
     const before = (await limits()).length;

@@ -164,6 +164,11 @@ export class LifeLimitDto {
   document!: string;
   revision!: string;
   effectiveOn!: string;
+  /**
+   * Whether it governs now, will from its day on, or does not: for a newer revision, or another's lower limit. Null of
+   * one that is voided.
+   */
+  standing!: 'in-force' | 'later' | 'not-governing' | null;
   voided!: boolean;
   voidReason!: string | null;
 }

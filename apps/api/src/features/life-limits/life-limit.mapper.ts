@@ -22,8 +22,11 @@ interface StoredLimit {
   readonly engineModel: { readonly maker: string; readonly designation: string };
 }
 
-/** A limit as the wire has it. Total. */
-export function lifeLimitToWire(row: StoredLimit): LifeLimitDto {
+/** A limit as the wire has it; `standing` tells of its id how it stands. Total. */
+export function lifeLimitToWire(
+  row: StoredLimit,
+  standing: (id: string) => LifeLimitDto['standing'],
+): LifeLimitDto {
   const {
     id,
     partNumber,
@@ -53,6 +56,7 @@ export function lifeLimitToWire(row: StoredLimit): LifeLimitDto {
     document,
     revision,
     effectiveOn: dayToWire(effectiveOn),
+    standing: standing(id),
     voided: voidedSeq !== null,
     voidReason,
   };

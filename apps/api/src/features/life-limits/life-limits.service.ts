@@ -4,12 +4,14 @@ import { Database, type Tx } from '../../platform/database/database.js';
 import type { ActRequest } from '../../platform/http/act-key.js';
 import { Acts } from '../../platform/http/acts.js';
 import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
+import { Clock } from '../../platform/time/clock.js';
 import { DuePoints } from '../../records/due-points/due-points.js';
 import { Journal } from '../../records/journal/journal.js';
 import type { LifeLimitDto, LifeLimitsQueryDto, NewLifeLimitDto } from './life-limit.dto.js';
 import { lifeLimitToWire } from './life-limit.mapper.js';
 import { findRows, readLimits, recordRows, WITH_NAMES, withPartNumbers } from './limit-rows.js';
 import { refuseUnfit } from './limit-rules.js';
+import { standingsOf } from './limit-standing.js';
 import { LimitsInEffect } from './limits-in-effect.js';
 
 /** Life limits, and what falls due by them. */
@@ -21,6 +23,7 @@ export class LifeLimitsService {
     private readonly journal: Journal,
     private readonly duePoints: DuePoints,
     private readonly effect: LimitsInEffect,
+    private readonly clock: Clock,
   ) {}
 
   /** Limits by part number, the newest revision first. */
@@ -36,7 +39,13 @@ export class LifeLimitsService {
         include: WITH_NAMES,
         orderBy: [{ partNumber: 'asc' }, { effectiveOn: 'desc' }, { id: 'asc' }],
       });
-      return rows.map(lifeLimitToWire);
+      const standing = await standingsOf(
+        tx,
+        operatorId,
+        rows.map((row) => row.partNumber),
+        this.clock.now(),
+      );
+      return rows.map((row) => lifeLimitToWire(row, standing));
     });
   }
 
@@ -60,6 +69,7 @@ export class LifeLimitsService {
         tx,
         operatorId,
         rows.map((row) => row.id),
+        this.clock.now(),
       );
       if (body === undefined) throw new Error('a limit was recorded and is not there');
       const { id, engineModelId } = body;
@@ -104,7 +114,7 @@ export class LifeLimitsService {
         about: [found.engineModelId, id],
         key: act.key,
       });
-      const [body] = await readLimits(tx, operatorId, [id]);
+      const [body] = await readLimits(tx, operatorId, [id], this.clock.now());
       return {
         status: 200,
         body: orNotFound(body, 'life limit'),

@@ -92,6 +92,7 @@ export class LimitRevisionsService {
         tx,
         operatorId,
         rows.map((row) => row.id),
+        this.clock.now(),
       );
       const body = { limits, changes: seen.changes };
       return { status: 201, body, number, resource: `/api/life-limits?engineModelId=${stream}` };

@@ -4,6 +4,7 @@ import { dayOf } from '../../platform/http/instants.js';
 import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
 import type { LifeLimitDto, LimitRevisionDto, LimitRowDto } from './life-limit.dto.js';
 import { lifeLimitToWire } from './life-limit.mapper.js';
+import { standingsOf } from './limit-standing.js';
 
 /** The names told with a limit. */
 export const WITH_NAMES = {
@@ -143,11 +144,18 @@ export async function readLimits(
   tx: Tx,
   operatorId: number,
   ids: readonly string[],
+  now: Date,
 ): Promise<LifeLimitDto[]> {
   const rows = await tx.lifeLimit.findMany({
     where: { operatorId, id: { in: [...ids] } },
     include: WITH_NAMES,
   });
   const byId = new Map(rows.map((row) => [row.id, row]));
-  return ids.map((id) => lifeLimitToWire(orNotFound(byId.get(id), 'life limit')));
+  const standing = await standingsOf(
+    tx,
+    operatorId,
+    rows.map((row) => row.partNumber),
+    now,
+  );
+  return ids.map((id) => lifeLimitToWire(orNotFound(byId.get(id), 'life limit'), standing));
 }

@@ -64,6 +64,7 @@ const limit = (partNumber: string, more: Partial<Shapes['LifeLimitDto']>): Shape
   document: 'K84 engine manual, chapter 05-11',
   revision: '7',
   effectiveOn: '2026-04-01',
+  standing: 'in-force',
   voided: false,
   voidReason: null,
   ...more,
@@ -73,7 +74,7 @@ export const LIMITS: readonly Shapes['LifeLimitDto'][] = [
   limit('2A1234-01', { ratingCode: '84A' }),
   limit('2A1234-02', { ratingCode: '84B', minutes: 1_800_000 }),
   limit('2A1235-01', { authorisation: 'not-authorised', cycles: null }),
-  limit('2A1236-01', { voided: true, voidReason: 'Row of another model', revision: '6' }),
+  limit('2A1236-01', { standing: null, voided: true, voidReason: 'Row of another model', revision: '6' }),
 ];
 
 export const LOCATIONS: readonly Shapes['LocationDto'][] = [

@@ -33,6 +33,12 @@ function limitText(limit: LifeLimit): string {
     .join(', ');
 }
 
+const STANDINGS: Readonly<Record<NonNullable<LifeLimit['standing']>, string>> = {
+  'in-force': 'In force',
+  later: 'From that day on',
+  'not-governing': 'Another governs',
+};
+
 const COLUMNS: readonly Column<LifeLimit>[] = [
   {
     id: 'part',
@@ -80,6 +86,12 @@ const COLUMNS: readonly Column<LifeLimit>[] = [
     header: 'Effective on',
     cell: ({ effectiveOn }) => calendarDate(effectiveOn),
     sortBy: ({ effectiveOn }) => effectiveOn,
+  },
+  {
+    id: 'standing',
+    header: 'Standing',
+    cell: ({ standing }) => (standing === null ? 'Voided' : STANDINGS[standing]),
+    sortBy: ({ standing }) => (standing === null ? 'Voided' : STANDINGS[standing]),
   },
 ];
 
