@@ -75,7 +75,7 @@ function cellsOf(part: SheetPartDto): CellText[][] {
       const value = cell(part);
       if (value === '') return [];
       if (head === 'Description' || head === 'Status') return [{ text: value, weight: 'bold' }];
-      return [{ text: `${head}: ${value}`, weight: 'regular' }];
+      return [{ text: `${head}: ${value}`, weight: head.startsWith('Remaining') ? 'bold' : 'regular' }];
     }),
   );
 }

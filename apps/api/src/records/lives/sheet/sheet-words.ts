@@ -133,9 +133,9 @@ function fractionText(used: CyclesDto | null): string {
   return used === null ? '' : `${used.units}/${used.denominator}`;
 }
 
-/** Rounded up: what is used is never told smaller. */
+/** Cut after one decimal, so that 100 is said only when all is used; the fraction beside it is exact. */
 function percentText(used: CyclesDto | null): string {
-  return used === null ? '' : `${(Math.ceil((used.units / used.denominator) * 1000) / 10).toFixed(1)} %`;
+  return used === null ? '' : `${(Math.floor((used.units * 1000) / used.denominator) / 10).toFixed(1)} %`;
 }
 
 function countText(count: number | null | undefined): string {

@@ -149,7 +149,7 @@ export function RevisionChanges({ preview }: { readonly preview: LimitPreview })
   const over = changes.filter(({ effect }) => effect === 'over' || effect === 'not-authorised').length;
   const short = changes.filter(({ effect }) => effect === 'short').length;
   return (
-    <section className="stack" aria-label="What it changes">
+    <section className="stack revision-changes" aria-label="What it changes">
       <h2 className="section-heading">What it changes</h2>
       <p>
         {counted(looked, 'serial')} looked at;{' '}
@@ -175,20 +175,18 @@ export function RevisionChanges({ preview }: { readonly preview: LimitPreview })
           {partNumbersNotHeld.join(', ')}.
         </p>
       )}
-      <div className="revision-changes">
-        <DataTable
-          caption="Lives it changes"
-          captionHidden
-          columns={COLUMNS}
-          rows={changes}
-          rowKey={({ componentId }) => componentId}
-          empty={
-            <EmptyState>
-              It changes no life: nobody has such parts, or a newer revision or a lower limit governs already.
-            </EmptyState>
-          }
-        />
-      </div>
+      <DataTable
+        caption="Lives it changes"
+        captionHidden
+        columns={COLUMNS}
+        rows={changes}
+        rowKey={({ componentId }) => componentId}
+        empty={
+          <EmptyState>
+            It changes no life: nobody has such parts, or a newer revision or a lower limit governs already.
+          </EmptyState>
+        }
+      />
     </section>
   );
 }
