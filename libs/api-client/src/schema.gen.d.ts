@@ -3548,6 +3548,12 @@ export interface components {
             partNumber: string;
             ratingCode: string | null;
             revision: string;
+            /**
+             * @description Whether it governs now, will from its day on, or does not: for a newer revision, or another's lower limit. Null of
+             *     one that is voided.
+             * @enum {string|null}
+             */
+            standing: "in-force" | "later" | "not-governing" | null;
             voided: boolean;
             voidReason: string | null;
         };
