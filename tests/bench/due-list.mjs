@@ -30,7 +30,11 @@ export async function dueListWays(client) {
   const now = new Date(Date.UTC(2022, 10, 8));
   return {
     product: () =>
-      client.query({ name: 'due', text: DUE_PAGE_SQL, values: [1, now, 51, null, null, null, null, null] }),
+      client.query({
+        name: 'due',
+        text: DUE_PAGE_SQL,
+        values: [1, now, 51, null, null, null, null, null, 'average', 90],
+      }),
     twin: () => client.query({ name: 'due by hand', text: byHand, values: [now] }),
   };
 }

@@ -28,3 +28,5 @@ export type ReleaseCheck = Shapes['ReleaseCheckDto'];
 export type ReleaseNote = Shapes['ReleaseNoteDto'];
 export type Passed = Shapes['PassedDto'];
 export type DueRow = Shapes['DueRowDto'];
+export type DueBasis = Shapes['DueBasisDto'];
+export type DueTotals = Shapes['DueTotalsDto'];

@@ -51,11 +51,17 @@ export function oneDecimal(value: Fraction): string {
   return `${tenths < 0 ? '-' : ''}${whole}.${Math.abs(tenths) % 10}`;
 }
 
-// Widest windows, so that a long interval does not warn for years.
-const WIDEST = {
-  minutes: { alert: 250 * 60, planning: 1000 * 60 },
-  cycles: { alert: 150, planning: 600 },
-  days: { alert: 30, planning: 120 },
+/**
+ * How far ahead of a requirement its status warns and asks for a plan: a share of its interval, and never more than the
+ * widest, so that a long interval does not warn for years.
+ */
+export const REQUIREMENT_WINDOWS = {
+  share: { alert: 10, planning: 4 },
+  widest: {
+    minutes: { alert: 250 * 60, planning: 1000 * 60 },
+    cycles: { alert: 150, planning: 600 },
+    days: { alert: 30, planning: 120 },
+  },
 } as const;
 
 /**
@@ -66,10 +72,11 @@ const WIDEST = {
  */
 export function windowsOf(dimension: Dimension, interval: number): StatusWindows {
   const inUnits = dimension === 'months' ? interval * 30 : interval;
-  const widest = WIDEST[dimension === 'months' ? 'days' : dimension];
+  const { share } = REQUIREMENT_WINDOWS;
+  const widest = REQUIREMENT_WINDOWS.widest[dimension === 'months' ? 'days' : dimension];
   return {
-    alert: Math.min(Math.ceil(inUnits / 10), widest.alert),
-    planning: Math.min(Math.ceil(inUnits / 4), widest.planning),
+    alert: Math.min(Math.ceil(inUnits / share.alert), widest.alert),
+    planning: Math.min(Math.ceil(inUnits / share.planning), widest.planning),
     tolerance: 0,
   };
 }

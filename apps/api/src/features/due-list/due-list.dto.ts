@@ -1,28 +1,3 @@
-import { Type } from 'class-transformer';
-import { IsInt, IsOptional, IsString, IsUUID, Max, MaxLength, Min } from 'class-validator';
-
-/** Which part of the due list. */
-export class DueQueryDto {
-  /** The 'next' of the page before. */
-  @IsOptional()
-  @IsString()
-  @MaxLength(300)
-  after?: string;
-
-  /** How many rows; 50 unless told. */
-  @IsOptional()
-  @Type(() => Number)
-  @IsInt()
-  @Min(1)
-  @Max(200)
-  limit?: number;
-
-  /** Of one airframe alone. */
-  @IsOptional()
-  @IsUUID()
-  airframeId?: string;
-}
-
 /** A requirement that a row is of. */
 export class DueRequirementDto {
   id!: string;
@@ -43,8 +18,8 @@ export class DueRequirementDto {
 /** One dimension in which something falls due. */
 export class DueDimensionDto {
   dimension!: 'minutes' | 'cycles' | 'days' | 'months';
-  /** What is granted: minutes, cycles, days or months. */
-  interval!: number;
+  /** What is granted: minutes, cycles, days or months; null where no document says. */
+  interval!: number | null;
   /** Whole minutes, cycles or days left; below zero they are past. */
   remaining!: number;
   /** The same until the end of what the requirement grants past it: its window, or an approved variation. */
@@ -53,9 +28,11 @@ export class DueDimensionDto {
   isBound!: boolean;
   /** The last day it is good through; null for minutes and cycles. */
   dueOn!: string | null;
+  /** The day on which nothing is left by the basis; a forecast in minutes and cycles, never a limit. */
+  projectedOn!: string | null;
 }
 
-/** Something that falls due, or of which that can't be told. */
+/** A life or a requirement of one thing: what falls due, or that it can't be told. */
 export class DueRowDto {
   id!: string;
   kind!: 'life-limit' | 'counters' | 'requirement';
@@ -91,7 +68,7 @@ export class DueRowDto {
   remainingDays!: number | null;
   /** The last day it is good through; null where hours or cycles govern. */
   dueOn!: string | null;
-  /** All dimensions of a requirement that can be told; none for a limit. */
+  /** All its dimensions that can be told. */
   dues!: DueDimensionDto[];
   /** The limit, or what the requirement grants: in whole cycles or minutes, days or months. */
   limit!: number | null;
@@ -108,9 +85,52 @@ export class DueRowDto {
   flagged!: boolean;
 }
 
-/** A page of the due list, the most urgent first. */
+/** What an airframe uses in so many days, by the basis. */
+export class DueUseDto {
+  airframeId!: string;
+  registration!: string;
+  /** Whole minutes in those days. */
+  minutes!: number;
+  flights!: number;
+  days!: number;
+}
+
+/** By what the dates of a page are projected. */
+export class DueBasisDto {
+  kind!: 'average' | 'rate' | 'flights';
+  /** Days that an average is of; null for what is planned. */
+  days!: number | null;
+  /** The basis in words. */
+  statement!: string;
+  /** Its numbers, for each airframe of the page. */
+  uses!: DueUseDto[];
+}
+
+/** A page of the due list, the most urgent first unless asked otherwise. */
 export class DuePageDto {
   rows!: DueRowDto[];
   /** Send it as `after` for the next page; null after the last. */
   next!: string | null;
+  basis!: DueBasisDto;
+}
+
+/** How many rows there are of each status. */
+export class DueCountsDto {
+  over!: number;
+  inTolerance!: number;
+  soon!: number;
+  planned!: number;
+  later!: number;
+  notVerified!: number;
+  total!: number;
+}
+
+/** Totals of the due list: what is shown, and what filters leave out. */
+export class DueTotalsDto {
+  /** Of the whole fleet. */
+  whole!: DueCountsDto;
+  /** Of the airframe, position or component asked for; of the whole fleet where none is. */
+  scope!: DueCountsDto;
+  /** Of what the filters show. */
+  shown!: DueCountsDto;
 }

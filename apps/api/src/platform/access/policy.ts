@@ -180,6 +180,9 @@ export const POLICY: Readonly<Record<string, Authority>> = {
 
   // What is due, what happened, and whether it adds up
   'GET /api/due-points': 'signed-in',
+  'GET /api/due-points/totals': 'signed-in',
+  'GET /api/due-points.csv': 'signed-in',
+  'GET /api/due-points.ndjson': 'signed-in',
   'GET /api/airframes/:id/history': 'signed-in',
   'GET /api/components/:id/history': 'signed-in',
   'POST /api/documents': 'signed-in',

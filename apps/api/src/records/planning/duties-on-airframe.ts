@@ -72,7 +72,7 @@ export async function dutiesOnAirframe(
   const rows = await tx.$queryRaw<Row[]>`/* planned once */
     SELECT p.id, p.kind, p.component_id AS "componentId", coalesce(p.component_id, p.position_id, p.airframe_id) AS "subjectId",
            p.requirement_id AS "requirementId", p.verdict, p.dimension, p.reason, p.due_at AS "dueAt", p.due_on AS "dueOn",
-           NULL::bigint AS "latestAt", NULL::date AS "latestOn", false AS bound,
+           p.latest_at AS "latestAt", p.latest_on AS "latestOn", p.bound,
            n.kind AS "carrierKind", r.id AS "ruleId", r.per_flight AS "perFlight", r.per_landing AS "perLanding",
            r.per_touch_and_go AS "perTouchAndGo", r.per_start AS "perStart", r.per_aborted_take_off AS "perAbortedTakeOff",
            coalesce(r.denominator, 1) AS denominator, q.combine, q.code, q.title, k.description, k.serial_number AS "serialNumber",

@@ -1,4 +1,5 @@
 import { useParams, useSearch } from '@tanstack/react-router';
+import { DuePanel } from '../../features/due-list/due-panel.js';
 import { FlownOver } from '../../features/overruns/flown-over.js';
 import { AirframePage } from '../../features/positions/airframe-page.js';
 import { RequirementsPanel } from '../../features/register/requirements/requirements-panel.js';
@@ -13,6 +14,7 @@ export function AirframeRoute() {
       {at === undefined && (
         <>
           <FlownOver key={`over ${airframeId}`} of={{ kind: 'airframe', id: airframeId }} />
+          <DuePanel key={`due ${airframeId}`} on={{ kind: 'airframe', id: airframeId }} />
           <RequirementsPanel key={airframeId} on={{ kind: 'airframe', id: airframeId }} />
         </>
       )}

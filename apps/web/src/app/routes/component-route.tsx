@@ -1,5 +1,6 @@
 import { useParams, useSearch } from '@tanstack/react-router';
 import { ComponentPage } from '../../features/component/component-page.js';
+import { DuePanel } from '../../features/due-list/due-panel.js';
 import { FlownOver } from '../../features/overruns/flown-over.js';
 import { RequirementsPanel } from '../../features/register/requirements/requirements-panel.js';
 
@@ -13,6 +14,7 @@ export function ComponentRoute() {
       {at === undefined && (
         <>
           <FlownOver key={`over ${componentId}`} of={{ kind: 'component', id: componentId }} />
+          <DuePanel key={`due ${componentId}`} on={{ kind: 'component', id: componentId }} />
           <RequirementsPanel key={componentId} on={{ kind: 'component', id: componentId }} />
         </>
       )}

@@ -1,4 +1,5 @@
 import { createRoute, lazyRouteComponent } from '@tanstack/react-router';
+import { DUE_SEARCH, type DueSearch } from '../../features/due-list/due-search.js';
 import { signedIn } from './frame-routes.js';
 import { optionalWord } from './search-params.js';
 
@@ -69,7 +70,8 @@ const airframeCounters = createRoute({
 const due = createRoute({
   getParentRoute: () => signedIn,
   path: '/due',
-  validateSearch: (search): { airframe?: string } => optionalWord(search, 'airframe'),
+  validateSearch: (search): DueSearch =>
+    Object.assign({}, ...DUE_SEARCH.map((name) => optionalWord(search, name))) as DueSearch,
   component: lazyRouteComponent(() => import('../../features/due-list/due-page.js'), 'DuePage'),
 });
 

@@ -7,40 +7,24 @@ import { SerialText } from '../../ui/status/serial-text.js';
 import { StatusMark } from '../../ui/status/status-mark.js';
 import type { Column } from '../../ui/table/column.js';
 
-function leftText({
-  dimension,
-  remainingCycles: cycles,
-  remainingMinutes: minutes,
-  remainingDays: days,
-}: DueRow): string {
-  if (dimension === 'none') return 'Not known';
-  return leftIn(dimension, cycles ?? minutes ?? days ?? 0);
-}
+type Due = DueRow['dues'][number];
 
-/** What is left in the dimensions of a requirement that do not govern. */
-function othersText({ dues, dimension }: DueRow): readonly string[] {
-  return dues.filter((due) => due.dimension !== dimension).map((due) => leftIn(due.dimension, due.remaining));
-}
-
-function limitText({ limit, dimension, document, dueOn }: DueRow): string | null {
-  // What is not verified is held against no number, but may well have a document.
-  if (limit === null || dimension === 'none') return document === null ? 'No limit recorded' : null;
-  return dueOn === null ? amountIn(dimension, limit) : calendarDate(dueOn);
-}
-
-function sourceText({ document, revision }: DueRow): string | null {
-  if (document === null) return null;
+function sourceText({ document, revision }: DueRow): string {
+  if (document === null) return 'No limit recorded';
   return revision === null ? document : `${document}, revision ${revision}`;
 }
 
 function Where({ row }: { readonly row: DueRow }) {
-  const { engineId, engineSerial, airframeId, airframe, positionNumber } = row;
+  const { engineId, engineSerial, serialNumber, airframeId, airframe, positionNumber } = row;
   return (
     <>
-      {engineSerial !== null && engineId !== null && (
-        <RouteLink href={`/components/${engineId}`}>
-          <SerialText>{engineSerial}</SerialText>
-        </RouteLink>
+      {engineSerial !== null && engineId !== null && engineSerial !== serialNumber && (
+        <span className="due-line small">
+          In{' '}
+          <RouteLink href={`/components/${engineId}`}>
+            <SerialText>{engineSerial}</SerialText>
+          </RouteLink>
+        </span>
       )}
       <span className="due-line small">
         {airframe === null || airframeId === null ? (
@@ -70,66 +54,119 @@ function Part({ row: { componentId, description, serialNumber } }: { readonly ro
   );
 }
 
-/** A part and its limit, or a requirement and the part it is held against. */
+/** A life limit or a requirement, and the document it is from. */
 function What({ row }: { readonly row: DueRow }) {
-  const { requirement } = row;
-  if (requirement === null) return <Part row={row} />;
+  const { requirement, kind } = row;
   return (
     <>
-      <RouteLink href={`/requirements/${requirement.id}`}>
-        <SerialText>{requirement.code}</SerialText>
-      </RouteLink>{' '}
-      {requirement.title}
-      <Part row={row} />
+      {requirement === null ? (
+        kind === 'counters' ? (
+          'Counters'
+        ) : (
+          'Life limit'
+        )
+      ) : (
+        <>
+          <RouteLink href={`/requirements/${requirement.id}`}>
+            <SerialText>{requirement.code}</SerialText>
+          </RouteLink>{' '}
+          {requirement.title}
+        </>
+      )}
+      {kind !== 'counters' && <span className="due-line small quiet">{sourceText(row)}</span>}
     </>
   );
 }
 
-/** The list in the server's order, the most urgent first: it is not sorted otherwise. */
+const isOf = (dimension: Due['dimension'], column: 'minutes' | 'cycles' | 'days'): boolean =>
+  dimension === column || (column === 'days' && dimension === 'months');
+
+/** What is left in one dimension; the one that governs stands out. */
+function Left({ row, column }: { readonly row: DueRow; readonly column: 'minutes' | 'cycles' | 'days' }) {
+  const dues = row.dues.filter(({ dimension }) => isOf(dimension, column));
+  if (dues.length === 0) return <span className="quiet">–</span>;
+  return (
+    <>
+      {dues.map((due) => {
+        const governs = row.dues.length > 1 && due.dimension === row.dimension;
+        return (
+          <span key={`${due.dimension} ${due.isBound}`} className="due-line">
+            {governs ? (
+              <strong>{leftIn(due.dimension, due.remaining)}</strong>
+            ) : (
+              leftIn(due.dimension, due.remaining)
+            )}
+            <span className="due-line small quiet">
+              {due.dueOn === null
+                ? due.interval !== null && `Of ${amountIn(due.dimension, due.interval)}`
+                : `Through ${calendarDate(due.dueOn)}`}
+              {due.isBound && ', outer bound'}
+            </span>
+            {due.remaining < 0 && due.untilLatest >= 0 && (
+              <span className="due-line small">
+                {leftIn(due.dimension, due.untilLatest)} of what is granted
+              </span>
+            )}
+            {governs && <span className="due-line small">Governs</span>}
+          </span>
+        );
+      })}
+    </>
+  );
+}
+
+const left = (id: 'minutes' | 'cycles' | 'days', header: string): Column<DueRow> => ({
+  id,
+  header,
+  cell: (row) => <Left row={row} column={id} />,
+});
+
+/** Never read: the server sorts. It only says that the column can be sorted by. */
+const byServer = (): number => 0;
+
+/** The rows are in the server's order: its sorts are those of the columns that sort. */
 export const DUE_COLUMNS: readonly Column<DueRow>[] = [
-  { id: 'status', header: 'Status', cell: ({ status }) => <StatusMark status={markOf(status)} /> },
   {
-    id: 'left',
-    header: 'Left',
+    id: 'urgency',
+    header: 'Status',
+    sortBy: byServer,
     cell: (row) => (
       <>
-        <strong>{leftText(row)}</strong>
-        {othersText(row).map((text) => (
-          <span key={text} className="due-line small">
-            {text}
-          </span>
-        ))}
-        {row.dues.length > 1 && row.requirement !== null && (
-          <span className="due-line small quiet">Whichever comes {row.requirement.combine}</span>
-        )}
+        <StatusMark status={markOf(row.status)} />
         {row.reason !== null && <span className="due-line small">{row.reason}</span>}
         {row.flagged && <span className="due-line small">Counted at its worst case, as accepted</span>}
       </>
     ),
   },
-  { id: 'what', header: 'What', namesRow: true, cell: (row) => <What row={row} /> },
+  { id: 'code', header: 'What', namesRow: true, sortBy: byServer, cell: (row) => <What row={row} /> },
   {
-    id: 'where',
-    header: 'In',
+    id: 'subject',
+    header: 'Of',
+    sortBy: byServer,
     cell: (row) => (
       <span className="due-where">
+        <Part row={row} />
         <Where row={row} />
       </span>
     ),
   },
+  { ...left('minutes', 'Hours'), id: 'remaining', sortBy: byServer },
+  left('cycles', 'Cycles'),
   {
-    id: 'limit',
-    header: 'Limit or interval',
+    ...left('days', 'Calendar'),
     cell: (row) => (
       <>
-        {limitText(row)}
-        {sourceText(row) !== null && <span className="due-line small quiet">{sourceText(row)}</span>}
+        <Left row={row} column="days" />
+        {row.dues.length > 1 && row.requirement !== null && (
+          <span className="due-line small quiet">Whichever comes {row.requirement.combine}</span>
+        )}
       </>
     ),
   },
   {
     id: 'projected',
     header: 'Projected',
+    sortBy: byServer,
     cell: ({ projectedOn, basis }) => (
       <>
         {projectedOn === null ? 'No date' : calendarDate(projectedOn)}

@@ -8,10 +8,11 @@ import { REQUIREMENT_STATES } from './register/requirement-states.js';
 import { RELEASE_STATES } from './release-states.js';
 import { FAILED, MISSING, type ScreenState } from './screen-state.js';
 import { STEP_STATES } from './steps/step-states.js';
-import { DUE_ROWS } from './work-data.js';
+import { DUE_BASIS, DUE_ROWS, DUE_TOTALS, NO_TOTALS } from './work-data.js';
 
 const ok = (body: unknown) => ({ body });
-const page = (rows: readonly unknown[], next: string | null = null) => ok({ rows, next });
+const page = (rows: readonly unknown[], next: string | null = null) => ok({ rows, next, basis: DUE_BASIS });
+const dueTotals = ok(DUE_TOTALS);
 const held = ok(REQUIREMENT_STATUSES);
 const airframes = { 'GET /api/airframes': ok(AIRFRAMES) };
 
@@ -62,6 +63,7 @@ export const SCREEN_STATES: readonly ScreenState[] = [
     answers: {
       'GET /api/airframes/a-417/positions': ok(FOUR_ENGINES),
       'GET /api/airframes/a-417/requirements': held,
+      'GET /api/due-points': page(DUE_ROWS.slice(0, 3), 'more'),
     },
   },
   {
@@ -77,6 +79,7 @@ export const SCREEN_STATES: readonly ScreenState[] = [
     answers: {
       'GET /api/airframes/a-203/positions': ok(TWO_ENGINES),
       'GET /api/airframes/a-203/requirements': ok([]),
+      'GET /api/due-points': page(DUE_ROWS.slice(0, 3), 'more'),
     },
   },
   {
@@ -87,6 +90,7 @@ export const SCREEN_STATES: readonly ScreenState[] = [
     answers: {
       'GET /api/airframes/a-203/positions': ok(TWO_ENGINES),
       'GET /api/airframes/a-203/requirements': ok([]),
+      'GET /api/due-points': page(DUE_ROWS.slice(0, 3), 'more'),
     },
   },
   {
@@ -102,6 +106,7 @@ export const SCREEN_STATES: readonly ScreenState[] = [
     answers: {
       'GET /api/components/c-KT-442': ok(ENGINE),
       'GET /api/components/c-KT-442/requirements': held,
+      'GET /api/due-points': page(DUE_ROWS.slice(0, 3), 'more'),
     },
   },
   {
@@ -111,6 +116,7 @@ export const SCREEN_STATES: readonly ScreenState[] = [
     answers: {
       'GET /api/components/c-KT-442': ok(ENGINE),
       'GET /api/components/c-KT-442/requirements': held,
+      'GET /api/due-points': page(DUE_ROWS.slice(0, 3), 'more'),
     },
   },
   {
@@ -120,6 +126,7 @@ export const SCREEN_STATES: readonly ScreenState[] = [
     answers: {
       'GET /api/components/c-KT-442': ok(ENGINE),
       'GET /api/components/c-KT-442/requirements': held,
+      'GET /api/due-points': page(DUE_ROWS.slice(0, 3), 'more'),
       'GET /api/components/c-KT-442/places': ok(STAYS),
     },
   },
@@ -131,6 +138,7 @@ export const SCREEN_STATES: readonly ScreenState[] = [
     answers: {
       'GET /api/components/c-D80114': ok(DISK),
       'GET /api/components/c-D80114/requirements': ok([]),
+      'GET /api/due-points': page(DUE_ROWS.slice(0, 3), 'more'),
       'GET /api/components/c-D80114/places': ok([]),
     },
   },
@@ -144,19 +152,27 @@ export const SCREEN_STATES: readonly ScreenState[] = [
     name: 'due',
     title: 'Due, every status',
     path: '/due',
-    answers: { ...airframes, 'GET /api/due-points': page(DUE_ROWS, 'more') },
+    answers: {
+      ...airframes,
+      'GET /api/due-points': page(DUE_ROWS, 'more'),
+      'GET /api/due-points/totals': dueTotals,
+    },
   },
   {
     name: 'due-one',
     title: 'Due, one airframe',
     path: '/due?airframe=a-417',
-    answers: { ...airframes, 'GET /api/due-points': page(DUE_ROWS) },
+    answers: { ...airframes, 'GET /api/due-points': page(DUE_ROWS), 'GET /api/due-points/totals': dueTotals },
   },
   {
     name: 'due-empty',
     title: 'Due, nothing limited',
     path: '/due',
-    answers: { 'GET /api/airframes': ok([]), 'GET /api/due-points': page([]) },
+    answers: {
+      'GET /api/airframes': ok([]),
+      'GET /api/due-points': page([]),
+      'GET /api/due-points/totals': ok(NO_TOTALS),
+    },
   },
   {
     name: 'due-failed',

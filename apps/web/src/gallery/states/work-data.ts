@@ -1,4 +1,4 @@
-import type { ChangePreview, DueRow, Objection } from '../../server/wire.js';
+import type { ChangePreview, DueBasis, DueRow, DueTotals, Objection } from '../../server/wire.js';
 import { counters } from './fleet-data.js';
 
 export const objection = (
@@ -160,8 +160,17 @@ export const DUE_ROWS: readonly DueRow[] = [
         untilLatest: 9000,
         isBound: false,
         dueOn: null,
+        projectedOn: null,
       },
-      { dimension: 'cycles', interval: 300, remaining: 10, untilLatest: 10, isBound: false, dueOn: null },
+      {
+        dimension: 'cycles',
+        interval: 300,
+        remaining: 10,
+        untilLatest: 10,
+        isBound: false,
+        dueOn: null,
+        projectedOn: null,
+      },
       {
         dimension: 'months',
         interval: 6,
@@ -169,6 +178,7 @@ export const DUE_ROWS: readonly DueRow[] = [
         untilLatest: 105,
         isBound: false,
         dueOn: '2027-03-10',
+        projectedOn: '2027-03-10',
       },
     ],
     limit: 300,
@@ -200,6 +210,7 @@ export const DUE_ROWS: readonly DueRow[] = [
         untilLatest: 66,
         isBound: false,
         dueOn: '2027-01-31',
+        projectedOn: '2027-01-31',
       },
     ],
     limit: 12,
@@ -209,3 +220,23 @@ export const DUE_ROWS: readonly DueRow[] = [
     basis: 'By the calendar',
   }),
 ];
+
+export const DUE_BASIS: DueBasis = {
+  kind: 'average',
+  days: 90,
+  statement:
+    'Dates are projected by what each airframe flew in the last 90 days, on average. A forecast is never a limit.',
+  uses: [{ airframeId: 'a-417', registration: 'ZZ-417', minutes: 43_218, flights: 311, days: 90 }],
+};
+
+const NO_COUNTS = { over: 0, inTolerance: 0, soon: 0, planned: 0, later: 0, notVerified: 0, total: 0 };
+const OF_ONE = { over: 1, inTolerance: 0, soon: 2, planned: 2, later: 1, notVerified: 2, total: 8 };
+
+/** Two are left out by filters, and one is over limit elsewhere. */
+export const DUE_TOTALS: DueTotals = {
+  whole: { ...OF_ONE, over: 2, total: 9 },
+  scope: OF_ONE,
+  shown: { ...OF_ONE, over: 0, notVerified: 1, total: 6 },
+};
+
+export const NO_TOTALS: DueTotals = { whole: NO_COUNTS, scope: NO_COUNTS, shown: NO_COUNTS };

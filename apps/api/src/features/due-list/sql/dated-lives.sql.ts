@@ -11,7 +11,7 @@ export const datedLives = (columns: string): string => `dated AS (
     LEFT JOIN airframe a ON a.operator_id = $1::int AND a.id = h.airframe_id
     CROSS JOIN LATERAL (
       SELECT p.due_on - (($2::timestamptz) AT TIME ZONE coalesce(a.day_zone, 'UTC'))::date AS days) AS d
-   WHERE p.operator_id = $1::int AND p.due_on IS NOT NULL AND p.requirement_id IS NULL
+   WHERE p.operator_id = $1::int AND p.due_on IS NOT NULL AND p.requirement_id IS NULL AND NOT p.is_one_of
      AND ($4::uuid IS NULL OR h.airframe_id = $4::uuid)
      -- A day of any zone is within one of that in UTC.
      AND ($5::int IS NULL OR $5::int = 1 OR p.due_on >= ($2::timestamptz AT TIME ZONE 'UTC')::date + $6::bigint::int - 1)

@@ -1,0 +1,111 @@
+import { once } from 'node:events';
+import { PassThrough, type Readable } from 'node:stream';
+import { Injectable } from '@nestjs/common';
+import { STATUS_WORDS } from '@strutbook/domain/life/status.js';
+import { formatHours } from '@strutbook/domain/units/minutes.js';
+import type { Actor } from '../../platform/access/actor.js';
+import { Database, type Tx } from '../../platform/database/database.js';
+import { csvCell } from '../../platform/http/csv-cell.js';
+import type { DueDimensionDto, DueRowDto } from './due-list.dto.js';
+import { DueListService } from './due-list.service.js';
+import type { DueExportQueryDto } from './due-query.dto.js';
+import { dueRow } from './due-row.js';
+import type { DuePageRow } from './sql/due-columns.sql.js';
+
+/** In what the list is written: comma-separated text, or a line of JSON for each row. */
+export type DueFormat = 'csv' | 'ndjson';
+
+const ROWS_AT_ONCE = 2000;
+const LONGEST_MS = 120_000;
+
+/** The whole filtered list, streamed: however long it is, some rows of it are in memory. */
+@Injectable()
+export class DueExportService {
+  constructor(
+    private readonly database: Database,
+    private readonly dueList: DueListService,
+  ) {}
+
+  /** Refuses, before anything is sent: INVALID_FIELDS, NOT_FOUND. */
+  async stream(actor: Actor, ask: DueExportQueryDto, format: DueFormat): Promise<Readable> {
+    await this.database.inOperator(actor, (tx) => this.dueList.whole(tx, actor.operatorId, ask));
+    const out = new PassThrough({ highWaterMark: 1 << 16 });
+    this.database
+      .inOperator(actor, (tx) => this.write(tx, actor.operatorId, { ask, format, out }), {
+        ...{ wholeMs: LONGEST_MS, statementMs: LONGEST_MS },
+      })
+      // What has been sent can't be taken back: the answer breaks off, and no reader takes it for whole.
+      .catch((error: unknown) => out.destroy(error instanceof Error ? error : new Error(String(error))));
+    return out;
+  }
+
+  private async write(
+    tx: Tx,
+    operatorId: number,
+    {
+      ask,
+      format,
+      out,
+    }: { readonly ask: DueExportQueryDto; readonly format: DueFormat; readonly out: PassThrough },
+  ): Promise<void> {
+    const { sql, values, projecting } = await this.dueList.whole(tx, operatorId, ask);
+    await tx.$executeRawUnsafe(`DECLARE due_list NO SCROLL CURSOR FOR ${sql}`, ...values);
+    if (format === 'csv') out.write(`\uFEFF${line(COLUMNS.map(([head]) => head))}`);
+    for (;;) {
+      const rows = await tx.$queryRawUnsafe<DuePageRow[]>(`FETCH ${ROWS_AT_ONCE} FROM due_list`);
+      const told = rows.map((row) => dueRow(row, projecting));
+      const text = told.map((row) =>
+        format === 'csv' ? line(COLUMNS.map(([, cell]) => cell(row))) : `${JSON.stringify(row)}\n`,
+      );
+      const room = out.write(text.join(''));
+      if (out.destroyed) return;
+      if (rows.length < ROWS_AT_ONCE) break;
+      if (!room) await Promise.race([once(out, 'drain'), once(out, 'close')]);
+    }
+    out.end();
+  }
+}
+
+const line = (cells: readonly string[]): string => `${cells.map(csvCell).join(',')}\r\n`;
+
+const left = (of: 'minutes' | 'cycles' | 'days') => (row: DueRowDto) => {
+  const due = dueIn(row, of);
+  if (due === undefined) return '';
+  return of === 'minutes' ? formatHours(due.remaining) : String(due.remaining);
+};
+
+function dueIn({ dues }: DueRowDto, of: 'minutes' | 'cycles' | 'days'): DueDimensionDto | undefined {
+  return dues.find(({ dimension }) => dimension === of || (of === 'days' && dimension === 'months'));
+}
+
+const GOVERNS = {
+  minutes: 'hours',
+  cycles: 'cycles',
+  days: 'calendar',
+  months: 'calendar',
+  none: '',
+} as const;
+
+const COLUMNS: readonly (readonly [string, (row: DueRowDto) => string])[] = [
+  ['Status', (row) => STATUS_WORDS[row.status]],
+  ['Kind', (row) => row.requirement?.kind ?? row.kind],
+  ['Code', (row) => row.requirement?.code ?? ''],
+  ['Title', (row) => row.requirement?.title ?? ''],
+  ['Description', (row) => row.description ?? ''],
+  ['Part number', (row) => row.partNumber ?? ''],
+  ['Serial number', (row) => row.serialNumber ?? ''],
+  ['Engine', (row) => row.engineSerial ?? ''],
+  ['Airframe', (row) => row.airframe ?? ''],
+  ['Position', (row) => (row.positionNumber === null ? '' : String(row.positionNumber))],
+  ['Governs', (row) => GOVERNS[row.dimension]],
+  ['Combines', (row) => (row.requirement === null ? '' : `whichever ${row.requirement.combine}`)],
+  ['Hours left', left('minutes')],
+  ['Cycles left', left('cycles')],
+  ['Days left', left('days')],
+  ['Good through', (row) => dueIn(row, 'days')?.dueOn ?? ''],
+  ['Projected', (row) => row.projectedOn ?? ''],
+  ['Basis', (row) => row.basis],
+  ['Reason', (row) => row.reason ?? ''],
+  ['Document', (row) => row.document ?? ''],
+  ['Revision', (row) => row.revision ?? ''],
+];
