@@ -769,8 +769,59 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** What falls due, the most urgent first. */
+        /** What falls due, the most urgent first unless asked otherwise. */
         get: operations["dueListPage"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/due-points.csv": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The whole filtered list as comma-separated text. */
+        get: operations["dueListCsv"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/due-points.ndjson": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The whole filtered list, a line of JSON for each row. */
+        get: operations["dueListLines"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/due-points/totals": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** How many there are of each status: in all, and by the filters. What is past is told even where a filter leaves it out. */
+        get: operations["dueListTotals"];
         put?: never;
         post?: never;
         delete?: never;
@@ -2882,21 +2933,43 @@ export interface components {
             sha256: string;
             subjectId: string;
         };
+        DueBasisDto: {
+            /** @description Days that an average is of; null for what is planned. */
+            days: number | null;
+            /** @enum {string} */
+            kind: "average" | "flights" | "rate";
+            /** @description The basis in words. */
+            statement: string;
+            /** @description Its numbers, for each airframe of the page. */
+            uses: components["schemas"]["DueUseDto"][];
+        };
+        DueCountsDto: {
+            inTolerance: number;
+            later: number;
+            notVerified: number;
+            over: number;
+            planned: number;
+            soon: number;
+            total: number;
+        };
         DueDimensionDto: {
             /** @enum {string} */
             dimension: "cycles" | "days" | "minutes" | "months";
             /** @description The last day it is good through; null for minutes and cycles. */
             dueOn: string | null;
-            /** @description What is granted: minutes, cycles, days or months. */
-            interval: number;
+            /** @description What is granted: minutes, cycles, days or months; null where no document says. */
+            interval: number | null;
             /** @description Whether it is of an outer bound, which governs as soon as it comes. */
             isBound: boolean;
+            /** @description The day on which nothing is left by the basis; a forecast in minutes and cycles, never a limit. */
+            projectedOn: string | null;
             /** @description Whole minutes, cycles or days left; below zero they are past. */
             remaining: number;
             /** @description The same until the end of what the requirement grants past it: its window, or an approved variation. */
             untilLatest: number;
         };
         DuePageDto: {
+            basis: components["schemas"]["DueBasisDto"];
             /** @description Send it as `after` for the next page; null after the last. */
             next: string | null;
             rows: components["schemas"]["DueRowDto"][];
@@ -2931,7 +3004,7 @@ export interface components {
             document: string | null;
             /** @description The last day it is good through; null where hours or cycles govern. */
             dueOn: string | null;
-            /** @description All dimensions of a requirement that can be told; none for a limit. */
+            /** @description All its dimensions that can be told. */
             dues: components["schemas"]["DueDimensionDto"][];
             engineId: string | null;
             engineSerial: string | null;
@@ -2960,6 +3033,22 @@ export interface components {
             serialNumber: string | null;
             /** @enum {string} */
             status: "closed" | "in-tolerance" | "later" | "not-applicable" | "not-verified" | "over" | "planned" | "soon";
+        };
+        DueTotalsDto: {
+            /** @description Of the airframe, position or component asked for; of the whole fleet where none is. */
+            scope: components["schemas"]["DueCountsDto"];
+            /** @description Of what the filters show. */
+            shown: components["schemas"]["DueCountsDto"];
+            /** @description Of the whole fleet. */
+            whole: components["schemas"]["DueCountsDto"];
+        };
+        DueUseDto: {
+            airframeId: string;
+            days: number;
+            flights: number;
+            /** @description Whole minutes in those days. */
+            minutes: number;
+            registration: string;
         };
         EndAuthorisationDto: {
             /** @description The last day it is good for. */
@@ -7539,10 +7628,36 @@ export interface operations {
             query?: {
                 /** @description The 'next' of the page before. */
                 after?: string;
-                /** @description Of one airframe alone. */
+                /** @description Of one airframe, with all that hangs on it. */
                 airframeId?: string;
+                /** @description By what dates are projected: the average of the last days, the planned rate, or the flights planned. */
+                basis?: "average" | "flights" | "rate";
+                /** @description Of one engine, module or part, with all beneath it. */
+                componentId?: string;
+                /** @description How many days an average is of; 90 unless told. */
+                days?: number;
+                /** @description The order turned round. */
+                direction?: "asc" | "desc";
+                /** @description Of these kinds alone: life limits, unknown counters, or kinds of requirements. */
+                kind?: ("airworthiness-limitation" | "bulletin" | "check" | "counters" | "directive" | "discard" | "inspection" | "life-limit" | "overhaul")[];
                 /** @description How many rows; 50 unless told. */
                 limit?: number;
+                /** @description Part numbers that contain this. */
+                partNumber?: string;
+                /** @description Of one position, with all that hangs there. */
+                positionId?: string;
+                /** @description Serial and part numbers, descriptions, codes, titles, registrations and documents that contain this. */
+                search?: string;
+                /** @description By urgency unless told. */
+                sort?: "code" | "projected" | "remaining" | "subject" | "urgency";
+                /** @description Of these statuses alone. */
+                status?: ("in-tolerance" | "later" | "not-verified" | "over" | "planned" | "soon")[];
+                /** @description What has no more cycles left than these. */
+                withinCycles?: number;
+                /** @description What is due, or projected by the basis, in no more days than these. */
+                withinDays?: number;
+                /** @description What has no more hours left than these; with cycles or days, any of them is enough. */
+                withinHours?: number;
             };
             header?: never;
             path?: never;
@@ -7556,6 +7671,151 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["DuePageDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    dueListCsv: {
+        parameters: {
+            query?: {
+                /** @description Of one airframe, with all that hangs on it. */
+                airframeId?: string;
+                /** @description By what dates are projected: the average of the last days, the planned rate, or the flights planned. */
+                basis?: "average" | "flights" | "rate";
+                /** @description Of one engine, module or part, with all beneath it. */
+                componentId?: string;
+                /** @description How many days an average is of; 90 unless told. */
+                days?: number;
+                /** @description The order turned round. */
+                direction?: "asc" | "desc";
+                /** @description Of these kinds alone: life limits, unknown counters, or kinds of requirements. */
+                kind?: ("airworthiness-limitation" | "bulletin" | "check" | "counters" | "directive" | "discard" | "inspection" | "life-limit" | "overhaul")[];
+                /** @description Part numbers that contain this. */
+                partNumber?: string;
+                /** @description Of one position, with all that hangs there. */
+                positionId?: string;
+                /** @description Serial and part numbers, descriptions, codes, titles, registrations and documents that contain this. */
+                search?: string;
+                /** @description By urgency unless told. */
+                sort?: "code" | "projected" | "remaining" | "subject" | "urgency";
+                /** @description Of these statuses alone. */
+                status?: ("in-tolerance" | "later" | "not-verified" | "over" | "planned" | "soon")[];
+                /** @description What has no more cycles left than these. */
+                withinCycles?: number;
+                /** @description What is due, or projected by the basis, in no more days than these. */
+                withinDays?: number;
+                /** @description What has no more hours left than these; with cycles or days, any of them is enough. */
+                withinHours?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The list. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/csv": string;
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    dueListLines: {
+        parameters: {
+            query?: {
+                /** @description Of one airframe, with all that hangs on it. */
+                airframeId?: string;
+                /** @description By what dates are projected: the average of the last days, the planned rate, or the flights planned. */
+                basis?: "average" | "flights" | "rate";
+                /** @description Of one engine, module or part, with all beneath it. */
+                componentId?: string;
+                /** @description How many days an average is of; 90 unless told. */
+                days?: number;
+                /** @description The order turned round. */
+                direction?: "asc" | "desc";
+                /** @description Of these kinds alone: life limits, unknown counters, or kinds of requirements. */
+                kind?: ("airworthiness-limitation" | "bulletin" | "check" | "counters" | "directive" | "discard" | "inspection" | "life-limit" | "overhaul")[];
+                /** @description Part numbers that contain this. */
+                partNumber?: string;
+                /** @description Of one position, with all that hangs there. */
+                positionId?: string;
+                /** @description Serial and part numbers, descriptions, codes, titles, registrations and documents that contain this. */
+                search?: string;
+                /** @description By urgency unless told. */
+                sort?: "code" | "projected" | "remaining" | "subject" | "urgency";
+                /** @description Of these statuses alone. */
+                status?: ("in-tolerance" | "later" | "not-verified" | "over" | "planned" | "soon")[];
+                /** @description What has no more cycles left than these. */
+                withinCycles?: number;
+                /** @description What is due, or projected by the basis, in no more days than these. */
+                withinDays?: number;
+                /** @description What has no more hours left than these; with cycles or days, any of them is enough. */
+                withinHours?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The list: a DueRowDto on each line. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/x-ndjson": string;
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    dueListTotals: {
+        parameters: {
+            query?: {
+                /** @description Of one airframe, with all that hangs on it. */
+                airframeId?: string;
+                /** @description By what dates are projected: the average of the last days, the planned rate, or the flights planned. */
+                basis?: "average" | "flights" | "rate";
+                /** @description Of one engine, module or part, with all beneath it. */
+                componentId?: string;
+                /** @description How many days an average is of; 90 unless told. */
+                days?: number;
+                /** @description Of these kinds alone: life limits, unknown counters, or kinds of requirements. */
+                kind?: ("airworthiness-limitation" | "bulletin" | "check" | "counters" | "directive" | "discard" | "inspection" | "life-limit" | "overhaul")[];
+                /** @description Part numbers that contain this. */
+                partNumber?: string;
+                /** @description Of one position, with all that hangs there. */
+                positionId?: string;
+                /** @description Serial and part numbers, descriptions, codes, titles, registrations and documents that contain this. */
+                search?: string;
+                /** @description Of these statuses alone. */
+                status?: ("in-tolerance" | "later" | "not-verified" | "over" | "planned" | "soon")[];
+                /** @description What has no more cycles left than these. */
+                withinCycles?: number;
+                /** @description What is due, or projected by the basis, in no more days than these. */
+                withinDays?: number;
+                /** @description What has no more hours left than these; with cycles or days, any of them is enough. */
+                withinHours?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["DueTotalsDto"];
                 };
             };
             default: components["responses"]["Problem"];
