@@ -136,6 +136,7 @@ describe('a calendar life', () => {
       }),
     );
     const fresh = await part('K-FIT', 'FRESH', { since: `${dayFromNow(-5)}T00:00Z` });
+    expect(await lifeOf(fresh)).toMatchObject({ kind: 'limited', status: 'later', goodThrough: null });
     done(
       await office.administrator.post('/api/placements', {
         ...{

@@ -68,6 +68,20 @@ describe('a calendar life', () => {
     expect(found).toMatchObject({ goodThrough: '2021-01-11', calendar: { limitId: 'o' } });
   });
 
+  it('that counts from what has not happened has not begun, and limits nothing yet', () => {
+    const first = calendar(60, { countedFrom: 'first-installation' });
+    const stored = days('2021-01-01', { 'first-installation': 'not-yet' });
+    const alone = life([first], stored);
+    expect(alone).toMatchObject({
+      kind: 'limited',
+      used: fraction(0),
+      goodThrough: null,
+      remainingDays: null,
+    });
+    expect(statusOfLife(alone)).toBe('later');
+    expect(life([first, calendar(6)], stored)).toMatchObject({ goodThrough: '2021-02-28' });
+  });
+
   it.each(['first-installation', 'overhaul'] as const)(
     'is not told while the day of %s is not known',
     (countedFrom) => {

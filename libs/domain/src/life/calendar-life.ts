@@ -14,8 +14,11 @@ export interface CalendarLimit {
   readonly limitId: string;
 }
 
-/** The days calendar lives count from, each null when not known, and the day it is where the part is. */
-export type LifeDays = Readonly<Record<CountedFrom, CalendarDate | null>> & { readonly today: CalendarDate };
+/** A day counted from; null when it is not known, 'not-yet' of what has not happened: such a life has not begun. */
+export type CountedDay = CalendarDate | 'not-yet' | null;
+
+/** The days calendar lives count from, and the day it is where the part is. */
+export type LifeDays = Readonly<Record<CountedFrom, CountedDay>> & { readonly today: CalendarDate };
 
 /** Where a calendar life ends. */
 export interface CalendarEnd {
@@ -29,12 +32,13 @@ export interface CalendarEnd {
 }
 
 /**
- * The calendar life that ends first; of equals the one named first. Null when there is none, or when the day one of
+ * The calendar life that ends first; of equals the one named first. Null when none has begun, or when the day one of
  * them counts from is not known: the unknown one might be the first to end. Throws beyond the year 9999.
  */
 export function firstToEnd(limits: readonly CalendarLimit[], days: LifeDays | undefined): CalendarEnd | null {
   let first: CalendarEnd | null = null;
   for (const limit of limits) {
+    if (days?.[limit.countedFrom] === 'not-yet') continue;
     const end = endOf(limit, days);
     if (end === null) return null;
     if (first === null || end.goodThrough < first.goodThrough) first = end;
@@ -53,7 +57,7 @@ export function unknownDays(
 
 function endOf(limit: CalendarLimit, days: LifeDays | undefined): CalendarEnd | null {
   const from = days?.[limit.countedFrom] ?? null;
-  if (days === undefined || from === null) return null;
+  if (days === undefined || from === null || from === 'not-yet') return null;
   const goodThrough =
     limit.unit === 'days'
       ? addDays(from, limit.span)

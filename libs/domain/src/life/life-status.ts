@@ -29,7 +29,8 @@ export function statusOfLife(life: Life): Status {
         ...statusIn('minutes', life.remainingMinutes),
         ...statusIn('days', life.remainingDays),
       ];
-      return URGENCY.find((status) => found.includes(status)) ?? 'not-verified';
+      // Only a life on the calendar that has not begun has nothing to count down.
+      return URGENCY.find((status) => found.includes(status)) ?? 'later';
     }
   }
 }

@@ -41,7 +41,7 @@ function limitedLife(facts: LifeFacts, now: RatingLimit): Life {
   const inCycles = now.cycles === null ? null : shareOfLife('cycles', facts, now.cycles);
   const inMinutes = now.minutes === null ? null : shareOfLife('minutes', facts, now.minutes);
   const ends = firstToEnd(calendarOf(now), facts.days);
-  const used = inCycles?.used ?? inMinutes?.used ?? (ends === null ? null : shareOfDays(ends));
+  const used = inCycles?.used ?? inMinutes?.used ?? usedByDays(now, ends);
   if (used === null) return { kind: 'not-limited' };
   const worstCase = inCycles?.worstCase === true || inMinutes?.worstCase === true;
   return {
@@ -58,6 +58,12 @@ function limitedLife(facts: LifeFacts, now: RatingLimit): Life {
     remainingDays: ends?.remaining ?? null,
     flagged: worstCase || facts.traceGaps.length > 0,
   };
+}
+
+/** What the calendar alone has used; null where no calendar life is limited. One that has not begun is not used yet. */
+function usedByDays(now: RatingLimit, ends: CalendarEnd | null): Fraction | null {
+  if (calendarOf(now).length === 0) return null;
+  return ends === null ? ZERO : shareOfDays(ends);
 }
 
 /** The share of a calendar life that has passed. A life of no day is all used. Total. */

@@ -11,6 +11,8 @@ export interface DayFacts {
   readonly firstInstalledOn: string | null;
   /** When it was first put in by these records; null while it is only known from papers, or never was. Milliseconds since 1970. */
   readonly firstInstalledAt: number | null;
+  /** Whether its records say that it came here unused. */
+  readonly unused: boolean;
   readonly overhauledAt: number | null;
   /** Of the airframe it runs on; null where it hangs on none. */
   readonly dayZone: string | null;
@@ -34,6 +36,10 @@ export function dayFactsOf(
           AND o.basis = 'new' AND o.voided_seq IS NULL AND (o.cycles IS DISTINCT FROM 0 OR o.minutes IS DISTINCT FROM 0))
         THEN (SELECT (extract(epoch FROM min(s.from_at)) * 1000)::bigint FROM stay s WHERE s.operator_id = k.operator_id
           AND s.component_id = k.id AND s.slot_id IS NOT NULL AND s.voided_seq IS NULL AND s.from_at <= ${then}) END,
+      'unused', EXISTS (SELECT FROM opening o WHERE o.operator_id = k.operator_id AND o.component_id = k.id
+          AND o.basis = 'new' AND o.voided_seq IS NULL AND o.cycles = 0 AND o.minutes = 0)
+        AND NOT EXISTS (SELECT FROM opening o WHERE o.operator_id = k.operator_id AND o.component_id = k.id
+          AND o.basis = 'new' AND o.voided_seq IS NULL AND (o.cycles IS DISTINCT FROM 0 OR o.minutes IS DISTINCT FROM 0)),
       'overhauledAt', (SELECT (extract(epoch FROM max(r.at)) * 1000)::bigint FROM reset r WHERE r.operator_id = k.operator_id
           AND r.component_id = k.id AND r.kind = 'overhaul' AND r.voided_seq IS NULL AND r.at <= ${then}),
       'dayZone', (SELECT a.day_zone FROM exposure x JOIN carrier c ON c.operator_id = x.operator_id AND c.id = x.carrier_id
@@ -69,7 +75,8 @@ export function lifeDays(facts: DayFacts, now: Date): LifeDays {
   return {
     today: dayIn(zone, now),
     new: facts.manufacturedOn,
-    'first-installation': facts.firstInstalledOn ?? dayOf(facts.firstInstalledAt),
+    'first-installation':
+      facts.firstInstalledOn ?? dayOf(facts.firstInstalledAt) ?? (facts.unused ? 'not-yet' : null),
     overhaul: dayOf(facts.overhauledAt),
   };
 }

@@ -16,7 +16,7 @@ export function leftText(life: Life | null): string {
     ...(life.remainingMinutes === null ? [] : [remainingMinutes(life.remainingMinutes)]),
     ...(life.goodThrough === null ? [] : [goodThroughText(life.goodThrough, life.remainingDays)]),
   ];
-  return told.length === 0 ? 'Not known' : told.join(', ');
+  return told.length === 0 ? 'Not begun: it was never installed' : told.join(', ');
 }
 
 /** What has been used of what: '81.6 % used, 8,981 cycles of life 11,000'. */

@@ -4,7 +4,7 @@ import type { RatingCodes } from '../life-words.js';
 import type { PartInLife } from '../lives.js';
 import type { LifeForecast } from '../projected-ends.js';
 import type { CalendarLifeDto } from '../wire/life.dto.js';
-import { lifeToWire } from '../wire/life.mapper.js';
+import { dayCounted, lifeToWire } from '../wire/life.mapper.js';
 import type { SheetLimitDto, SheetPartDto, SheetUseDto } from '../wire/life-sheet.dto.js';
 
 /** What a row of the sheet is made of. */
@@ -99,7 +99,7 @@ function limitOf(
   const limited = limit.kind === 'limited' ? limit : null;
   const calendarToWire = ({ span, unit, countedFrom, monthRule }: CalendarLimit): CalendarLifeDto => ({
     ...{ span, unit, countedFrom, monthRule },
-    countedOn: days?.[countedFrom] ?? null,
+    countedOn: dayCounted(days?.[countedFrom] ?? null),
   });
   return {
     ratingCode: codeOf(limit.ratingId, ratings),

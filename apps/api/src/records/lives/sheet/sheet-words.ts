@@ -101,7 +101,7 @@ function calendarText(life: CalendarLifeDto | null): string {
   if (life === null) return '';
   const { span, unit, countedFrom, monthRule, countedOn } = life;
   const end = unit === 'months' && monthRule === 'month-end' ? " to the month's end" : '';
-  return `${span} ${unit}${end} from ${EVENTS[countedFrom]} (${countedOn ?? 'day not known'})`;
+  return `${span} ${unit}${end} from ${EVENTS[countedFrom]} (${countedOn ?? 'no day on record'})`;
 }
 
 function sourceText({ basis, document, revision, effectiveOn, governs }: LifeSourceDto): string {

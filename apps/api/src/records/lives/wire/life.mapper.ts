@@ -1,3 +1,4 @@
+import type { CountedDay } from '@strutbook/domain/life/calendar-life.js';
 import { statusOfLife } from '@strutbook/domain/life/life-status.js';
 import type { LimitInForce } from '@strutbook/domain/life/limits-in-force.js';
 import { toCycles } from '../../../platform/http/counters.dto.js';
@@ -59,7 +60,12 @@ export function lifeToWire(part: PartInLife, forecast: LifeForecast, ratings: Ra
 function calendarToWire({ life, days }: PartInLife): CalendarLifeDto | null {
   if (life.kind !== 'limited' || life.calendar === null) return null;
   const { span, unit, countedFrom, monthRule } = life.calendar;
-  return { span, unit, countedFrom, monthRule, countedOn: days?.[countedFrom] ?? null };
+  return { span, unit, countedFrom, monthRule, countedOn: dayCounted(days?.[countedFrom] ?? null) };
+}
+
+/** The day counted from; null where it is not known, or has not come. Total. */
+export function dayCounted(day: CountedDay): string | null {
+  return day === 'not-yet' ? null : day;
 }
 
 /** The documents a limit is from: the manual's row, and each directive's that lowers it. */

@@ -8,11 +8,14 @@ import { useAct } from '../../../server/act.js';
 import { useMay } from '../../../server/authority.js';
 import { useOfflineSince } from '../../../server/connection.js';
 import { type EngineModel, engineModelsQuery } from '../../../server/fleet.js';
+import { ActionLink } from '../../../ui/actions/action-link.js';
 import { Button } from '../../../ui/actions/button.js';
 import { type Faults, useActForm } from '../../../ui/fields/act-form.js';
 import { SelectField } from '../../../ui/fields/select-field.js';
 import { TextAreaField } from '../../../ui/fields/text-area-field.js';
 import { announce } from '../../../ui/messages/announcements.js';
+import { Answered } from '../../../ui/messages/answered.js';
+import { EmptyState } from '../../../ui/messages/empty-state.js';
 import { ErrorSummary, type FieldMessage } from '../../../ui/messages/error-summary.js';
 import { fieldMessages } from '../../../ui/messages/field-messages.js';
 import { Notice } from '../../../ui/messages/notice.js';
@@ -129,10 +132,8 @@ function useRevision(models: readonly EngineModel[]) {
   return { form: { ...form, change }, look, accept, seen, moved, confirm };
 }
 
-/** A new revision of a manual, or a directive: its rows, what they change, and one act to accept them. */
-export function RevisionPage() {
-  const models = useQuery(engineModelsQuery).data ?? [];
-  const may = useMay('keep-records');
+/** The rows of a revision, what they change, and one act to accept them. */
+function RevisionForm({ models }: { readonly models: readonly EngineModel[] }) {
   const offline = useOfflineSince() !== null;
   const { form, look, accept, seen, moved, confirm } = useRevision(models);
   const { typed, change, field } = form;
@@ -141,54 +142,44 @@ export function RevisionPage() {
   const refused = look.error === null ? [] : refusedRows(look.error, lines, table.id);
   const failed = accept.error !== null && !moved ? accept.error : null;
   return (
-    <RegisterFrame
-      title="Revision of limits, or a directive"
-      below={
-        <p>
-          Nothing is stored until it is accepted. A directive lowers what a manual states: the lower of both
-          governs, and a limit is never varied.
-        </p>
-      }
-    >
-      {may && (
-        <form className="stack revision-form" noValidate onSubmit={form.submit}>
-          <ErrorSummary messages={refused.length > 0 ? refused : form.messages} attempt={form.attempt} />
-          <div className="revision-fields">
-            <SelectField
-              {...field('basis')}
-              label="Kind of document"
-              options={BASES}
-              value={typed.basis}
-              onChange={(event) =>
-                change({ basis: event.target.value === 'directive' ? 'directive' : 'manual' })
-              }
-            />
-            <WordsField form={form} name="document" label="Document" hint="A directive with its number" />
-            <WordsField form={form} name="revision" label="Revision" mono />
-            <WordsField form={form} name="effectiveOn" label="Effective on" hint="Year-month-day" mono />
-          </div>
-          <TextAreaField
-            {...table}
-            label="Rows, one a line, as pasted from a table"
-            hint={`${PASTED_COLUMNS}. N/L is not limited, N/A not authorised; a calendar life is “10 years from new”.`}
-            rows={8}
-            spellCheck={false}
-            value={typed.table}
-            onChange={(event) => change({ table: event.target.value })}
+    <>
+      <form className="stack revision-form" noValidate onSubmit={form.submit}>
+        <ErrorSummary messages={refused.length > 0 ? refused : form.messages} attempt={form.attempt} />
+        <div className="revision-fields">
+          <SelectField
+            {...field('basis')}
+            label="Kind of document"
+            options={BASES}
+            value={typed.basis}
+            onChange={(event) =>
+              change({ basis: event.target.value === 'directive' ? 'directive' : 'manual' })
+            }
           />
-          <p role="status">{counted(rows.length, 'row')} read</p>
-          <div>
-            <Button
-              type="submit"
-              kind={seen === null ? 'primary' : 'secondary'}
-              busy={form.busy}
-              offBecause={offline ? OFF_WHILE_OFFLINE : null}
-            >
-              {form.busy ? 'Looking' : 'Show what it changes'}
-            </Button>
-          </div>
-        </form>
-      )}
+          <WordsField form={form} name="document" label="Document" hint="A directive with its number" />
+          <WordsField form={form} name="revision" label="Revision" mono />
+          <WordsField form={form} name="effectiveOn" label="Effective on" hint="Year-month-day" mono />
+        </div>
+        <TextAreaField
+          {...table}
+          label="Rows, one a line, as pasted from a table"
+          hint={`${PASTED_COLUMNS}. N/L is not limited, N/A not authorised; a calendar life is “10 years from new”.`}
+          rows={8}
+          spellCheck={false}
+          value={typed.table}
+          onChange={(event) => change({ table: event.target.value })}
+        />
+        <p role="status">{counted(rows.length, 'row')} read</p>
+        <div>
+          <Button
+            type="submit"
+            kind={seen === null ? 'primary' : 'secondary'}
+            busy={form.busy}
+            offBecause={offline ? OFF_WHILE_OFFLINE : null}
+          >
+            {form.busy ? 'Looking' : 'Show what it changes'}
+          </Button>
+        </div>
+      </form>
       {moved && (
         <Notice kind="caution">
           The records changed since you looked, and nothing was stored. Shown is what the revision changes
@@ -211,6 +202,37 @@ export function RevisionPage() {
           </div>
         </>
       )}
+    </>
+  );
+}
+
+/** A new revision of a manual, or a directive. */
+export function RevisionPage() {
+  const models = useQuery(engineModelsQuery);
+  const may = useMay('keep-records');
+  return (
+    <RegisterFrame
+      title="Revision of limits, or a directive"
+      below={
+        <p>
+          Nothing is stored until it is accepted. A directive lowers what a manual states: the lower of both
+          governs, and a limit is never varied.
+        </p>
+      }
+    >
+      <Answered query={models} doing="Reading the engine models">
+        {(found) => {
+          if (found.length === 0)
+            return (
+              <EmptyState
+                action={<ActionLink href="/register/engine-models">Go to Engine models</ActionLink>}
+              >
+                A limit belongs to an engine model: enter an engine model first.
+              </EmptyState>
+            );
+          return may ? <RevisionForm models={found} /> : null;
+        }}
+      </Answered>
     </RegisterFrame>
   );
 }
