@@ -2,6 +2,7 @@
 // BASE_URL: where the API answers. SEED_SIGN_IN, SEED_PASSWORD: an administrator.
 // SEED_OPERATOR: the operator's code, where several are served.
 import { Client } from './load/client.mjs';
+import { counting } from './load/counting.mjs';
 import { directives } from './load/directives.mjs';
 import { record } from './load/events.mjs';
 import { each } from './load/files.mjs';
@@ -43,6 +44,7 @@ async function load() {
   tell(await byHand(client, fleet));
   await each(flightFiles(), 1, async (fileName) => tell(await importFile(client, fileName)));
   await record(client, { ...about, when: 'after' });
+  tell(await counting(client, { ...fleet, found }));
   tell(await register.traceGaps(client, found));
   tell(await limitDirective(client, fleet));
   const tools = await shop.tools(client);

@@ -1,4 +1,5 @@
 // The register: people, types, airframes, models, limits, components, what they had used, and where they are.
+import { firstReadings } from './counting.mjs';
 import { each, json, table } from './files.mjs';
 
 const AT_ONCE = 6;
@@ -135,6 +136,7 @@ export async function ratings(client, found) {
 export async function placements(client, { airframes }, found) {
   const rows = table('register/placements.csv');
   const slots = await positionSlots(client, airframes);
+  const readings = firstReadings();
   for (const kinds of [['part'], ['module'], ['engine', 'pod', 'apu']]) {
     await each(
       rows.filter((row) => kinds.includes(found[row.serial_number].kind)),
@@ -149,6 +151,7 @@ export async function placements(client, { airframes }, found) {
           ...place,
           boundary: { kind: 'instant', at },
           reason: 'Where it was when the record began',
+          ...(into !== '' && readings[serial] !== undefined ? { counterReading: readings[serial] } : {}),
         });
       },
     );

@@ -1,5 +1,8 @@
+import { useQuery } from '@tanstack/react-query';
 import { useParams, useSearch } from '@tanstack/react-router';
 import { ComponentPage } from '../../features/component/component-page.js';
+import { componentAtQuery } from '../../features/component/component-queries.js';
+import { CounterPanel } from '../../features/counting/counter/counter-panel.js';
 import { DuePanel } from '../../features/due-list/due-panel.js';
 import { FlownOver } from '../../features/overruns/flown-over.js';
 import { RequirementsPanel } from '../../features/register/requirements/requirements-panel.js';
@@ -8,9 +11,13 @@ import { RequirementsPanel } from '../../features/register/requirements/requirem
 export function ComponentRoute() {
   const { componentId } = useParams({ from: '/signed-in/components/$componentId' });
   const { at } = useSearch({ from: '/signed-in/components/$componentId' });
+  const kind = useQuery(componentAtQuery(componentId, at)).data?.kind;
   return (
     <>
       <ComponentPage />
+      {at === undefined && kind === 'apu' && (
+        <CounterPanel key={`counter ${componentId}`} componentId={componentId} />
+      )}
       {at === undefined && (
         <>
           <FlownOver key={`over ${componentId}`} of={{ kind: 'component', id: componentId }} />

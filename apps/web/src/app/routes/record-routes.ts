@@ -20,6 +20,25 @@ const flightsEnter = createRoute({
   component: lazyRouteComponent(() => import('../../features/flights/entry/enter-page.js'), 'EnterPage'),
 });
 
+const groundRuns = createRoute({
+  getParentRoute: () => signedIn,
+  path: '/flights/runs',
+  validateSearch: (search): { airframe?: string } => optionalWord(search, 'airframe'),
+  component: lazyRouteComponent(
+    () => import('../../features/counting/runs/ground-runs-page.js'),
+    'GroundRunsPage',
+  ),
+});
+
+const testCells = createRoute({
+  getParentRoute: () => signedIn,
+  path: '/flights/test-cells',
+  component: lazyRouteComponent(
+    () => import('../../features/counting/runs/test-cells-page.js'),
+    'TestCellsPage',
+  ),
+});
+
 const history = createRoute({
   getParentRoute: () => signedIn,
   path: '/history',
@@ -104,6 +123,8 @@ const myAuthority = createRoute({
 export const recordRoutes = [
   flights,
   flightsEnter,
+  groundRuns,
+  testCells,
   history,
   airframeHistory,
   componentHistory,

@@ -1,6 +1,7 @@
 import { parseDate, parseMoment } from '../../format/utc-moment.js';
 import { wireMinute } from '../../format/when.js';
 import type { Boundary, ChangeRequest, ChangeSlot } from '../../server/wire.js';
+import { BLANK_FIGURES, checkFigures, figuresOf, type TypedFigures } from '../../ui/fields/figures-fields.js';
 import type { FieldMessage } from '../../ui/messages/error-summary.js';
 
 export type BoundaryKind = Boundary['kind'];
@@ -22,6 +23,9 @@ export interface ChangeDraft {
   readonly incomingSerial: string;
   readonly ratingCode: string;
   readonly reason: string;
+  /** What the counters of auxiliary power units showed. */
+  readonly offFigures: TypedFigures;
+  readonly onFigures: TypedFigures;
 }
 
 export const EMPTY_DRAFT: ChangeDraft = {
@@ -39,6 +43,8 @@ export const EMPTY_DRAFT: ChangeDraft = {
   incomingSerial: '',
   ratingCode: '',
   reason: '',
+  offFigures: BLANK_FIGURES,
+  onFigures: BLANK_FIGURES,
 };
 
 /** The controls' ids, by the server's names of the fields. */
@@ -53,8 +59,14 @@ export const FIELD_IDS = {
   'boundary.on': 'change-date',
   outgoingSerial: 'change-outgoing',
   removedToLocation: 'change-removed-to',
+  outgoingReading: 'change-off-hours',
+  'outgoingReading.minutes': 'change-off-hours',
+  'outgoingReading.starts': 'change-off-starts',
   incomingSerial: 'change-incoming',
   ratingCode: 'change-rating',
+  incomingReading: 'change-on-hours',
+  'incomingReading.minutes': 'change-on-hours',
+  'incomingReading.starts': 'change-on-starts',
   reason: 'change-reason',
 } as const satisfies Record<string, string>;
 
@@ -89,6 +101,24 @@ function whatMoves(draft: ChangeDraft, missing: Missing): void {
     missing.incomingSerial = 'Enter the serial that goes on, as on its data plate';
 }
 
+/** An auxiliary power unit counts by its own counter, which is read as it comes off and as it goes on. */
+function whatCountersShow(
+  { slot, comesOff, goesOn, offFigures, onFigures }: ChangeDraft,
+  missing: Missing,
+): void {
+  if (slot !== 'apu') return;
+  const sides = [
+    ['outgoingReading', comesOff !== false, offFigures],
+    ['incomingReading', goesOn, onFigures],
+  ] as const;
+  for (const [name, moves, figures] of sides) {
+    if (!moves) continue;
+    const { minutes, starts } = checkFigures(figures);
+    if (minutes !== undefined) missing[`${name}.minutes`] = minutes;
+    if (starts !== undefined) missing[`${name}.starts`] = starts;
+  }
+}
+
 export type ReadDraft =
   | { readonly ok: true; readonly request: ChangeRequest }
   | { readonly ok: false; readonly missing: Missing };
@@ -100,6 +130,7 @@ export function readDraft(draft: ChangeDraft): ReadDraft {
   if (draft.positionNumber === '') missing.positionNumber = 'Choose the position';
   const boundary = boundaryOf(draft, missing);
   whatMoves(draft, missing);
+  whatCountersShow(draft, missing);
   if (draft.reason.trim() === '') missing.reason = 'Enter why it was changed';
   if (Object.keys(missing).length > 0) return { ok: false, missing };
   return {
@@ -116,6 +147,10 @@ export function readDraft(draft: ChangeDraft): ReadDraft {
         ? { ratingCode: draft.ratingCode }
         : {}),
       ...(draft.comesOff === false ? {} : { removedToLocation: draft.removedToLocation }),
+      ...(draft.slot === 'apu' && draft.comesOff !== false
+        ? { outgoingReading: figuresOf(draft.offFigures) }
+        : {}),
+      ...(draft.slot === 'apu' && draft.goesOn ? { incomingReading: figuresOf(draft.onFigures) } : {}),
     },
   };
 }

@@ -6,6 +6,7 @@ import { engineModelsQuery, locationsQuery } from '../../server/fleet.js';
 import { Button } from '../../ui/actions/button.js';
 import { CheckField } from '../../ui/fields/check-field.js';
 import { ComboField } from '../../ui/fields/combo-field.js';
+import { FiguresFields } from '../../ui/fields/figures-fields.js';
 import { SelectField } from '../../ui/fields/select-field.js';
 import { TextField } from '../../ui/fields/text-field.js';
 import { SerialText } from '../../ui/status/serial-text.js';
@@ -78,6 +79,18 @@ export function OffFields({ draft, set, said, there }: OffProps) {
             onChange={({ target }) => set({ removedToLocation: target.value })}
             error={said('removedToLocation')}
           />
+          {draft.slot === 'apu' && (
+            <FiguresFields
+              legend="Its counter showed"
+              value={draft.offFigures}
+              onChange={(offFigures) => set({ offFigures })}
+              field={(name) => ({
+                id: FIELD_IDS[`outgoingReading.${name}`],
+                error:
+                  said(`outgoingReading.${name}`) ?? (name === 'minutes' ? said('outgoingReading') : null),
+              })}
+            />
+          )}
         </>
       )}
     </fieldset>
@@ -141,6 +154,18 @@ export function OnFields({ draft, set, said }: FieldsProps) {
               options={ratings.map(({ code }) => ({ value: code, label: code }))}
               onChange={({ target }) => set({ ratingCode: target.value })}
               error={said('ratingCode')}
+            />
+          )}
+          {draft.slot === 'apu' && (
+            <FiguresFields
+              legend="Its counter showed"
+              value={draft.onFigures}
+              onChange={(onFigures) => set({ onFigures })}
+              field={(name) => ({
+                id: FIELD_IDS[`incomingReading.${name}`],
+                error:
+                  said(`incomingReading.${name}`) ?? (name === 'minutes' ? said('incomingReading') : null),
+              })}
             />
           )}
         </>

@@ -51,11 +51,16 @@ export function FlightsPage() {
           </>
         }
         actions={
-          may && airframe !== undefined ? (
-            <ActionLink kind="primary" href={`/flights/enter?airframe=${airframe.id}`}>
-              Enter flights
-            </ActionLink>
-          ) : undefined
+          airframe !== undefined && (
+            <>
+              {may && (
+                <ActionLink kind="primary" href={`/flights/enter?airframe=${airframe.id}`}>
+                  Enter flights
+                </ActionLink>
+              )}
+              <ActionLink href={`/flights/runs?airframe=${airframe.id}`}>Ground runs</ActionLink>
+            </>
+          )
         }
       />
       <Answered query={airframes} doing="Reading the airframes">

@@ -13,7 +13,7 @@ import { EmptyState } from '../../../ui/messages/empty-state.js';
 import { FactList } from '../../../ui/page/fact-list.js';
 import { RegisterFrame } from '../register-frame.js';
 import { EngineModelForm, LIFE_METHODS } from './engine-model-form.js';
-import { ruleInWords } from './rule-words.js';
+import { RuleHistory } from './rule-history.js';
 
 interface ModelProps {
   readonly model: EngineModel;
@@ -21,11 +21,6 @@ interface ModelProps {
 }
 
 function Model({ model, types }: ModelProps) {
-  const typeName = (id: string | null): string => {
-    const type = types.find((entry) => entry.id === id);
-    if (id === null) return 'On any airframe type';
-    return type === undefined ? 'On one airframe type' : `On ${type.maker} ${type.designation}`;
-  };
   const method = LIFE_METHODS.find(({ value }) => value === model.lifeMethod)?.label ?? model.lifeMethod;
   const ratings = model.ratings
     .map(({ code, description }) => [code, description].filter(Boolean).join(': '))
@@ -44,16 +39,7 @@ function Model({ model, types }: ModelProps) {
         ]}
       />
       <h3>Cycle rules</h3>
-      <ul>
-        {model.cycleRules.map((rule) => (
-          <li key={rule.id}>
-            {typeName(rule.airframeTypeId)}: {ruleInWords(rule)}{' '}
-            <span className="quiet">
-              {rule.source}, revision {rule.revision}
-            </span>
-          </li>
-        ))}
-      </ul>
+      <RuleHistory model={model} types={types} />
       <p>
         <RouteLink href={`/register/life-limits?find=${encodeURIComponent(model.designation)}`}>
           Life limits of {model.designation}

@@ -5,6 +5,13 @@ import { COMPONENTS_KEY, type ComponentKind, componentChoiceQuery } from '../../
 import { FLEET_KEY } from '../../../server/fleet.js';
 import { type Faults, useActForm } from '../../../ui/fields/act-form.js';
 import { ComboField } from '../../../ui/fields/combo-field.js';
+import {
+  BLANK_FIGURES,
+  checkFigures,
+  FiguresFields,
+  figuresOf,
+  type TypedFigures,
+} from '../../../ui/fields/figures-fields.js';
 import { RegisterForm, WordsField } from '../form-parts.js';
 import { filled, missing, under } from '../plain-checks.js';
 import { type NewPlacement, place } from '../register-acts.js';
@@ -24,14 +31,24 @@ interface Typed {
   readonly serial: string;
   readonly boundary: TypedBoundary;
   readonly reason: string;
+  readonly figures: TypedFigures;
 }
 
-const START: Typed = { componentId: null, serial: '', boundary: BLANK_BOUNDARY, reason: '' };
+const START: Typed = {
+  componentId: null,
+  serial: '',
+  boundary: BLANK_BOUNDARY,
+  reason: '',
+  figures: BLANK_FIGURES,
+};
 
-const check = (typed: Typed): Faults => ({
-  ...missing(typed, { componentId: 'Choose a component that is on record' }),
-  ...under('boundary', faultsOfBoundary(typed.boundary)),
-});
+const checkFor =
+  (kind: ComponentKind) =>
+  (typed: Typed): Faults => ({
+    ...missing(typed, { componentId: 'Choose a component that is on record' }),
+    ...under('boundary', faultsOfBoundary(typed.boundary)),
+    ...(kind === 'apu' ? under('counterReading', checkFigures(typed.figures)) : {}),
+  });
 
 /** Puts a component into a slot, since an instant, a log page or a date. */
 export function PlaceForm({ slotId, kind, airframeKnown, onPlaced }: PlaceFormProps) {
@@ -45,12 +62,13 @@ export function PlaceForm({ slotId, kind, airframeKnown, onPlaced }: PlaceFormPr
   });
   const form = useActForm({
     start: START,
-    check,
-    words: ({ componentId, boundary, reason }: Typed): NewPlacement => ({
+    check: checkFor(kind),
+    words: ({ componentId, boundary, reason, figures }: Typed): NewPlacement => ({
       componentId: componentId ?? '',
       slotId,
       boundary: boundaryWords(boundary),
       ...filled('reason', reason),
+      ...(kind === 'apu' ? { counterReading: figuresOf(figures) } : {}),
     }),
     act: placing,
   });
@@ -79,6 +97,14 @@ export function PlaceForm({ slotId, kind, airframeKnown, onPlaced }: PlaceFormPr
         field={(name) => field(`boundary.${name}`)}
         airframeKnown={airframeKnown}
       />
+      {kind === 'apu' && (
+        <FiguresFields
+          legend="Its counter showed"
+          value={typed.figures}
+          onChange={(figures) => change({ figures })}
+          field={(name) => field(`counterReading.${name}`)}
+        />
+      )}
       <WordsField form={form} name="reason" label="Reason" optional />
     </RegisterForm>
   );
