@@ -1,8 +1,13 @@
 import { parseDate, parseMoment } from '../../format/utc-moment.js';
 import { wireMinute } from '../../format/when.js';
 import type { Boundary, ChangeRequest, ChangeSlot } from '../../server/wire.js';
-import { BLANK_FIGURES, checkFigures, figuresOf, type TypedFigures } from '../../ui/fields/figures-fields.js';
 import type { FieldMessage } from '../../ui/messages/error-summary.js';
+import {
+  BLANK_FIGURES,
+  checkFigures,
+  figuresOf,
+  type TypedFigures,
+} from '../../ui/reading/figures-fields.js';
 
 export type BoundaryKind = Boundary['kind'];
 

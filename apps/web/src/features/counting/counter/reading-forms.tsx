@@ -4,18 +4,18 @@ import { useAct } from '../../../server/act.js';
 import { useOfflineSince } from '../../../server/connection.js';
 import { Button } from '../../../ui/actions/button.js';
 import { type ActForm, type Faults, useActForm } from '../../../ui/fields/act-form.js';
+import { MomentField } from '../../../ui/fields/moment-field.js';
+import { TextAreaField } from '../../../ui/fields/text-area-field.js';
+import { TextField } from '../../../ui/fields/text-field.js';
+import { ErrorSummary } from '../../../ui/messages/error-summary.js';
+import { OFF_WHILE_OFFLINE } from '../../../ui/messages/offline-bar.js';
 import {
   BLANK_FIGURES,
   checkFigures,
   FiguresFields,
   figuresOf,
   type TypedFigures,
-} from '../../../ui/fields/figures-fields.js';
-import { MomentField } from '../../../ui/fields/moment-field.js';
-import { TextAreaField } from '../../../ui/fields/text-area-field.js';
-import { TextField } from '../../../ui/fields/text-field.js';
-import { ErrorSummary } from '../../../ui/messages/error-summary.js';
-import { OFF_WHILE_OFFLINE } from '../../../ui/messages/offline-bar.js';
+} from '../../../ui/reading/figures-fields.js';
 import {
   type CounterAnswer,
   type CounterReading,

@@ -11,7 +11,7 @@ import {
   FiguresFields,
   figuresOf,
   type TypedFigures,
-} from '../../../ui/fields/figures-fields.js';
+} from '../../../ui/reading/figures-fields.js';
 import { RegisterForm, WordsField } from '../form-parts.js';
 import { filled, missing, under } from '../plain-checks.js';
 import { type NewPlacement, place } from '../register-acts.js';

@@ -1,6 +1,6 @@
 import { parseHours } from '../../format/hours.js';
-import type { Faults, FieldState } from './act-form.js';
-import { TextField } from './text-field.js';
+import type { Faults, FieldState } from '../fields/act-form.js';
+import { TextField } from '../fields/text-field.js';
 import './figures.css';
 
 /** What a counter shows, as typed. */
