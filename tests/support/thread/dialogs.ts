@@ -64,6 +64,6 @@ export const DIALOGS: readonly Opening[] = [
   { name: 'disabling a person', path: () => '/people', open: press('Disable Lee Roe') },
   { name: 'an opening balance', path: engine, open: press('Record an opening balance') },
   { name: 'a rating', path: engine, open: press('Record a rating') },
-  { name: 'a shop visit', path: engine, open: press('Record an overhaul or shop visit') },
+  { name: 'a shop visit', path: engine, open: press('Record an overhaul, shop visit or repair') },
   { name: 'moving to a location', path: engine, open: press('Move to a location') },
 ];

@@ -3,6 +3,7 @@ import { lazy, Suspense, useEffect, useRef, useState } from 'react';
 import { useOfflineSince } from '../server/connection.js';
 import { useSession } from '../server/session.js';
 import { useSessionEnded } from '../server/session-end.js';
+import { BrokenNote } from '../ui/consequences/broken-note.js';
 import { Announcements } from '../ui/messages/announcements.js';
 import { OfflineBar } from '../ui/messages/offline-bar.js';
 import { TopBar } from './top-bar.js';
@@ -65,6 +66,7 @@ export function Shell() {
       <TopBar session={session} onFind={() => setFinding(true)} />
       {offlineSince !== null && <OfflineBar since={offlineSince} />}
       <main id="main" className="page" ref={main} tabIndex={-1}>
+        <BrokenNote />
         <Outlet />
       </main>
       <Announcements />

@@ -77,7 +77,7 @@ export type HistoryEvent =
       readonly worstCase: { readonly minutes: number | null; readonly cycles: number | null } | null;
     }
   | { readonly kind: 'trace-acceptance'; readonly reference: string }
-  | { readonly kind: 'reset'; readonly what: 'overhaul' | 'shop-visit'; readonly evidence: string }
+  | { readonly kind: 'reset'; readonly what: 'overhaul' | 'shop-visit' | 'repair'; readonly evidence: string }
   | { readonly kind: 'release'; readonly statement: string; readonly signer: string };
 
 /** A fact of a history. */

@@ -1,14 +1,29 @@
 import { formatHours } from '@strutbook/domain/units/minutes.js';
 import type { Tx } from '../../platform/database/database.js';
 import { toWire } from '../../platform/http/instants.js';
-import type { RecordedRow } from './tellable.js';
+import { placedInWords, precisionOf, type RecordedRow } from './tellable.js';
 
 interface Subject {
   readonly kind: 'airframe' | 'component';
   readonly id: string;
 }
 
-const BASIS_WORDS: Readonly<Record<string, string>> = { overhaul: 'overhaul', 'shop-visit': 'shop visit' };
+const BASIS_WORDS: Readonly<Record<string, string>> = {
+  overhaul: 'overhaul',
+  'shop-visit': 'shop visit',
+  repair: 'repair',
+};
+
+const RESET_TITLES: Readonly<Record<string, string>> = {
+  overhaul: 'Overhaul',
+  'shop-visit': 'Shop visit',
+  repair: 'Repair',
+};
+
+const TRACE_WORDS: Readonly<Record<string, string>> = {
+  stated: 'stated only',
+  'not-shown': 'trace not shown',
+};
 
 /** The balances a subject came with: since new they begin its totals, since anything else they are told beside them. */
 export async function openings(tx: Tx, operatorId: number, { kind, id }: Subject): Promise<RecordedRow[]> {
@@ -16,17 +31,57 @@ export async function openings(tx: Tx, operatorId: number, { kind, id }: Subject
     where: { operatorId, ...(kind === 'airframe' ? { airframeId: id } : { componentId: id }) },
     include: { rating: true },
   });
-  return rows.map((row) => (row.basis === 'new' ? sinceNew(row) : sinceReset(row)));
+  const accepted =
+    kind === 'airframe'
+      ? []
+      : await tx.gapAcceptance.findMany({ where: { operatorId, componentId: id, voidedSeq: null } });
+  const told = rows.map((row) => (row.basis === 'new' ? sinceNew(row) : sinceReset(row)));
+  return [...told, ...notShown(rows, accepted)];
+}
+
+/** A balance since new whose trace is not shown leaves what is counted from it unknown, until its worst case is accepted. */
+function notShown(
+  rows: readonly OpeningRow[],
+  accepted: readonly (Acceptance & { readonly openingId: string | null })[],
+): RecordedRow[] {
+  const acts = new Set<bigint>();
+  return rows.flatMap((row): RecordedRow[] => {
+    if (row.basis !== 'new' || row.trace !== 'not-shown' || acts.has(row.recordedSeq)) return [];
+    acts.add(row.recordedSeq);
+    const ids = rows.filter((each) => each.recordedSeq === row.recordedSeq).map((each) => each.id);
+    const standing =
+      accepted.find((each) => each.openingId !== null && ids.includes(each.openingId)) ??
+      accepted.find((each) => each.openingId === null && each.traceGapId === null);
+    const note = row.traceNote ?? '';
+    const told = (amount: bigint | null) => (amount === null ? null : Number(amount));
+    return [
+      {
+        ...{ ...recorded(row), at: row.at, title: 'Trace not shown', detail: note },
+        event: {
+          kind: 'trace-gap',
+          description: note,
+          worstCase:
+            standing === undefined
+              ? null
+              : { minutes: told(standing.minutes), cycles: told(standing.cycles) },
+        },
+      },
+    ];
+  });
 }
 
 interface OpeningRow {
   readonly id: string;
   readonly at: Date;
+  readonly atKind: string;
+  readonly atText: string | null;
   readonly basis: string;
   readonly minutes: bigint | null;
   readonly cycles: bigint | null;
   readonly cycleDenominator: number;
   readonly source: string;
+  readonly trace: string;
+  readonly traceNote: string | null;
   readonly rating: { readonly code: string } | null;
   readonly recordedSeq: bigint;
   readonly voidedSeq: bigint | null;
@@ -37,9 +92,9 @@ function sinceNew(row: OpeningRow): RecordedRow {
   const { source, minutes, cycles, cycleDenominator } = row;
   return {
     ...recorded(row),
-    at: row.at,
+    ...toldAt(row),
     title: 'Opening balance',
-    detail: `Since new${atRating(row)}; source: ${source}`,
+    detail: `Since new${atRating(row)}; source: ${source}${traceText(row)}`,
     event: {
       kind: 'opening',
       source,
@@ -57,11 +112,20 @@ function sinceReset(row: OpeningRow): RecordedRow {
   const counted = cycles === null ? 'cycles not known' : `${cycles}${over} cyc`;
   return {
     ...recorded(row),
-    at: row.at,
+    ...toldAt(row),
     title: `Balance since ${BASIS_WORDS[basis] ?? basis}`,
-    detail: `${hours}, ${counted}${atRating(row)}; source: ${source}`,
-    event: { kind: 'reset', what: basis === 'overhaul' ? 'overhaul' : 'shop-visit', evidence: source },
+    detail: `${hours}, ${counted}${atRating(row)}; source: ${source}${traceText(row)}`,
+    event: { kind: 'reset', what: resetOf(basis), evidence: source },
   };
+}
+
+function resetOf(kind: string): 'overhaul' | 'shop-visit' | 'repair' {
+  return kind === 'overhaul' || kind === 'repair' ? kind : 'shop-visit';
+}
+
+function traceText({ trace, traceNote }: OpeningRow): string {
+  const word = TRACE_WORDS[trace];
+  return word === undefined ? '' : `; ${word}: ${traceNote ?? ''}`;
 }
 
 function atRating({ rating }: OpeningRow): string {
@@ -79,16 +143,17 @@ export async function keepingFacts(tx: Tx, operatorId: number, componentId: stri
   });
   const gaps = await tx.traceGap.findMany({ where, orderBy: { fromAt: 'asc' } });
   const accepted = await tx.gapAcceptance.findMany({ where: { ...where, voidedSeq: null } });
+  const ofGaps = accepted.filter((row) => row.openingId === null);
   return [
     ...resets.map(
       (row): RecordedRow => ({
         ...recorded(row),
-        at: row.at,
-        title: row.kind === 'overhaul' ? 'Overhaul' : 'Shop visit',
+        ...toldAt(row),
+        title: RESET_TITLES[row.kind] ?? row.kind,
         detail: `Evidence: ${row.evidence}`,
         event: {
           kind: 'reset',
-          what: row.kind === 'overhaul' ? 'overhaul' : 'shop-visit',
+          what: resetOf(row.kind),
           evidence: row.evidence,
         },
       }),
@@ -98,7 +163,7 @@ export async function keepingFacts(tx: Tx, operatorId: number, componentId: stri
         ratings.slice(0, index).findLast((earlier) => earlier.voidedSeq === null)?.rating.code ?? null;
       return {
         ...recorded(row),
-        at: row.at,
+        ...toldAt(row),
         title: 'Rating',
         detail: `${row.rating.code}${before === null ? '' : ` after ${before}`}; source: ${row.source}`,
         event: { kind: 'rating-change', from: before, to: row.rating.code },
@@ -107,10 +172,10 @@ export async function keepingFacts(tx: Tx, operatorId: number, componentId: stri
     ...gaps.map(
       (row): RecordedRow => ({
         ...recorded(row),
-        at: row.fromAt,
+        ...toldAt({ at: row.fromAt, atKind: row.fromKind, atText: row.fromText }),
         title: 'Gap in the trace',
         detail: `From ${printed(row.fromAt)} to ${printed(row.toAt)}: ${row.note}`,
-        event: { kind: 'trace-gap', description: row.note, worstCase: worstCaseOf(row.id, gaps, accepted) },
+        event: { kind: 'trace-gap', description: row.note, worstCase: worstCaseOf(row.id, gaps, ofGaps) },
       }),
     ),
   ];
@@ -154,6 +219,11 @@ export async function acceptances(
     detail: `By ${row.acceptedBy}, ${row.reference}: ${row.minutes === null ? 'hours not told' : `${formatHours(Number(row.minutes))} h`}, ${row.cycles === null ? 'cycles not told' : `${row.cycles} cyc`}`,
     event: { kind: 'trace-acceptance', reference: row.reference },
   }));
+}
+
+/** When it was, and how that was told. */
+function toldAt({ at, atKind, atText }: { at: Date; atKind: string; atText: string | null }) {
+  return { at, precision: precisionOf(atKind), placed: placedInWords(atKind, atText) };
 }
 
 function recorded(row: {

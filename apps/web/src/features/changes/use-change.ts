@@ -4,6 +4,7 @@ import { useNavigate } from '@tanstack/react-router';
 import { useState } from 'react';
 import { useAct } from '../../server/act.js';
 import type { ChangePreview, ChangeRequest } from '../../server/wire.js';
+import { tellBroken } from '../../ui/consequences/broken-note.js';
 import { announce } from '../../ui/messages/announcements.js';
 import { type ChangeDraft, type FieldName, readDraft } from './change-draft.js';
 import { previewChange, recordChange } from './changes-queries.js';
@@ -29,7 +30,8 @@ export function useChange(start: ChangeDraft) {
   const record = useAct({
     perform: recordChange,
     refresh: [[]],
-    onDone: ({ id, number }) => {
+    onDone: ({ id, number, consequences }) => {
+      tellBroken(`${number}: the change was recorded`, consequences);
       announce(`Recorded as ${number}.`);
       void navigate({ to: '/packages/$packageId', params: { packageId: id } });
     },

@@ -214,7 +214,8 @@ export function Gaps({ component: { id: componentId, gaps } }: { readonly compon
               word={accepted ? 'Accepted at its worst case' : 'Not accepted'}
             />
             <span>
-              {momentText(from)} to {momentText(to)}
+              {/* An opening whose trace is not shown has no beginning. */}
+              {from.startsWith('1970-01-01') ? 'Before' : `${momentText(from)} to`} {momentText(to)}
             </span>
             <span>{note}</span>
             {!accepted && <MendLink componentId={componentId} code="TRACE_GAP" />}

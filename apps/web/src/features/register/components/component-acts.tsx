@@ -23,7 +23,7 @@ export type AskedAct = (typeof ASKED)[number];
 const TITLES: Readonly<Record<AskedAct, string>> = {
   opening: 'Record an opening balance',
   rating: 'Record a rating',
-  reset: 'Record an overhaul or shop visit',
+  reset: 'Record an overhaul, shop visit or repair',
   gap: 'Record a gap in its records',
   acceptance: 'Accept the worst case',
   move: 'Move to a location',

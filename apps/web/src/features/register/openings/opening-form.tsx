@@ -1,16 +1,21 @@
 import { useQuery } from '@tanstack/react-query';
 import { parseHours } from '../../../format/hours.js';
-import { parseMoment } from '../../../format/utc-moment.js';
-import { wireMinute } from '../../../format/when.js';
 import { useAct } from '../../../server/act.js';
 import { COMPONENTS_KEY } from '../../../server/components.js';
 import { engineModelsQuery, FLEET_KEY } from '../../../server/fleet.js';
+import { tellBroken } from '../../../ui/consequences/broken-note.js';
 import { type ActForm, type Faults, useActForm } from '../../../ui/fields/act-form.js';
-import { MomentField } from '../../../ui/fields/moment-field.js';
 import { SelectField } from '../../../ui/fields/select-field.js';
 import { TextField } from '../../../ui/fields/text-field.js';
 import { RegisterForm, WordsField } from '../form-parts.js';
-import { missing, underRows } from '../plain-checks.js';
+import { BoundaryFields } from '../placing/boundary-fields.js';
+import {
+  BLANK_BOUNDARY,
+  boundaryWords,
+  faultsOfBoundary,
+  type TypedBoundary,
+} from '../placing/typed-boundary.js';
+import { missing, under, underRows } from '../plain-checks.js';
 import { addOpening, type NewOpening } from '../register-acts.js';
 import { SubRows } from '../sub-rows.js';
 import { readCycles } from './typed-cycles.js';
@@ -27,7 +32,7 @@ interface TypedRow {
 }
 
 interface Typed {
-  readonly at: string;
+  readonly boundary: TypedBoundary;
   readonly basis: NewOpening['basis'];
   readonly engineModelId: string;
   readonly rows: readonly TypedRow[];
@@ -66,17 +71,14 @@ const checkRow = ({ minutes, cycles }: TypedRow): Faults => {
   };
 };
 
-const check = (typed: Typed): Faults => {
-  const moment = parseMoment(typed.at);
-  return {
-    ...(moment.ok ? {} : { at: moment.reason }),
-    ...underRows('rows', typed.rows, checkRow),
-    ...missing(typed, {
-      source: 'Enter the records it comes from',
-      ...(typed.trace === 'shown' ? {} : { traceNote: TRACE_NOTES[typed.trace].missing }),
-    }),
-  };
-};
+const check = (typed: Typed): Faults => ({
+  ...under('boundary', faultsOfBoundary(typed.boundary)),
+  ...underRows('rows', typed.rows, checkRow),
+  ...missing(typed, {
+    source: 'Enter the records it comes from',
+    ...(typed.trace === 'shown' ? {} : { traceNote: TRACE_NOTES[typed.trace].missing }),
+  }),
+});
 
 /** An amount left empty is not known, which is not nought. */
 function rowWords({ ratingCode, minutes, cycles }: TypedRow): NewOpening['rows'][number] {
@@ -92,11 +94,10 @@ function rowWords({ ratingCode, minutes, cycles }: TypedRow): NewOpening['rows']
 
 function wordsFor(subject: OpeningSubject) {
   return (typed: Typed): NewOpening => {
-    const moment = parseMoment(typed.at);
     const own = subject.kind === 'component' && subject.engineModelId === null && typed.engineModelId !== '';
     return {
       ...(subject.kind === 'airframe' ? { airframeId: subject.id } : { componentId: subject.id }),
-      at: moment.ok ? wireMinute(moment.instant) : typed.at,
+      boundary: boundaryWords(typed.boundary),
       basis: typed.basis,
       rows: typed.rows.map(rowWords),
       source: typed.source.trim(),
@@ -194,11 +195,14 @@ export function OpeningForm({ subject, onAdded }: OpeningFormProps) {
   const ofAirframe = subject.kind === 'airframe';
   const act = useAct({
     perform: addOpening,
-    onDone: onAdded,
+    onDone: ({ consequences }) => {
+      tellBroken('The opening balance was recorded', consequences);
+      onAdded();
+    },
     refresh: [COMPONENTS_KEY, FLEET_KEY, ['openings'], ['history']],
   });
   const start: Typed = {
-    ...{ at: '', basis: 'new', engineModelId: '', rows: [BLANK_ROW], source: '' },
+    ...{ boundary: BLANK_BOUNDARY, basis: 'new', engineModelId: '', rows: [BLANK_ROW], source: '' },
     ...{ trace: 'shown', traceNote: '' },
   };
   const form = useActForm({ start, check, words: wordsFor(subject), act });
@@ -207,12 +211,17 @@ export function OpeningForm({ subject, onAdded }: OpeningFormProps) {
   const ratings = models.find(({ id }) => id === modelId)?.ratings ?? [];
   return (
     <RegisterForm form={form} act="Record the opening balance">
-      <MomentField
-        {...field('at')}
-        label="Holds at"
-        hint="UTC, for example 2024-11-20 00:00. Everything before it is in it."
-        value={typed.at}
-        onTyped={(at) => change({ at })}
+      <BoundaryFields
+        legend="When it holds; everything before is in it"
+        instantLabel="Holds at"
+        value={typed.boundary}
+        onChange={(boundary) => change({ boundary })}
+        field={(name) => {
+          const own = field(`boundary.${name}`);
+          // The server names the moment itself by one word.
+          return name === 'at' ? { ...own, error: own.error ?? field('at').error } : own;
+        }}
+        airframeKnown={ofAirframe}
       />
       {!ofAirframe && (
         <SelectField

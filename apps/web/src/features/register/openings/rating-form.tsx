@@ -1,30 +1,26 @@
 import { useQuery } from '@tanstack/react-query';
-import { parseMoment } from '../../../format/utc-moment.js';
-import { wireMinute } from '../../../format/when.js';
 import { useAct } from '../../../server/act.js';
 import { COMPONENTS_KEY, type Component } from '../../../server/components.js';
 import { engineModelsQuery, FLEET_KEY } from '../../../server/fleet.js';
 import { type Faults, useActForm } from '../../../ui/fields/act-form.js';
-import { MomentField } from '../../../ui/fields/moment-field.js';
 import { SelectField } from '../../../ui/fields/select-field.js';
 import { RegisterForm, WordsField } from '../form-parts.js';
-import { missing } from '../plain-checks.js';
+import { BoundaryFields } from '../placing/boundary-fields.js';
+import { BLANK_BOUNDARY, boundaryWords, faultsOfBoundary } from '../placing/typed-boundary.js';
+import { missing, under } from '../plain-checks.js';
 import { changeRating } from '../register-acts.js';
 import type { RecordedFact } from './fact-acts.js';
 
-const START = { at: '', ratingCode: '', source: '' };
+const START = { boundary: BLANK_BOUNDARY, ratingCode: '', source: '' };
 type Typed = typeof START;
 
-const check = (typed: Typed): Faults => {
-  const moment = parseMoment(typed.at);
-  return {
-    ...missing(typed, {
-      ratingCode: 'Choose the rating',
-      source: 'Enter the document or plate that shows it',
-    }),
-    ...(moment.ok ? {} : { at: moment.reason }),
-  };
-};
+const check = (typed: Typed): Faults => ({
+  ...missing(typed, {
+    ratingCode: 'Choose the rating',
+    source: 'Enter the document or plate that shows it',
+  }),
+  ...under('boundary', faultsOfBoundary(typed.boundary)),
+});
 
 interface RatingFormProps {
   readonly component: Component;
@@ -39,15 +35,12 @@ export function RatingForm({ component, onDone }: RatingFormProps) {
   const form = useActForm({
     start: START,
     check,
-    words: ({ at, ratingCode, source }: Typed) => {
-      const moment = parseMoment(at);
-      return {
-        componentId: component.id,
-        at: moment.ok ? wireMinute(moment.instant) : at,
-        ratingCode,
-        source: source.trim(),
-      };
-    },
+    words: ({ boundary, ratingCode, source }: Typed) => ({
+      componentId: component.id,
+      boundary: boundaryWords(boundary),
+      ratingCode,
+      source: source.trim(),
+    }),
     act,
   });
   const { typed, change, field } = form;
@@ -64,7 +57,18 @@ export function RatingForm({ component, onDone }: RatingFormProps) {
         value={typed.ratingCode}
         onChange={(event) => change({ ratingCode: event.target.value })}
       />
-      <MomentField {...field('at')} label="From" value={typed.at} onTyped={(at) => change({ at })} />
+      <BoundaryFields
+        legend="From when"
+        instantLabel="From"
+        value={typed.boundary}
+        onChange={(boundary) => change({ boundary })}
+        field={(name) => {
+          const own = field(`boundary.${name}`);
+          // The server names the moment itself by one word.
+          return name === 'at' ? { ...own, error: own.error ?? field('at').error } : own;
+        }}
+        airframeKnown={component.place.airframeId !== null}
+      />
       <WordsField form={form} name="source" label="Source" hint="The document or plate that shows it" />
     </RegisterForm>
   );

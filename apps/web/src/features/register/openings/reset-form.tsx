@@ -1,23 +1,27 @@
-import { parseMoment } from '../../../format/utc-moment.js';
-import { wireMinute } from '../../../format/when.js';
 import { useAct } from '../../../server/act.js';
 import { COMPONENTS_KEY, type Component } from '../../../server/components.js';
 import { FLEET_KEY } from '../../../server/fleet.js';
 import { type Faults, useActForm } from '../../../ui/fields/act-form.js';
-import { MomentField } from '../../../ui/fields/moment-field.js';
 import { SelectField } from '../../../ui/fields/select-field.js';
 import { RegisterForm, WordsField } from '../form-parts.js';
-import { missing } from '../plain-checks.js';
+import { BoundaryFields } from '../placing/boundary-fields.js';
+import {
+  BLANK_BOUNDARY,
+  boundaryWords,
+  faultsOfBoundary,
+  type TypedBoundary,
+} from '../placing/typed-boundary.js';
+import { missing, under } from '../plain-checks.js';
 import { addReset, type NewReset } from '../register-acts.js';
 import type { RecordedFact } from './fact-acts.js';
 
 interface Typed {
   readonly kind: NewReset['kind'];
-  readonly at: string;
+  readonly boundary: TypedBoundary;
   readonly evidence: string;
 }
 
-const START: Typed = { kind: 'shop-visit', at: '', evidence: '' };
+const START: Typed = { kind: 'shop-visit', boundary: BLANK_BOUNDARY, evidence: '' };
 
 const KINDS = [
   { value: 'shop-visit', label: 'Shop visit' },
@@ -25,13 +29,10 @@ const KINDS = [
   { value: 'repair', label: 'Repair' },
 ] as const;
 
-const check = (typed: Typed): Faults => {
-  const moment = parseMoment(typed.at);
-  return {
-    ...missing(typed, { evidence: 'Enter the document that shows it' }),
-    ...(moment.ok ? {} : { at: moment.reason }),
-  };
-};
+const check = (typed: Typed): Faults => ({
+  ...missing(typed, { evidence: 'Enter the document that shows it' }),
+  ...under('boundary', faultsOfBoundary(typed.boundary)),
+});
 
 interface ResetFormProps {
   readonly component: Component;
@@ -44,15 +45,12 @@ export function ResetForm({ component, onDone }: ResetFormProps) {
   const form = useActForm({
     start: START,
     check,
-    words: ({ kind, at, evidence }: Typed): NewReset => {
-      const moment = parseMoment(at);
-      return {
-        componentId: component.id,
-        kind,
-        at: moment.ok ? wireMinute(moment.instant) : at,
-        evidence: evidence.trim(),
-      };
-    },
+    words: ({ kind, boundary, evidence }: Typed): NewReset => ({
+      componentId: component.id,
+      kind,
+      boundary: boundaryWords(boundary),
+      evidence: evidence.trim(),
+    }),
     act,
   });
   const { typed, change, field } = form;
@@ -67,11 +65,17 @@ export function ResetForm({ component, onDone }: ResetFormProps) {
           change({ kind: KINDS.find(({ value }) => value === event.target.value)?.value ?? 'shop-visit' })
         }
       />
-      <MomentField
-        {...field('at')}
-        label="Counters begin again at"
-        value={typed.at}
-        onTyped={(at) => change({ at })}
+      <BoundaryFields
+        legend="When it was"
+        instantLabel="Counters begin again at"
+        value={typed.boundary}
+        onChange={(boundary) => change({ boundary })}
+        field={(name) => {
+          const own = field(`boundary.${name}`);
+          // The server names the moment itself by one word.
+          return name === 'at' ? { ...own, error: own.error ?? field('at').error } : own;
+        }}
+        airframeKnown={component.place.airframeId !== null}
       />
       <WordsField form={form} name="evidence" label="Evidence" hint="The document that shows it" />
     </RegisterForm>

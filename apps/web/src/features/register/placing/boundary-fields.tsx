@@ -8,6 +8,8 @@ import { BOUNDARY_KINDS, type TypedBoundary } from './typed-boundary.js';
 
 interface BoundaryFieldsProps {
   readonly legend: string;
+  /** What an instant is asked for by. */
+  readonly instantLabel?: string;
   readonly value: TypedBoundary;
   readonly onChange: (next: TypedBoundary) => void;
   readonly field: (name: string) => FieldState;
@@ -16,7 +18,14 @@ interface BoundaryFieldsProps {
 }
 
 /** When, as exactly as the records say. */
-export function BoundaryFields({ legend, value, onChange, field, airframeKnown }: BoundaryFieldsProps) {
+export function BoundaryFields({
+  legend,
+  instantLabel = 'Date and time',
+  value,
+  onChange,
+  field,
+  airframeKnown,
+}: BoundaryFieldsProps) {
   const airframes = useQuery(airframesQuery).data ?? [];
   const put = (next: Partial<TypedBoundary>) => onChange({ ...value, ...next });
   const choose = (typed: string) =>
@@ -32,7 +41,7 @@ export function BoundaryFields({ legend, value, onChange, field, airframeKnown }
         onChange={(event) => choose(event.target.value)}
       />
       {value.kind === 'instant' && (
-        <MomentField {...field('at')} label="Date and time" value={value.at} onTyped={(at) => put({ at })} />
+        <MomentField {...field('at')} label={instantLabel} value={value.at} onTyped={(at) => put({ at })} />
       )}
       {value.kind === 'after-page' && (
         <TextField

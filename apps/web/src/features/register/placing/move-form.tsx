@@ -2,6 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import { useAct } from '../../../server/act.js';
 import { COMPONENTS_KEY, type Component } from '../../../server/components.js';
 import { FLEET_KEY, locationsQuery } from '../../../server/fleet.js';
+import { tellBroken } from '../../../ui/consequences/broken-note.js';
 import { type Faults, useActForm } from '../../../ui/fields/act-form.js';
 import { SelectField } from '../../../ui/fields/select-field.js';
 import { RegisterForm, WordsField } from '../form-parts.js';
@@ -34,7 +35,10 @@ export function MoveForm({ component, onMoved }: MoveFormProps) {
   const moving = useAct({
     perform: place,
     refresh: [COMPONENTS_KEY, FLEET_KEY, ['history']],
-    onDone: (_, { locationName }) => onMoved(locationName ?? ''),
+    onDone: ({ consequences }, { locationName }) => {
+      tellBroken('The move was recorded', consequences);
+      onMoved(locationName ?? '');
+    },
   });
   const form = useActForm({
     start: START,

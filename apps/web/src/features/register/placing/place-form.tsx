@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { useAct } from '../../../server/act.js';
 import { COMPONENTS_KEY, type ComponentKind, componentChoiceQuery } from '../../../server/components.js';
 import { FLEET_KEY } from '../../../server/fleet.js';
+import { tellBroken } from '../../../ui/consequences/broken-note.js';
 import { type Faults, useActForm } from '../../../ui/fields/act-form.js';
 import { ComboField } from '../../../ui/fields/combo-field.js';
 import {
@@ -58,7 +59,10 @@ export function PlaceForm({ slotId, kind, airframeKnown, onPlaced }: PlaceFormPr
   const placing = useAct({
     perform: place,
     refresh: [COMPONENTS_KEY, FLEET_KEY, ['history']],
-    onDone: (_, { componentId }) => onPlaced(rows.find(({ id }) => id === componentId)?.serialNumber ?? ''),
+    onDone: ({ consequences }, { componentId }) => {
+      tellBroken('The installation was recorded', consequences);
+      onPlaced(rows.find(({ id }) => id === componentId)?.serialNumber ?? '');
+    },
   });
   const form = useActForm({
     start: START,
