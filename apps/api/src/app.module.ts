@@ -27,8 +27,11 @@ import { PositionsModule } from './features/positions/positions.module.js';
 import { ProceduresModule } from './features/procedures/procedures.module.js';
 import { ReleaseModule } from './features/release/release.module.js';
 import { RequirementsModule } from './features/requirements/requirements.module.js';
+import { ServiceabilityModule } from './features/serviceability/serviceability.module.js';
 import { SessionModule } from './features/session/session.module.js';
+import { ShopVisitsModule } from './features/shop-visits/shop-visits.module.js';
 import { SigningModule } from './features/signing/signing.module.js';
+import { SparesModule } from './features/spares/spares.module.js';
 import { ToolsModule } from './features/tools/tools.module.js';
 import { TrialBalanceModule } from './features/trial-balance/trial-balance.module.js';
 import { WorkStepsModule } from './features/work-steps/work-steps.module.js';
@@ -64,6 +67,9 @@ import { RecordsModule } from './records/records.module.js';
     TrialBalanceModule,
     SessionModule,
     SigningModule,
+    ShopVisitsModule,
+    ServiceabilityModule,
+    SparesModule,
     OpeningsModule,
     OverrunsModule,
     LocationsModule,

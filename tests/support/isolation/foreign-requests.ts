@@ -7,6 +7,7 @@ import { workRequests } from './open-work.js';
 import { peopleAndTools } from './people-and-tools.js';
 import { aboutPlanning } from './planning.js';
 import { aboutRequirements } from './requirements.js';
+import { aboutShops } from './shop.js';
 
 type Ids = FullRegister['ids'];
 
@@ -29,6 +30,7 @@ export function namingRequests({ ids: theirs }: FullRegister, own: FullRegister)
     ...aboutRequirements(theirs, own.ids),
     ...aboutCounting(theirs, own.ids),
     ...aboutPlanning(theirs),
+    ...aboutShops(theirs),
     ...workRequests(theirs, own.ids),
   ];
 }
@@ -174,6 +176,8 @@ const WHOLE_LISTS = [
   'procedures',
   'tools',
   'requirements',
+  'shop-visits',
+  'spares',
   ...[
     'airframe-types',
     'airframes',
@@ -205,6 +209,8 @@ export function lists({ ids: theirs }: FullRegister): readonly NamingRequest[] {
       list(`/api/due-points${view}`, `?positionId=${theirs.position}`),
       list(`/api/due-points${view}`, `?componentId=${theirs.component}`),
     ]),
+    list('/api/due-points', `?airframeId=${theirs.airframe}`),
+    list('/api/shop-visits', `?componentId=${theirs.component}`),
     list('/api/packages', `?airframeId=${theirs.airframe}`),
     list('/api/life-limits', `?engineModelId=${theirs.engineModel}`),
     list('/api/components', `?search=${theirs.component.slice(0, 8)}`),

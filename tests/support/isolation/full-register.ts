@@ -11,6 +11,8 @@ import { counted } from './counting.js';
 import { openWork } from './open-work.js';
 import { plannedFlying } from './planning.js';
 import { metRequirement, returned } from './requirements.js';
+import { metRequirement } from './requirements.js';
+import { inShop } from './shop.js';
 
 /** One operator's records with something of every kind in them, and the ids of it all. */
 export interface FullRegister {
@@ -43,6 +45,9 @@ export interface FullRegister {
     readonly gapAcceptance: string;
     readonly reset: string;
     readonly ratingChange: string;
+    readonly shopVisit: string;
+    readonly tag: string;
+    readonly preservation: string;
     readonly package: string;
     readonly release: string;
     readonly procedure: string;
@@ -114,6 +119,7 @@ export async function fillRegister(
     ...(await counted(administrator, mark, { airframe: airframe.id, engineModel: fleet.modelId })),
     ...(await plannedFlying(administrator, airframe.id)),
     occurrence: await returned(administrator, airframe.id),
+    ...(await inShop(administrator, fleet.pods[0]?.id ?? '')),
     import: await importFlights(administrator, airframe.registration),
     ...(await printHistory(administrator, first.id)),
   };

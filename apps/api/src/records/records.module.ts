@@ -1,5 +1,6 @@
 import { Global, Module } from '@nestjs/common';
 import { Authorisations } from './authorisations/authorisations.js';
+import { BuildStandards } from './builds/build-standards.js';
 import { SlotChanges } from './changes/slot-changes.js';
 import { Consequences } from './consequences/consequences.js';
 import { DuePoints } from './due-points/due-points.js';
@@ -41,6 +42,7 @@ const RECORDS = [
   PlannedFlying,
   History,
   SlotChanges,
+  BuildStandards,
   Authorisations,
   ToolRecords,
 ];

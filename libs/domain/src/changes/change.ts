@@ -1,4 +1,5 @@
 import type { Objection } from '../release/objection.js';
+import type { UnfitComponent } from '../serviceability/unfit.js';
 import type { Boundary, LoggedFlight, Precision } from '../stays/boundary.js';
 import type { Instant } from '../units/minutes.js';
 import type { Stay } from '../usage/flatten-exposures.js';
@@ -22,6 +23,10 @@ export interface ChangingComponent {
   readonly kind: string;
   readonly modelId: string | null;
   readonly serviceable: boolean | null;
+  /** Why its tag, or a shop it was not returned from, forbids fitting it; left out where nothing does. */
+  readonly unfit?: UnfitComponent | null;
+  /** The last day its preservation holds, 'YYYY-MM-DD'; left out where none is recorded. */
+  readonly preservedUntil?: string | null;
   readonly opening: { readonly at: Instant; readonly source: string } | null;
   readonly manufacturedAt: Instant | null;
   readonly scrappedAt: Instant | null;

@@ -112,7 +112,7 @@ function planInstallation(
       ...opens.map((stay) => (stay.componentId === component.id ? { ...stay, to: at } : stay)),
       installed,
     ],
-    objections: [...objectionsToFitting(component, facts), ...facts.lifeObjections],
+    objections: [...objectionsToFitting(component, facts, at), ...facts.lifeObjections],
   });
 }
 

@@ -1,7 +1,7 @@
 import { dateOf } from '../units/calendar.js';
 import { logGaps } from './log-gaps.js';
 import type { Objection, ObjectionCode } from './objection.js';
-import { objectionsToComponent, objectionsToPosition } from './objections-to-engine.js';
+import { objectionsToComponent, objectionsToPosition, objectionToUnfit } from './objections-to-engine.js';
 import { objectionsToReleaser, objectionsToRequirements } from './objections-to-standing.js';
 import { ruleSetOn } from './rule-sets.js';
 import type { ReleaseSnapshot } from './snapshot.js';
@@ -55,6 +55,9 @@ const WORST_FIRST = [
   'ONE_PERSON_REINSPECTION',
   'LOG_GAP_EXPLAINED',
   'PART_SERVICEABILITY_UNKNOWN',
+  'SHOP_PAPERS_MISSING',
+  'DISPOSITION_MISSING',
+  'PRESERVATION_OVER',
 ] as const satisfies readonly ObjectionCode[];
 
 /**
@@ -68,6 +71,7 @@ export function checkRelease(snapshot: ReleaseSnapshot): readonly Objection[] {
   const objections = [
     ...snapshot.positions.flatMap((position) => objectionsToPosition(position, plannedStayCycles)),
     ...(component === null ? [] : objectionsToComponent(component, plannedStayCycles)),
+    ...(snapshot.unfit ?? []).map((part) => objectionToUnfit(part, null)),
     ...mixedModels(snapshot),
     ...objectionsToWork(snapshot.work, { packageId: work.id, onePersonReinspection }),
     ...objectionsToRequirements(snapshot.requirements),

@@ -1,6 +1,12 @@
 import type { Objection } from './objection.js';
 import { type HoldAgainst, objectionsToLife } from './objections-to-life.js';
-import type { ComponentSnapshot, EngineSnapshot, LimitedPartSlot, PositionSnapshot } from './snapshot.js';
+import type {
+  ComponentSnapshot,
+  EngineSnapshot,
+  LimitedPartSlot,
+  PositionSnapshot,
+  UnfitPart,
+} from './snapshot.js';
 
 /** What is held against a position: no engine, or something about the engine or a limited part in it. Total. */
 export function objectionsToPosition(
@@ -21,6 +27,7 @@ export function objectionsToPosition(
   return [
     ...objectionsToEngine(engine, number),
     ...engine.limitedParts.flatMap((slot) => objectionsToSlot(slot, { number, engine, plannedStayCycles })),
+    ...(engine.unfit ?? []).map((part) => objectionToUnfit(part, number)),
   ];
 }
 
@@ -34,6 +41,7 @@ export function objectionsToComponent(
     ...as.limitedParts.flatMap((slot) =>
       objectionsToSlot(slot, { number: null, engine: as, plannedStayCycles }),
     ),
+    ...(as.unfit ?? []).map((part) => objectionToUnfit(part, null)),
   ];
 }
 
@@ -51,6 +59,18 @@ function objectionsToEngine(engine: EngineSnapshot, number: number | null): read
     objections.push(held('COUNTERS_UNKNOWN', 'blocking', { missing: missingCounters(minutes, cycles) }));
   objections.push(...serviceability(engine.serviceable, held));
   return objections;
+}
+
+/** What is held against a component that is fitted though its tag, or a shop it was not returned from, forbids it. Total. */
+export function objectionToUnfit(
+  { componentId, serial, partNumber, why, reference }: UnfitPart,
+  number: number | null,
+): Objection {
+  return holdAgainst(componentId, number, { serial, partNumber, position: number })(
+    'PART_UNSERVICEABLE',
+    'blocking',
+    { why, reference },
+  );
 }
 
 function missingCounters(minutes: number | null, cycles: number | null): string {

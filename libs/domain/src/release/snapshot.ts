@@ -1,4 +1,5 @@
 import type { Life } from '../life/life.js';
+import type { UnfitComponent } from '../serviceability/unfit.js';
 import type { Instant } from '../units/minutes.js';
 import type { GapNote } from './log-gaps.js';
 import {
@@ -21,6 +22,13 @@ export interface LimitedPartSlot {
   } | null;
 }
 
+/** A component that is fitted though the records say it is not fit for it. */
+export interface UnfitPart extends UnfitComponent {
+  readonly componentId: string;
+  readonly serial: string;
+  readonly partNumber: string;
+}
+
 /** An engine as the release check sees it; time in minutes, cycles used rounded up; null where not known. */
 export interface EngineSnapshot {
   readonly componentId: string;
@@ -34,6 +42,8 @@ export interface EngineSnapshot {
   readonly ratingName: string | null;
   readonly totals: { readonly minutes: number | null; readonly cycles: number | null };
   readonly limitedParts: readonly LimitedPartSlot[];
+  /** What the records say is not fit to be fitted: itself, or anything in it. */
+  readonly unfit?: readonly UnfitPart[];
 }
 
 /** A position of the airframe, and what is there. */
@@ -75,6 +85,8 @@ export interface ReleaseSnapshot {
   readonly positions: readonly PositionSnapshot[];
   /** The component of a package on no airframe. */
   readonly component: ComponentSnapshot | null;
+  /** What is not fit and hangs there outside the engines: pods, auxiliary power units. */
+  readonly unfit?: readonly UnfitPart[];
   readonly flights: readonly LoggedLeg[];
   readonly work: WorkSnapshot;
   readonly requirements: readonly RequirementSnapshot[];

@@ -7,6 +7,7 @@ import type {
   EngineSnapshot,
   PositionSnapshot,
   ReleaseSnapshot,
+  UnfitPart,
 } from '@strutbook/domain/release/snapshot.js';
 import { dateOf } from '@strutbook/domain/units/calendar.js';
 import type { Actor } from '../../platform/access/actor.js';
@@ -16,6 +17,7 @@ import { orNotFound } from '../../platform/problems/refusal.error.js';
 import { Clock } from '../../platform/time/clock.js';
 import { EngineSnapshots } from '../../records/lives/engine-snapshots.js';
 import { type HangingAsk, type HangingFacts, loadHangingFacts } from '../../records/lives/hanging-facts.js';
+import { unfitWithin } from '../../records/lives/unfit-within.js';
 import { Requirements } from '../../records/requirements/requirements.js';
 import { digestOf } from './check-digest.js';
 import { loadReleaseFacts, type ReleaseFacts } from './release-facts.js';
@@ -71,6 +73,7 @@ export class ReleaseCheck {
       at,
       positions,
       component: componentAlone(facts, engines),
+      unfit: unfitOutside(hanging, tops),
       flights: facts.flights,
       work: worked,
       requirements: await this.requirementsOf(tx, operatorId, facts, { hanging, positions }),
@@ -125,4 +128,10 @@ function componentAlone(
   if (airframe !== null || component === null) return null;
   const as = orNotFound(snapshots.get(component.id), 'component');
   return { kind: component.kind as ComponentSnapshot['kind'], as };
+}
+
+/** What is not fit among what hangs there outside the engines: pods and the auxiliary power unit, with all in them. */
+function unfitOutside(hanging: HangingFacts, engineIds: readonly string[]): readonly UnfitPart[] {
+  const others = hanging.tops.filter((id) => !engineIds.includes(id));
+  return [...unfitWithin(hanging, others).values()].flat();
 }

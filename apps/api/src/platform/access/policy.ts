@@ -18,6 +18,7 @@ const CERTIFIERS: readonly Role[] = ['certifying-staff'];
 const ORDERERS: readonly Role[] = ['planner', 'certifying-staff', 'records'];
 const CHECKERS: readonly Role[] = ['auditor', 'records', 'administrator'];
 const OVERSEERS: readonly Role[] = ['auditor', 'administrator'];
+const TAGGERS: readonly Role[] = ['technician', 'certifying-staff', 'records', 'administrator'];
 const ADMINISTRATORS: readonly Role[] = ['administrator'];
 
 /** Every route with its authority. A route that is not here is refused to everyone. */
@@ -94,6 +95,20 @@ export const POLICY: Readonly<Record<string, Authority>> = {
   'POST /api/rating-changes/:id/void': KEEPERS,
   'POST /api/placements': KEEPERS,
   'POST /api/placements/:stayId/void': KEEPERS,
+
+  // Shops, what is serviceable, and what is spare
+  'GET /api/shop-visits': 'signed-in',
+  'GET /api/shop-visits/:id': 'signed-in',
+  'POST /api/shop-visits': KEEPERS,
+  'POST /api/shop-visits/:id/return': KEEPERS,
+  'POST /api/shop-visits/:id/void': KEEPERS,
+  'POST /api/shop-visits/:id/return/void': KEEPERS,
+  'GET /api/components/:id/serviceability': 'signed-in',
+  'POST /api/serviceability-tags': TAGGERS,
+  'POST /api/serviceability-tags/:id/void': KEEPERS,
+  'POST /api/preservations': TAGGERS,
+  'POST /api/preservations/:id/void': KEEPERS,
+  'GET /api/spares': 'signed-in',
 
   // Flights and files of them
   'GET /api/airframes/:id/flights': 'signed-in',

@@ -4,6 +4,7 @@ import type { Boundary } from '@strutbook/domain/stays/boundary.js';
 import type { Tx } from '../../platform/database/database.js';
 import { fromInstant } from '../../platform/http/instants.js';
 import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
+import { preservedUntil, unfitAmong } from '../serviceability/serviceability.js';
 import { loadBoundaryFacts } from '../stays/boundary-facts.js';
 import { airframesOfSlots, loadComponentFacts, loadSlotStays, lockForStays } from '../stays/stay-facts.js';
 import { beneathDuring, withAllAbove } from '../usage/kinship.js';
@@ -100,7 +101,7 @@ export async function loadSlotChange(
     ...stays.map((stay) => stay.componentId),
     ...(incoming === null ? [] : [incoming.id]),
   ]);
-  const components = await loadComponentFacts(tx, operatorId, [...ids]);
+  const components = await changing(tx, operatorId, { ids: [...ids], goesOnId: incomingId, boundary });
   return {
     change,
     slot: {
@@ -132,15 +133,39 @@ export async function loadSlotChange(
             : await modelsOfPosition(tx, operatorId, row.position.id),
         stays,
       },
-      components: new Map(
-        [...components].map(([id, facts]): [string, ChangingComponent] => [
-          id,
-          { ...facts, serviceable: !facts.inQuarantine },
-        ]),
-      ),
+      components,
       lifeObjections: [],
     },
   };
+}
+
+/** The components of a change, with what tags, shops and preservations say of the one that goes on. */
+async function changing(
+  tx: Tx,
+  operatorId: number,
+  {
+    ids,
+    goesOnId,
+    boundary,
+  }: { readonly ids: readonly string[]; readonly goesOnId: string | null; readonly boundary: Boundary },
+): Promise<ReadonlyMap<string, ChangingComponent>> {
+  const components = await loadComponentFacts(tx, operatorId, ids);
+  // A page or a day is told by its flights: then the newest tag counts, for nobody tags by a page.
+  const at = boundary.kind === 'instant' ? fromInstant(boundary.at) : null;
+  const goesOn = goesOnId === null ? [] : [goesOnId];
+  const held = await unfitAmong(tx, operatorId, goesOn, at);
+  const preserved = await preservedUntil(tx, operatorId, goesOn, at);
+  return new Map(
+    [...components].map(([id, facts]): [string, ChangingComponent] => [
+      id,
+      {
+        ...facts,
+        serviceable: !facts.inQuarantine,
+        unfit: held.get(id) ?? null,
+        preservedUntil: preserved.get(id) ?? null,
+      },
+    ]),
+  );
 }
 
 async function findSlot(tx: Tx, operatorId: number, id: string) {

@@ -142,12 +142,20 @@ export class SlotChanges {
     return moved;
   }
 
+  /**
+   * Writes the moves of a planned change that no package made: a shop's. The caller keeps what it is for, and computes
+   * again what rests on it.
+   */
+  async move(tx: Tx, operatorId: number, planned: PlannedSlotChange, number: bigint): Promise<void> {
+    await this.moveComponents(tx, operatorId, planned, { packageId: null, number });
+  }
+
   /** Closes what ends, then opens what begins: so nothing needs to be deferrable. */
   private async moveComponents(
     tx: Tx,
     operatorId: number,
     { loaded: { change }, plan }: PlannedSlotChange,
-    { packageId, number }: ChangeOfPackage,
+    { packageId, number }: { readonly packageId: string | null; readonly number: bigint },
   ): Promise<{ readonly ended: readonly string[]; readonly installed: string | null }> {
     const { boundary, reason } = change;
     for (const end of plan.ends)
@@ -229,7 +237,7 @@ export class SlotChanges {
     const snapshots = await this.engines.of(tx, operatorId, [incomingId], fromInstant(at), willRunAt);
     const engine = snapshots.get(incomingId);
     if (engine === undefined) return [];
-    return checkRelease({
+    const held = checkRelease({
       package: {
         id: '',
         kind: 'engine-change',
@@ -241,6 +249,8 @@ export class SlotChanges {
       positions: [{ positionId: position.id, number: position.number, engine }],
       ...NOTHING_ELSE,
     });
+    // What is held against the engine itself is told by the plan already.
+    return held.filter(({ code, record }) => code !== 'PART_UNSERVICEABLE' || record.id !== incomingId);
   }
 }
 

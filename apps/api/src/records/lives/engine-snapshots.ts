@@ -6,6 +6,7 @@ import type { FilledSlot } from '../stays/structure.sql.js';
 import { Counters, sinceNewAt } from '../usage/counters.js';
 import { type HangingFacts, loadHangingFacts } from './hanging-facts.js';
 import { Lives, type PartInLife } from './lives.js';
+import { unfitWithin } from './unfit-within.js';
 
 /** Engines as the release check sees them: identity, counters, and every place for a limited part. */
 @Injectable()
@@ -40,6 +41,7 @@ export class EngineSnapshots {
     const { at, uses } = facts;
     const lives = this.lives.ofHanging(facts);
     const limited = limitedSlots(facts.slots, engineIds);
+    const unfit = unfitWithin(facts, engineIds);
     const heads = engineIds.flatMap((id) => facts.heads.get(id) ?? []);
     // An auxiliary power unit counts by its own counter.
     const apus = heads.filter(({ kind }) => kind === 'apu').map(({ id }) => id);
@@ -55,11 +57,12 @@ export class EngineSnapshots {
             modelId: head.engineModelId ?? '',
             modelName: head.designation ?? head.description,
             authorised: null,
-            // Only a record against it (quarantine) makes it unserviceable here; installed, it has none.
+            // What tags and shops hold against it is told by `unfit`.
             serviceable: true,
             ratingId: head.ratingId,
             ratingName: head.ratingCode,
             totals: { minutes, cycles: cycles === null ? null : ceil(cycles) },
+            unfit: unfit.get(head.id) ?? [],
             limitedParts: (limited.get(head.id) ?? []).map((slot) => limitedSlot(slot, lives)),
           },
         ];

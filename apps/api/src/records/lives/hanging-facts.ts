@@ -1,5 +1,7 @@
+import type { UnfitComponent } from '@strutbook/domain/serviceability/unfit.js';
 import type { Tx } from '../../platform/database/database.js';
 import { Prisma } from '../../platform/database/generated/client.js';
+import { type UnfitRow, unfitOf, unfitRows } from '../serviceability/unfit.sql.js';
 import {
   FILLED_SLOTS,
   type FilledSlot,
@@ -11,7 +13,7 @@ import {
 import { clocksOfSeen, type ReadingsJson, readingsOf } from '../usage/clock-readings.js';
 import { exposuresSeen, type UseFactsJson, useFacts, useFactsOfAsked } from '../usage/load-use-facts.js';
 import { type Uses, usesOf } from '../usage/use.js';
-import { headsOf, heldSlots, NO_POSITIONS, PART_NUMBERS, PODS, TOPS } from './hanging.sql.js';
+import { ALL_HANGING, headsOf, heldSlots, NO_POSITIONS, PART_NUMBERS, PODS, TOPS } from './hanging.sql.js';
 import { type DayFacts, dayFactsOf } from './life-days.js';
 import { type LimitColumns, limitsFor, type RecordedLimit, recordedLimits } from './life-limits.js';
 
@@ -20,6 +22,7 @@ export interface Head {
   readonly id: string;
   readonly kind: string;
   readonly serialNumber: string;
+  readonly partNumber: string;
   readonly description: string;
   readonly engineModelId: string | null;
   readonly designation: string | null;
@@ -38,6 +41,8 @@ export interface HangingFacts {
   /** All slots beneath, parents before children. */
   readonly slots: readonly FilledSlot[];
   readonly heads: ReadonlyMap<string, Head>;
+  /** What of all this its tag, or a shop it was not returned from, forbids to be fitted. */
+  readonly unfit: ReadonlyMap<string, UnfitComponent>;
   /** The engine each of the tops is in, where it is in one. */
   readonly engineOf: ReadonlyMap<string, string>;
   /** The use of the tops and of all limited parts beneath them, at the instant alone. */
@@ -78,6 +83,7 @@ interface HangingJson {
   readonly use: UseFactsJson;
   readonly clocks: ReadingsJson;
   readonly limits: LimitColumns;
+  readonly unfit: readonly UnfitRow[];
   readonly dayFacts: readonly DayFacts[];
 }
 
@@ -107,12 +113,14 @@ export async function loadHangingFacts(tx: Tx, operatorId: number, ask: HangingA
       ${useFactsOfAsked(operatorId, PODS)} AS use,
       ${clocksOfSeen(operatorId, at)} AS clocks,
       ${limitsFor(operatorId, PART_NUMBERS)} AS limits,
+      ${unfitRows({ operatorId, at, componentIds: ALL_HANGING })} AS unfit,
       ${dayFactsOf(operatorId, Prisma.sql`(SELECT ids FROM asked)::uuid[]`, at)} AS "dayFacts"`;
   if (row === undefined) throw new Error('an aggregate without a row');
-  const { slots, heads, engines, models, use, clocks, limits, ...rest } = row;
+  const { unfit, slots, heads, engines, models, use, clocks, limits, ...rest } = row;
   return {
     ...rest,
     at,
+    unfit: unfitOf(unfit),
     slots: filledSlots(slots),
     heads: new Map(heads.map((head) => [head.id, head])),
     engineOf: new Map(engines),

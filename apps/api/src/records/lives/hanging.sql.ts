@@ -9,6 +9,9 @@ export const PART_NUMBERS = Prisma.sql`ARRAY(SELECT DISTINCT part_number FROM fi
 export const PODS = Prisma.sql`(ARRAY(SELECT filled_by FROM filled WHERE part_kind = 'pod')
   || ARRAY(SELECT id FROM head WHERE kind = 'pod'))`;
 
+/** From `top` and `filled`: all of it (a uuid[]). */
+export const ALL_HANGING = Prisma.sql`(${TOPS} || ARRAY(SELECT filled_by FROM filled WHERE filled_by IS NOT NULL))`;
+
 /** For `held`, where no airframe is asked for. */
 export const NO_POSITIONS = Prisma.sql`
   SELECT NULL::uuid AS position_id, 0 AS number, '' AS slot_kind, NULL::uuid AS component_id WHERE false`;
@@ -35,7 +38,7 @@ export function headsOf(
 ): Prisma.Sql {
   const then = at === null ? Prisma.empty : Prisma.sql`AND at <= ${at}::timestamptz`;
   return Prisma.sql`
-    SELECT c.id, c.kind, c.serial_number AS "serialNumber", c.description, c.engine_model_id AS "engineModelId",
+    SELECT c.id, c.kind, c.serial_number AS "serialNumber", c.part_number AS "partNumber", c.description, c.engine_model_id AS "engineModelId",
            m.designation, r.id AS "ratingId", r.code AS "ratingCode"
       FROM component c
       LEFT JOIN engine_model m ON m.operator_id = c.operator_id AND m.id = c.engine_model_id

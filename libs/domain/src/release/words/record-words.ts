@@ -9,6 +9,14 @@ const part = (d: Detail) =>
   d['partNumber'] === undefined ? component(d) : `Part ${d['partNumber']} serial ${d['serial']}`;
 const partThere = (d: Detail) =>
   d['slot'] === undefined ? part(d) : `${part(d)} (${d['slot']}, engine ${d['engine']})`;
+/** Why a component is not fit, by its tag or the shop it was not returned from. */
+function whyUnfit(d: Detail): string {
+  if (d['why'] === 'in-shop') return `It was sent to a shop (${d['reference']}), and no return is recorded.`;
+  if (d['why'] === 'quarantine') return `Tag ${d['reference']} puts it in quarantine.`;
+  if (d['why'] === 'unserviceable') return `Tag ${d['reference']} says it is unserviceable.`;
+  return 'It is recorded as unserviceable.';
+}
+
 const whole = (value: Detail[string] | undefined) => (typeof value === 'number' ? value : null);
 
 function left(d: Detail): string {
@@ -95,13 +103,31 @@ export const RECORD_PHRASES = {
   }),
   PART_UNSERVICEABLE: (d) => ({
     record: partThere(d),
-    reason: 'It is recorded as unserviceable.',
-    fix: 'Fit a serviceable one, or record the release document that makes it serviceable.',
+    reason: whyUnfit(d),
+    fix:
+      d['why'] === 'in-shop'
+        ? 'Record its return from the shop, or fit another.'
+        : 'Fit a serviceable one, or record the release document that makes it serviceable.',
   }),
   PART_SERVICEABILITY_UNKNOWN: (d) => ({
     record: partThere(d),
     reason: 'Nobody recorded whether it is serviceable.',
     fix: 'Record its release document.',
+  }),
+  PRESERVATION_OVER: (d) => ({
+    record: partThere(d),
+    reason: `Its preservation was good until ${d['goodUntil']}.`,
+    fix: 'Inspect it as its manual says for preservation that ran out, and record what was done.',
+  }),
+  DISPOSITION_MISSING: (d) => ({
+    record: partThere(d),
+    reason: 'It is life-limited, came off, and nothing says how it is controlled since.',
+    fix: 'Record the tag, mark or segregation, and its life status with it.',
+  }),
+  SHOP_PAPERS_MISSING: (d) => ({
+    record: partThere(d),
+    reason: 'It came from the shop without a release certificate.',
+    fix: 'Obtain the certificate, or tag it as unserviceable until then.',
   }),
   SHORT_OF_PLANNED_STAY: (d) => ({
     record: partThere(d),
