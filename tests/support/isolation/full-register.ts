@@ -11,7 +11,6 @@ import { counted } from './counting.js';
 import { openWork } from './open-work.js';
 import { plannedFlying } from './planning.js';
 import { metRequirement, returned } from './requirements.js';
-import { metRequirement } from './requirements.js';
 import { inShop } from './shop.js';
 
 /** One operator's records with something of every kind in them, and the ids of it all. */

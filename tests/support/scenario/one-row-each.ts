@@ -1,5 +1,6 @@
 import type pg from 'pg';
 import { type TestDatabase, withClient } from '../database.js';
+import { shopRows } from './one-row-of-shops.js';
 
 /** What happened. A row may be voided, once; a stay may be ended, once. */
 export const FACTS = [
@@ -263,31 +264,7 @@ const ROWS: readonly (readonly [string, string, string])[] = [
     'id, airframe_id, take_off_at, landing_at, recorded_seq',
     `${id(54)}, ${AIRFRAME}, '2025-02-01 10:00Z', '2025-02-01 11:00Z', 1`,
   ],
-  [
-    'shop_visit',
-    'id, component_id, location_id, order_reference, workscope, sent_at, build, recorded_seq',
-    `${id(60)}, ${COMPONENT}, ${LOCATION}, 'O-1', 'W', ${AT}, '{}', 1`,
-  ],
-  [
-    'shop_return',
-    'id, visit_id, component_id, location_id, returned_at, report, work_done, build, objections, recorded_seq',
-    `${id(61)}, ${id(60)}, ${COMPONENT}, ${LOCATION}, '2025-01-02 00:00Z', 'R', 'W', '{}', '[]', 1`,
-  ],
-  [
-    'shop_change',
-    'id, return_id, slot_id, outgoing_id, removed_to_id, at, reason, recorded_seq',
-    `${id(62)}, ${id(61)}, ${SLOT}, ${COMPONENT}, ${LOCATION}, ${AT}, 'R', 1`,
-  ],
-  [
-    'serviceability_tag',
-    'id, component_id, status, tag_number, reason, issued_by, at, recorded_seq',
-    `${id(63)}, ${COMPONENT}, 'unserviceable', 'T-1', 'R', 'B', ${AT}, 1`,
-  ],
-  [
-    'preservation',
-    'id, component_id, at, method, good_until, document, recorded_seq',
-    `${id(64)}, ${COMPONENT}, ${AT}, 'M', '2025-06-01', 'D', 1`,
-  ],
+  ...shopRows({ component: COMPONENT, location: LOCATION, slot: SLOT, at: AT, id }),
   ['act', 'person_id, key, fingerprint, status, body', `${PERSON}, 'a-key-used', '\\x00', 201, '{}'`],
 ];
 
