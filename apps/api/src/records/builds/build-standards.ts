@@ -61,7 +61,9 @@ export class BuildStandards {
     };
     const ratingId = (await ratingsAt(tx, operatorId, [componentId], at)).get(componentId);
     const known = found.counters.get(componentId);
-    const statuses = await this.requirements.statusesOn(tx, operatorId, { componentId }, at, { componentIds: ids });
+    const statuses = await this.requirements.statusesOn(tx, operatorId, { componentId }, at, {
+      componentIds: ids,
+    });
     return {
       at: toWire(at),
       ratingCode: ratingId === undefined ? null : (found.ratings.get(ratingId) ?? null),
