@@ -659,6 +659,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/components/{id}/serviceability": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Whether a component may be fitted as its tags, its shop and its place say, with all tags and preservations. */
+        get: operations["serviceabilityOf"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/counter-flights": {
         parameters: {
             query?: never;
@@ -1518,6 +1535,40 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/preservations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Records how a component was preserved. */
+        post: operations["serviceabilityPreserve"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/preservations/{id}/void": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Voids a preservation. */
+        post: operations["serviceabilityVoidPreservation"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/procedures": {
         parameters: {
             query?: never;
@@ -1707,6 +1758,40 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/serviceability-tags": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Records a tag: serviceable, unserviceable or quarantine. */
+        post: operations["serviceabilityTag"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/serviceability-tags/{id}/void": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Voids a tag. */
+        post: operations["serviceabilityVoidTag"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/session": {
         parameters: {
             query?: never;
@@ -1754,6 +1839,109 @@ export interface paths {
         put?: never;
         /** Chooses the PIN that signs at a tablet. */
         post: operations["sessionChoosePin"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/shop-visits": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Shop visits, the last sent first. */
+        get: operations["shopVisitsPage"];
+        put?: never;
+        /** Sends a component to a shop with a workscope. */
+        post: operations["shopVisitsSend"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/shop-visits/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One visit: the build standard before and after, and what changed. */
+        get: operations["shopVisitsGet"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/shop-visits/{id}/return": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Records the return with everything the shop did, as one act. */
+        post: operations["shopVisitsReturn"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/shop-visits/{id}/return/void": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Voids the return of a visit with all it recorded; the component is in the shop again. */
+        post: operations["shopVisitsVoidReturn"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/shop-visits/{id}/void": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Voids a visit; the component is where it was before. */
+        post: operations["shopVisitsVoid"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/spares": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What is installed nowhere: fit to install, or why not, and what is left in it. */
+        get: operations["sparesPage"];
+        put?: never;
+        post?: never;
         delete?: never;
         options?: never;
         head?: never;
@@ -2414,6 +2602,64 @@ export interface components {
             /** @description For a log page: its number as written. */
             page?: string;
         };
+        BuildDifferenceDto: {
+            counters: components["schemas"]["CounterDifferenceDto"][];
+            rating: components["schemas"]["RatingDifferenceDto"] | null;
+            requirements: components["schemas"]["RequirementDifferenceDto"][];
+            slots: components["schemas"]["SlotDifferenceDto"][];
+            tightestCycles: components["schemas"]["TightestDifferenceDto"];
+        };
+        BuildStandardDto: {
+            at: string;
+            life: components["schemas"]["BuiltLifeDto"] | null;
+            ratingCode: string | null;
+            requirements: components["schemas"]["BuiltRequirementDto"][];
+            sinceNew: components["schemas"]["CountersDto"];
+            sinceOverhaul: components["schemas"]["CountersDto"] | null;
+            sinceRepair: components["schemas"]["CountersDto"] | null;
+            sinceShopVisit: components["schemas"]["CountersDto"] | null;
+            slots: components["schemas"]["BuiltSlotDto"][];
+        };
+        BuiltComponentDto: {
+            componentId: string;
+            description: string;
+            kind: string;
+            life: components["schemas"]["BuiltLifeDto"] | null;
+            lifeLimited: boolean;
+            partNumber: string;
+            serialNumber: string;
+            sinceNew: components["schemas"]["CountersDto"];
+        };
+        BuiltLifeDto: {
+            /** @enum {string} */
+            kind: "limited" | "not-authorised" | "not-limited" | "unsubstantiated";
+            reason: string | null;
+            remainingCycles: number | null;
+            remainingDays: number | null;
+            remainingMinutes: number | null;
+        };
+        BuiltRequirementDto: {
+            code: string;
+            componentId: string | null;
+            /** @enum {string|null} */
+            governing: "cycles" | "days" | "minutes" | "months" | null;
+            kind: string;
+            lastDoneOn: string | null;
+            remaining: number | null;
+            requirementId: string;
+            revision: string;
+            status: string;
+            subject: string;
+            title: string;
+        };
+        BuiltSlotDto: {
+            component: components["schemas"]["BuiltComponentDto"] | null;
+            depth: number;
+            name: string;
+            parentId: string;
+            parentSerial: string;
+            slotId: string;
+        };
         CalendarLifeDto: {
             /** @enum {string} */
             countedFrom: "first-installation" | "new" | "overhaul";
@@ -2798,6 +3044,12 @@ export interface components {
             /** @description What the unit took. */
             taken: components["schemas"]["CountsDto"];
         };
+        CounterDifferenceDto: {
+            after: components["schemas"]["CountersDto"] | null;
+            before: components["schemas"]["CountersDto"] | null;
+            /** @enum {string} */
+            counter: "sinceNew" | "sinceOverhaul" | "sinceRepair" | "sinceShopVisit";
+        };
         CounterFiguresDto: {
             /** @description Whole minutes of running. */
             minutes: number;
@@ -2917,6 +3169,12 @@ export interface components {
             /** @description The farthest that a variation may be approved for; the due itself where none may. */
             variableAt: number | null;
             variableOn: string | null;
+        };
+        DispositionDto: {
+            /** @enum {string} */
+            method: "mutilated" | "other" | "permanent-mark" | "record" | "segregated" | "tag" | "temporary-mark";
+            /** @description The number of the tag, the place, the mark. */
+            text: string;
         };
         DocumentBegunDto: {
             jobId: string;
@@ -4368,6 +4626,15 @@ export interface components {
             /** @description Where it is from: the season's plan, a contract. */
             source: string;
         };
+        NewPreservationDto: {
+            at: string;
+            /** Format: uuid */
+            componentId: string;
+            document: string;
+            /** @description The last day it holds, from its document. */
+            goodUntil: string;
+            method: string;
+        };
         NewProcedureDto: {
             /** @description Designation of the type of airframe it is for; left out when it is for an engine model, or for any. */
             airframeType?: string;
@@ -4528,12 +4795,75 @@ export interface components {
             /** @description The document the rule comes from. */
             source: string;
         };
+        NewShopChangeDto: {
+            /** @description When; the return, when left out. */
+            at?: string | null;
+            /** @description The release certificate of what went on. */
+            certificate?: string | null;
+            /** @description How a life-limited part that came off is controlled. */
+            disposition?: components["schemas"]["DispositionDto"] | null;
+            /**
+             * Format: uuid
+             * @description What went on; left out when the place stayed empty.
+             */
+            incomingId?: string | null;
+            /** @description The serial that came off; left out when the place was empty. */
+            outgoingSerial?: string | null;
+            reason: string;
+            /** @description Where what came off went, by the name of the location. */
+            removedToLocation?: string | null;
+            /** Format: uuid */
+            slotId: string;
+        };
+        NewShopReturnDto: {
+            accomplishments?: components["schemas"]["ShopAccomplishmentDto"][];
+            /** @description The release certificate it came with. */
+            certificate?: string | null;
+            changes?: components["schemas"]["NewShopChangeDto"][];
+            /** @description Where it went, by the name of the location. */
+            locationName: string;
+            preservation?: components["schemas"]["ShopPreservationDto"] | null;
+            /** @description The rating an engine runs at from then on; left out, it stays. */
+            ratingCode?: string | null;
+            /** @description The shop's report. */
+            report: string;
+            resets?: components["schemas"]["ShopResetDto"][];
+            returnedAt: string;
+            tag?: components["schemas"]["ShopTagDto"] | null;
+            workDone: string;
+        };
+        NewShopVisitDto: {
+            /** Format: uuid */
+            componentId: string;
+            /** @description The shop, by the name of its location. */
+            locationName: string;
+            /** @description The order it is sent under. */
+            orderReference: string;
+            /** @description When it went. */
+            sentAt: string;
+            /** @description What the shop is asked to do. */
+            workscope: string;
+        };
         NewSlotDto: {
             /** @enum {string} */
             kind: "module" | "part";
             /** @description Whether a part with a mandatory life belongs here: an empty place then blocks a release. */
             lifeLimited: boolean;
             name: string;
+        };
+        NewTagDto: {
+            at: string;
+            /** @description The release certificate; a serviceable tag rests on one. */
+            certificate?: string | null;
+            /** Format: uuid */
+            componentId: string;
+            /** @description Who issued it; the person who records it, when left out. */
+            issuedBy?: string | null;
+            /** @description Why: the fault, what was found, or what made it serviceable. */
+            reason: string;
+            /** @enum {string} */
+            status: "quarantine" | "serviceable" | "unserviceable";
+            tagNumber: string;
         };
         NewTestCellDto: {
             name: string;
@@ -4655,6 +4985,12 @@ export interface components {
         OpenItemDto: {
             item: components["schemas"]["AccountableItemDto"];
             openedBy: components["schemas"]["OpenedByDto"];
+        };
+        OpenVisitDto: {
+            id: string;
+            orderReference: string;
+            sentAt: string;
+            shop: string;
         };
         OrderDto: {
             /** @description Who confirmed it when it was amended. */
@@ -5056,6 +5392,20 @@ export interface components {
             /** @enum {string} */
             kind: "apu" | "engine" | "pod";
         };
+        PreservationDto: {
+            at: string;
+            componentId: string;
+            /** @description Whether it is the one that counts now. */
+            counts: boolean;
+            document: string;
+            goodUntil: string;
+            id: string;
+            method: string;
+            /** @description Whether its last day has passed. */
+            over: boolean;
+            voided: boolean;
+            voidReason: string | null;
+        };
         ProblemDto: {
             /** @description The reason as a word for programs; it never changes its meaning. */
             code: string;
@@ -5116,6 +5466,10 @@ export interface components {
             text: string | null;
             voided: boolean;
             voidReason: string | null;
+        };
+        RatingDifferenceDto: {
+            after: string | null;
+            before: string | null;
         };
         RatingDto: {
             code: string;
@@ -5383,6 +5737,13 @@ export interface components {
             /** @description The rule the statement follows. */
             source: string;
         };
+        RequirementDifferenceDto: {
+            after: components["schemas"]["BuiltRequirementDto"] | null;
+            before: components["schemas"]["BuiltRequirementDto"] | null;
+            code: string;
+            requirementId: string;
+            subject: string;
+        };
         RequirementDto: {
             /** @description Maker and designation of the type of airframe. */
             airframeType: string | null;
@@ -5570,6 +5931,14 @@ export interface components {
             fileName: string;
             id: string;
         };
+        ServiceabilityDto: {
+            /** @description Nothing among these is held against fitting it. */
+            fit: boolean;
+            openVisit: components["schemas"]["OpenVisitDto"] | null;
+            preservations: components["schemas"]["PreservationDto"][];
+            reasons: components["schemas"]["UnfitReasonDto"][];
+            tags: components["schemas"]["TagDto"][];
+        };
         SessionDto: {
             /** @description Sent back as x-csrf-token with every change. */
             csrfToken: string;
@@ -5640,6 +6009,99 @@ export interface components {
             /** @description Null: at a rating nobody knows, or where ratings do not matter. */
             ratingCode: string | null;
         };
+        ShopAccomplishmentDto: {
+            /** Format: uuid */
+            componentId: string;
+            /** @description What shows it; the shop's report, when left out. */
+            evidence?: string | null;
+            /** Format: uuid */
+            requirementId: string;
+        };
+        ShopChangeDto: {
+            at: string;
+            certificate: string | null;
+            disposition: string | null;
+            dispositionText: string | null;
+            id: string;
+            incoming: components["schemas"]["VisitingComponentDto"] | null;
+            outgoing: components["schemas"]["VisitingComponentDto"] | null;
+            parentSerial: string;
+            reason: string;
+            removedTo: string | null;
+            slotId: string;
+            slotName: string;
+        };
+        ShopPreservationDto: {
+            document: string;
+            /** @description The last day it holds. */
+            goodUntil: string;
+            method: string;
+        };
+        ShopResetDto: {
+            /** Format: uuid */
+            componentId: string;
+            /** @description What shows it; the shop's report, when left out. */
+            evidence?: string | null;
+            /** @enum {string} */
+            kind: "overhaul" | "repair" | "shop-visit";
+        };
+        ShopReturnDto: {
+            /** @description The build standard as it was kept then. */
+            build: components["schemas"]["BuildStandardDto"];
+            certificate: string | null;
+            changes: components["schemas"]["ShopChangeDto"][];
+            id: string;
+            location: string;
+            /** @description What broke a rule and was recorded with it. */
+            objections: components["schemas"]["ObjectionDto"][];
+            recordedAt: string;
+            recordedBy: string | null;
+            report: string;
+            resets: components["schemas"]["VisitResetDto"][];
+            returnedAt: string;
+            workDone: string;
+        };
+        ShopTagDto: {
+            reason: string;
+            /** @enum {string} */
+            status: "quarantine" | "serviceable" | "unserviceable";
+            tagNumber: string;
+        };
+        ShopVisitDto: {
+            /** @description The build standard as it was kept at dispatch. */
+            build: components["schemas"]["BuildStandardDto"];
+            component: components["schemas"]["VisitingComponentDto"];
+            difference: components["schemas"]["BuildDifferenceDto"] | null;
+            id: string;
+            orderReference: string;
+            recordedAt: string;
+            recordedBy: string | null;
+            returned: components["schemas"]["ShopReturnDto"] | null;
+            sentAt: string;
+            shop: string;
+            /** @enum {string} */
+            status: "in-shop" | "returned" | "voided";
+            voidReason: string | null;
+            workscope: string;
+        };
+        ShopVisitRowDto: {
+            certificate: string | null;
+            component: components["schemas"]["VisitingComponentDto"];
+            id: string;
+            orderReference: string;
+            /** @description The report and the certificate it was returned with. */
+            report: string | null;
+            returnedAt: string | null;
+            sentAt: string;
+            shop: string;
+            /** @enum {string} */
+            status: "in-shop" | "returned" | "voided";
+            workscope: string;
+        };
+        ShopVisitsPageDto: {
+            next: string | null;
+            rows: components["schemas"]["ShopVisitRowDto"][];
+        };
         ShownSignatureDto: {
             /** @description The content that was signed. */
             contentHash: string;
@@ -5693,6 +6155,13 @@ export interface components {
             /** @description The signer's sign-in name, when it is another person at the same tablet. */
             signInName?: string;
         };
+        SlotDifferenceDto: {
+            after: components["schemas"]["BuiltComponentDto"] | null;
+            before: components["schemas"]["BuiltComponentDto"] | null;
+            name: string;
+            parentSerial: string;
+            slotId: string;
+        };
         SlotDto: {
             component: components["schemas"]["PartDto"] | null;
             id: string;
@@ -5721,6 +6190,70 @@ export interface components {
             /** @description Whole minutes left. */
             remainingMinutes: number | null;
             serialNumber: string;
+        };
+        SpareDto: {
+            componentId: string;
+            description: string;
+            engineModel: string | null;
+            engineModelId: string | null;
+            fit: boolean;
+            /** @enum {string} */
+            kind: "apu" | "engine" | "module" | "part" | "pod";
+            left: components["schemas"]["SpareLeftDto"];
+            lessor: string | null;
+            /** @description The name of its location; null where none is recorded. */
+            location: string | null;
+            locationKind: string | null;
+            nextRequirement: components["schemas"]["SpareRequirementDto"] | null;
+            /** @description The visit it was not returned from. */
+            openVisitId: string | null;
+            owner: string;
+            partNumber: string;
+            preservation: components["schemas"]["SparePreservationDto"] | null;
+            ratingCode: string | null;
+            reasons: components["schemas"]["SpareReasonDto"][];
+            serialNumber: string;
+            since: string | null;
+            tag: components["schemas"]["SpareTagDto"] | null;
+        };
+        SpareLeftDto: {
+            /** @description Whole cycles; null where nothing in it is limited in cycles. */
+            cycles: number | null;
+            cyclesPart: string | null;
+            /** @description The last day the tightest calendar life is good through. */
+            goodThrough: string | null;
+            minutes: number | null;
+            minutesPart: string | null;
+        };
+        SparePreservationDto: {
+            goodUntil: string;
+            over: boolean;
+        };
+        SpareReasonDto: {
+            /** @enum {string} */
+            code: "at-limit" | "at-shop" | "in-quarantine-store" | "in-shop" | "not-authorised" | "not-verified" | "nowhere" | "over-limit" | "quarantine" | "unserviceable";
+            text: string;
+        };
+        SpareRequirementDto: {
+            code: string;
+            dimension: string;
+            dueOn: string | null;
+            /** @description Minutes or cycles left; null where it falls due by a day, or is not verified. */
+            remaining: number | null;
+            requirementId: string;
+            title: string;
+            verified: boolean;
+        };
+        SparesPageDto: {
+            next: string | null;
+            rows: components["schemas"]["SpareDto"][];
+            /** @description How many there are in all, as asked. */
+            total: number;
+        };
+        SpareTagDto: {
+            /** @enum {string} */
+            status: "quarantine" | "serviceable" | "unserviceable";
+            tagNumber: string;
         };
         StatementDto: {
             blockers: components["schemas"]["BlockerDto"][];
@@ -5843,6 +6376,21 @@ export interface components {
             reason: string;
             recordedAt: string;
         };
+        TagDto: {
+            at: string;
+            certificate: string | null;
+            componentId: string;
+            /** @description Whether it is the one that counts now. */
+            counts: boolean;
+            id: string;
+            issuedBy: string;
+            reason: string;
+            /** @enum {string} */
+            status: "quarantine" | "serviceable" | "unserviceable";
+            tagNumber: string;
+            voided: boolean;
+            voidReason: string | null;
+        };
         TestCellDto: {
             /** @description The engine in it now. */
             engine: components["schemas"]["RunEngineDto"] | null;
@@ -5873,6 +6421,10 @@ export interface components {
             percent?: number | null;
             /** @description The longest interval it is for; left out, any. */
             upTo?: number | null;
+        };
+        TightestDifferenceDto: {
+            after: number | null;
+            before: number | null;
         };
         TightestPartDto: {
             componentId: string;
@@ -6058,6 +6610,11 @@ export interface components {
             /** @description The signer's sign-in name, when it is another person at the same tablet. */
             signInName?: string;
         };
+        UnfitReasonDto: {
+            /** @enum {string} */
+            code: "in-quarantine-store" | "in-shop" | "quarantine" | "unserviceable";
+            text: string;
+        };
         VariationDto: {
             /** @description The due it is for is the one after this accomplishment; null: the first. */
             accomplishmentId: string | null;
@@ -6089,6 +6646,23 @@ export interface components {
             on: string;
             reference: string;
         };
+        VisitingComponentDto: {
+            description: string;
+            engineModelId: string | null;
+            id: string;
+            /** @enum {string} */
+            kind: "apu" | "engine" | "module" | "part" | "pod";
+            partNumber: string;
+            serialNumber: string;
+        };
+        VisitResetDto: {
+            componentId: string;
+            evidence: string;
+            id: string;
+            /** @enum {string} */
+            kind: "overhaul" | "repair" | "shop-visit";
+            serialNumber: string;
+        };
         VoidAuthorisationDto: {
             reason: string;
         };
@@ -6119,6 +6693,9 @@ export interface components {
         VoidGapNoteDto: {
             reason: string;
         };
+        VoidKeepingDto: {
+            reason: string;
+        };
         VoidLifeLimitDto: {
             reason: string;
         };
@@ -6138,6 +6715,9 @@ export interface components {
             reason: string;
         };
         VoidRunDto: {
+            reason: string;
+        };
+        VoidShopFactDto: {
             reason: string;
         };
         WaitingPackageDto: {
@@ -7428,6 +8008,28 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["RequirementStatusDto"][];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    serviceabilityOf: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ServiceabilityDto"];
                 };
             };
             default: components["responses"]["Problem"];
@@ -9086,6 +9688,62 @@ export interface operations {
             default: components["responses"]["Problem"];
         };
     };
+    serviceabilityPreserve: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewPreservationDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PreservationDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    serviceabilityVoidPreservation: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["VoidKeepingDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PreservationDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
     proceduresList: {
         parameters: {
             query?: {
@@ -9415,6 +10073,62 @@ export interface operations {
             default: components["responses"]["Problem"];
         };
     };
+    serviceabilityTag: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewTagDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TagDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    serviceabilityVoidTag: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["VoidKeepingDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TagDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
     sessionShow: {
         parameters: {
             query?: never;
@@ -9520,6 +10234,206 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["SessionDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    shopVisitsPage: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                componentId?: string;
+                limit?: number;
+                status?: "in-shop" | "returned";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ShopVisitsPageDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    shopVisitsSend: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewShopVisitDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ShopVisitDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    shopVisitsGet: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ShopVisitDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    shopVisitsReturn: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewShopReturnDto"];
+            };
+        };
+        responses: {
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ShopVisitDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    shopVisitsVoidReturn: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["VoidShopFactDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ShopVisitDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    shopVisitsVoid: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description A key for this act, new for each act and the same when it is repeated. Refused (400) when missing. */
+                "idempotency-key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["VoidShopFactDto"];
+            };
+        };
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ShopVisitDto"];
+                };
+            };
+            default: components["responses"]["Problem"];
+        };
+    };
+    sparesPage: {
+        parameters: {
+            query?: {
+                /** @description The `next` of the page before. */
+                after?: string;
+                engineModelId?: string;
+                /** @description Fit to install alone, or those that are not alone. */
+                fit?: boolean;
+                kind?: "apu" | "engine" | "module" | "part" | "pod";
+                limit?: number;
+                locationId?: string;
+                /** @description An owner or a lessor, whole. */
+                owner?: string;
+                /** @description A part number, whole. */
+                partNumber?: string;
+                /** @description Part of a serial number, a part number or a description. */
+                search?: string;
+                /** @description A slot: those alone that would fit there by kind, model and part number. */
+                slotId?: string;
+                sort?: "cycles" | "hours" | "preservation" | "serial" | "since";
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SparesPageDto"];
                 };
             };
             default: components["responses"]["Problem"];
