@@ -11,6 +11,7 @@ import { limitDirective } from './load/lives.mjs';
 import { colleagues, pins } from './load/people.mjs';
 import * as register from './load/register.mjs';
 import * as shop from './load/shop.mjs';
+import { shopVisits } from './load/shop-visits.mjs';
 import { work } from './load/work.mjs';
 
 const started = Date.now();
@@ -47,6 +48,7 @@ async function load() {
   tell(await counting(client, { ...fleet, found }));
   tell(await register.traceGaps(client, found));
   tell(await limitDirective(client, fleet));
+  tell(await shopVisits(client, { models: fleet.models, found }));
   const tools = await shop.tools(client);
   tell(tools.line);
   const procedures = await shop.procedures(client);

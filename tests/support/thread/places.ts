@@ -15,6 +15,8 @@ export const PLAIN_PLACES: readonly Place[] = [
   { name: 'opening a package', path: '/packages/new' },
   { name: 'logging a past change', path: '/changes/new' },
   { name: 'due', path: '/due' },
+  { name: 'spares', path: '/spares' },
+  { name: 'shop visits', path: '/shop-visits' },
   { name: 'register', path: '/register' },
   { name: 'airframe types', path: '/register/airframe-types' },
   { name: 'airframes', path: '/register/airframes' },

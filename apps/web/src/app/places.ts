@@ -11,6 +11,7 @@ export const PLACES = [
   { path: '/flights', name: 'Flights' },
   { path: '/work', name: 'Work', also: ['/packages', '/changes'] },
   { path: '/due', name: 'Due' },
+  { path: '/spares', name: 'Spares', also: ['/shop-visits'] },
   { path: '/register', name: 'Register', also: ['/tools', '/procedures', '/requirements'] },
   { path: '/history', name: 'History' },
   { path: '/trial-balance', name: 'Trial balance' },

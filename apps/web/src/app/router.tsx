@@ -7,6 +7,7 @@ import { root, signedIn } from './routes/frame-routes.js';
 import { powerplantRoutes } from './routes/powerplant-routes.js';
 import { recordRoutes } from './routes/record-routes.js';
 import { registerRoutes } from './routes/register-routes.js';
+import { shopRoutes } from './routes/shop-routes.js';
 import { workRoutes } from './routes/work-routes.js';
 
 interface SignInSearch {
@@ -70,7 +71,14 @@ const tree = root.addChildren([
   password,
   pin,
   gallery,
-  signedIn.addChildren([home, ...powerplantRoutes, ...workRoutes, ...registerRoutes, ...recordRoutes]),
+  signedIn.addChildren([
+    home,
+    ...powerplantRoutes,
+    ...workRoutes,
+    ...registerRoutes,
+    ...recordRoutes,
+    ...shopRoutes,
+  ]),
 ]);
 
 /** The pages by their addresses. Each is fetched when first opened. */

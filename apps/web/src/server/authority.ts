@@ -27,6 +27,7 @@ const HOLDERS = {
   'explain-gaps': ['records', 'administrator', 'certifying-staff'],
   release: ['certifying-staff'],
   'keep-records': ['records', 'administrator'],
+  'tag-components': ['technician', 'certifying-staff', 'records', 'administrator'],
   'keep-tools': ['planner', 'records', 'administrator'],
   'keep-requirements': ['planner', 'records', 'administrator'],
   'keep-procedures': ['planner', 'records', 'administrator'],

@@ -26,8 +26,9 @@ const RANK = {
   'trace-gap': 8,
   'trace-acceptance': 9,
   correction: 10,
-  work: 11,
-  release: 12,
+  shop: 11,
+  work: 12,
+  release: 13,
 } as const satisfies Record<HistoryEvent['kind'], number>;
 
 /** The order of a history: by when it happened, then by kind, then by when it was recorded. */

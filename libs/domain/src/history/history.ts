@@ -78,6 +78,12 @@ export type HistoryEvent =
     }
   | { readonly kind: 'trace-acceptance'; readonly reference: string }
   | { readonly kind: 'reset'; readonly what: 'overhaul' | 'shop-visit' | 'repair'; readonly evidence: string }
+  | { readonly kind: 'reset'; readonly what: 'overhaul' | 'shop-visit'; readonly evidence: string }
+  | {
+      /** Something of a shop, a tag or a preservation. */
+      readonly kind: 'shop';
+      readonly what: 'sent' | 'returned' | 'changed' | 'tagged' | 'preserved';
+    }
   | { readonly kind: 'release'; readonly statement: string; readonly signer: string };
 
 /** A fact of a history. */

@@ -6,6 +6,7 @@ import { loadEntries } from './entries.js';
 import { flightFacts } from './flight-facts.js';
 import { airframeMoves, componentMoves } from './moves.js';
 import { changeFacts, releaseFacts } from './package-facts.js';
+import { shopFacts } from './shop-facts.js';
 import { loadSubject } from './subject.js';
 import { tell } from './tell.js';
 import { type RecordedRow, type Tellable, tellable } from './tellable.js';
@@ -54,6 +55,7 @@ async function fewFacts(tx: Tx, operatorId: number, ask: HistoryAsk): Promise<Te
     ...(await releaseFacts(tx, operatorId, ask)),
     ...(await workFacts(tx, operatorId, ask)),
     ...(await requirementFacts(tx, operatorId, ask)),
+    ...(await shopFacts(tx, operatorId, ask)),
     ...(ask.kind === 'airframe'
       ? await airframeMoves(tx, operatorId, ask.id)
       : [...(await componentMoves(tx, operatorId, ask.id)), ...(await keepingFacts(tx, operatorId, ask.id))]),

@@ -6,6 +6,7 @@ import { CounterPanel } from '../../features/counting/counter/counter-panel.js';
 import { DuePanel } from '../../features/due-list/due-panel.js';
 import { FlownOver } from '../../features/overruns/flown-over.js';
 import { RequirementsPanel } from '../../features/register/requirements/requirements-panel.js';
+import { ServiceabilityPanel } from '../../features/serviceability/serviceability-panel.js';
 
 /** A component with, as it is now, what is held against it and all in it. */
 export function ComponentRoute() {
@@ -22,6 +23,7 @@ export function ComponentRoute() {
         <>
           <FlownOver key={`over ${componentId}`} of={{ kind: 'component', id: componentId }} />
           <DuePanel key={`due ${componentId}`} on={{ kind: 'component', id: componentId }} />
+          <ServiceabilityPanel key={`tags ${componentId}`} componentId={componentId} />
           <RequirementsPanel key={componentId} on={{ kind: 'component', id: componentId }} />
         </>
       )}
