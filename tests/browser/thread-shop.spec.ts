@@ -73,9 +73,9 @@ describe('the records office, sending an engine to a shop', () => {
       await field('Release certificate').fill('C-7');
       await field('Work done').fill('Core restored');
       await desk.button('Add a module or part').click();
-      await desk.page.getByLabel('Place').selectOption({ label: 'Disk in ZZ-E1: ZZ-E1-D' });
+      await desk.page.getByLabel('Place', { exact: true }).selectOption({ label: 'Disk in ZZ-E1: ZZ-E1-D' });
       await desk.page.getByLabel('It went to').selectOption('Store');
-      await desk.page.getByLabel('Controlled').selectOption('tag');
+      await desk.page.getByLabel('Controlled', { exact: true }).selectOption('tag');
       await field('Tag, mark or place').fill('Tag 44');
       await pick('What went on', 'NEW-D1');
       await field('Reason').fill('Cycles low');

@@ -1,6 +1,6 @@
 import type pg from 'pg';
 import { type TestDatabase, withClient } from '../database.js';
-import { shopRows } from './one-row-of-shops.js';
+import { shopRows } from '../shop/one-row-of-shops.js';
 
 /** What happened. A row may be voided, once; a stay may be ended, once. */
 export const FACTS = [

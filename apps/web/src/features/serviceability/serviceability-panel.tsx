@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { calendarDate } from '../../format/utc-date.js';
 import { momentText } from '../../format/when.js';
 import { useMay } from '../../server/authority.js';
-import { type Serviceability, serviceabilityQuery } from '../../server/shops.js';
+import { type Serviceability, serviceabilityQuery } from '../../server/shops/shop-records.js';
 import { Button } from '../../ui/actions/button.js';
 import { RouteLink } from '../../ui/actions/route-link.js';
 import { Answered } from '../../ui/messages/answered.js';

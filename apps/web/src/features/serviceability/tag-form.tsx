@@ -1,7 +1,7 @@
 import { parseMoment } from '../../format/utc-moment.js';
 import { wireMinute } from '../../format/when.js';
 import { useAct } from '../../server/act.js';
-import { type NewTag, recordTag, SHOPS_KEY } from '../../server/shops.js';
+import { type NewTag, recordTag, SHOPS_KEY } from '../../server/shops/shop-records.js';
 import { type Faults, useActForm } from '../../ui/fields/act-form.js';
 import { MomentField } from '../../ui/fields/moment-field.js';
 import { SelectField } from '../../ui/fields/select-field.js';

@@ -1,4 +1,4 @@
-import type { BuildStandard } from '../../server/shops.js';
+import type { BuildStandard } from '../../server/shops/shop-records.js';
 import { RouteLink } from '../../ui/actions/route-link.js';
 import { FactList } from '../../ui/page/fact-list.js';
 import { SerialText } from '../../ui/status/serial-text.js';

@@ -1,7 +1,7 @@
 import { formatHours } from '@strutbook/domain/units/minutes.js';
 import { cyclesOrUnknown } from '../../format/cycles.js';
 import { remainingCycles, remainingDays, remainingMinutes } from '../../format/remaining.js';
-import type { BuildStandard, BuiltComponent } from '../../server/shops.js';
+import type { BuildStandard, BuiltComponent } from '../../server/shops/shop-records.js';
 
 type Pair = BuildStandard['sinceNew'];
 type BuiltLife = NonNullable<BuiltComponent['life']>;

@@ -1,7 +1,7 @@
 import { keepPreviousData, useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { componentChoiceQuery } from '../../server/components.js';
-import type { ShopVisit } from '../../server/shops.js';
+import type { ShopVisit } from '../../server/shops/shop-records.js';
 import { Button } from '../../ui/actions/button.js';
 import type { FieldState } from '../../ui/fields/act-form.js';
 import { CheckField } from '../../ui/fields/check-field.js';

@@ -1,5 +1,5 @@
 import { calendarDate } from '../../format/utc-date.js';
-import type { BuiltComponent, ShopVisit } from '../../server/shops.js';
+import type { BuiltComponent, ShopVisit } from '../../server/shops/shop-records.js';
 import { RouteLink } from '../../ui/actions/route-link.js';
 import { FactList } from '../../ui/page/fact-list.js';
 import { SerialText } from '../../ui/status/serial-text.js';

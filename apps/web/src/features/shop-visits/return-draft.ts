@@ -1,6 +1,6 @@
 import { parseDate, parseMoment } from '../../format/utc-moment.js';
 import { wireMinute } from '../../format/when.js';
-import type { NewShopReturn, ShopVisit } from '../../server/shops.js';
+import type { NewShopReturn, ShopVisit } from '../../server/shops/shop-records.js';
 import type { Faults } from '../../ui/fields/act-form.js';
 
 /** A change at one place, as typed. */

@@ -3,7 +3,12 @@ import { useNavigate, useParams } from '@tanstack/react-router';
 import { useEffect } from 'react';
 import { useAct } from '../../server/act.js';
 import { COMPONENTS_KEY } from '../../server/components.js';
-import { returnFromShop, SHOPS_KEY, type ShopVisit, shopVisitQuery } from '../../server/shops.js';
+import {
+  returnFromShop,
+  SHOPS_KEY,
+  type ShopVisit,
+  shopVisitQuery,
+} from '../../server/shops/shop-records.js';
 import { ActionLink } from '../../ui/actions/action-link.js';
 import { Button } from '../../ui/actions/button.js';
 import { useActForm } from '../../ui/fields/act-form.js';

@@ -1,7 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import type { ReactNode } from 'react';
 import { engineModelsQuery, locationsQuery } from '../../server/fleet.js';
-import type { ShopVisit } from '../../server/shops.js';
+import type { ShopVisit } from '../../server/shops/shop-records.js';
 import { Button } from '../../ui/actions/button.js';
 import type { ActForm } from '../../ui/fields/act-form.js';
 import { CheckField } from '../../ui/fields/check-field.js';

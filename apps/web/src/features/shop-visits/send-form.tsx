@@ -5,7 +5,7 @@ import { wireMinute } from '../../format/when.js';
 import { useAct } from '../../server/act.js';
 import { COMPONENTS_KEY, componentChoiceQuery } from '../../server/components.js';
 import { locationsQuery } from '../../server/fleet.js';
-import { type NewShopVisit, SHOPS_KEY, type ShopVisit, sendToShop } from '../../server/shops.js';
+import { type NewShopVisit, SHOPS_KEY, type ShopVisit, sendToShop } from '../../server/shops/shop-records.js';
 import { type Faults, useActForm } from '../../ui/fields/act-form.js';
 import { ComboField } from '../../ui/fields/combo-field.js';
 import { MomentField } from '../../ui/fields/moment-field.js';

@@ -3,7 +3,7 @@ import { useParams } from '@tanstack/react-router';
 import { useState } from 'react';
 import { momentText } from '../../format/when.js';
 import { useMay } from '../../server/authority.js';
-import { type ShopVisit, shopVisitQuery, voidReturn, voidVisit } from '../../server/shops.js';
+import { type ShopVisit, shopVisitQuery, voidReturn, voidVisit } from '../../server/shops/shop-records.js';
 import { ActionLink } from '../../ui/actions/action-link.js';
 import { Button } from '../../ui/actions/button.js';
 import { RouteLink } from '../../ui/actions/route-link.js';

@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { counted } from '../../format/counts.js';
 import { holderWords, useMay } from '../../server/authority.js';
 import { useOfflineSince } from '../../server/connection.js';
-import { type ShopVisitRow, shopVisitsQuery } from '../../server/shops.js';
+import { type ShopVisitRow, shopVisitsQuery } from '../../server/shops/shop-records.js';
 import { ActionLink } from '../../ui/actions/action-link.js';
 import { Button } from '../../ui/actions/button.js';
 import { SelectField } from '../../ui/fields/select-field.js';

@@ -1,5 +1,5 @@
 import { momentText } from '../../format/when.js';
-import type { ShopVisitRow } from '../../server/shops.js';
+import type { ShopVisitRow } from '../../server/shops/shop-records.js';
 import { RouteLink } from '../../ui/actions/route-link.js';
 import { SerialText } from '../../ui/status/serial-text.js';
 import { StatusMark } from '../../ui/status/status-mark.js';

@@ -1,6 +1,6 @@
 import { type ActHeaders, useAct } from '../../server/act.js';
 import { COMPONENTS_KEY } from '../../server/components.js';
-import { SHOPS_KEY, type ShopVisit } from '../../server/shops.js';
+import { SHOPS_KEY, type ShopVisit } from '../../server/shops/shop-records.js';
 import { useActForm } from '../../ui/fields/act-form.js';
 import { TextAreaField } from '../../ui/fields/text-area-field.js';
 import { announce } from '../../ui/messages/announcements.js';

@@ -2,7 +2,7 @@ import { leftIn } from '../../format/due-words.js';
 import { remainingCycles, remainingMinutes } from '../../format/remaining.js';
 import { calendarDate } from '../../format/utc-date.js';
 import { dayText } from '../../format/when.js';
-import type { Spare } from '../../server/shops.js';
+import type { Spare } from '../../server/shops/shop-records.js';
 import { RouteLink } from '../../ui/actions/route-link.js';
 import { SerialText } from '../../ui/status/serial-text.js';
 import { StatusMark } from '../../ui/status/status-mark.js';

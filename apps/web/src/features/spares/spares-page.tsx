@@ -2,7 +2,7 @@ import { useInfiniteQuery, useQuery } from '@tanstack/react-query';
 import { useNavigate, useSearch } from '@tanstack/react-router';
 import { counted } from '../../format/counts.js';
 import { locationsQuery } from '../../server/fleet.js';
-import { type Spare, type SpareSort, sparesQuery } from '../../server/shops.js';
+import { type Spare, type SpareSort, sparesQuery } from '../../server/shops/shop-records.js';
 import { ActionLink } from '../../ui/actions/action-link.js';
 import { Button } from '../../ui/actions/button.js';
 import { SelectField } from '../../ui/fields/select-field.js';

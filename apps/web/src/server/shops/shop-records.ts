@@ -1,8 +1,8 @@
 import { dataOrThrow } from '@strutbook/api-client/index.js';
 import type { components } from '@strutbook/api-client/schema.gen.js';
 import { infiniteQueryOptions, queryOptions } from '@tanstack/react-query';
-import type { ActHeaders } from './act.js';
-import { api } from './api.js';
+import type { ActHeaders } from '../act.js';
+import { api } from '../api.js';
 
 type Shapes = components['schemas'];
 export type ShopVisit = Shapes['ShopVisitDto'];
