@@ -13,27 +13,41 @@ async function timed(work, times) {
 
 /**
  * Times a product's way and its hand-written twin in turn, A B A B …, so that a machine that drifts drifts for both.
- * Answers the medians in milliseconds for one call, and the median of the ratios pair by pair.
+ * Answers the medians in milliseconds for one call, the median of the ratios pair by pair, the lowest and the highest.
  */
-export async function compare({ name, product, twin, target, rounds = 11, each = 100 }) {
-  await timed(product, Math.ceil(each / 4));
-  await timed(twin, Math.ceil(each / 4));
+export async function compare({
+  operation,
+  scale,
+  product,
+  twin,
+  target,
+  rounds = 11,
+  each = 1,
+  warm = Math.ceil(each / 4),
+}) {
+  await timed(product, warm);
+  await timed(twin, warm);
   const pairs = [];
   for (let round = 0; round < rounds; round++)
     pairs.push({ product: await timed(product, each), twin: await timed(twin, each) });
+  const ratios = pairs.map((pair) => pair.product / pair.twin);
   return {
-    name,
+    operation,
+    scale,
     target,
     product: median(pairs.map((pair) => pair.product)),
     twin: median(pairs.map((pair) => pair.twin)),
-    ratio: median(pairs.map((pair) => pair.product / pair.twin)),
-    least: Math.min(...pairs.map((pair) => pair.product / pair.twin)),
-    most: Math.max(...pairs.map((pair) => pair.product / pair.twin)),
+    ratio: median(ratios),
+    lowest: Math.min(...ratios),
+    highest: Math.max(...ratios),
   };
 }
 
-/** One line of the report. */
-export function told({ name, target, product, twin, ratio, least, most }) {
-  const verdict = ratio <= target ? 'within' : 'OVER';
-  return `${name.padEnd(46)} ${product.toFixed(3).padStart(9)} ${twin.toFixed(3).padStart(9)} ${ratio.toFixed(2).padStart(7)}  (${least.toFixed(2)}–${most.toFixed(2)})  ${verdict} ${target}`;
+/** The slope of a straight line through the logarithms of sizes and figures, by least squares. */
+export function slope(points) {
+  const logs = points.map(([size, figure]) => [Math.log(size), Math.log(figure)]);
+  const mean = (of) => logs.reduce((sum, log) => sum + log[of], 0) / logs.length;
+  const [x, y] = [mean(0), mean(1)];
+  const over = logs.reduce((sum, log) => sum + (log[0] - x) * (log[1] - y), 0);
+  return over / logs.reduce((sum, log) => sum + (log[0] - x) ** 2, 0);
 }

@@ -5,7 +5,7 @@ import type { JobContext } from '../../platform/jobs/job-handler.js';
 import { Jobs } from '../../platform/jobs/jobs.js';
 import { Clock } from '../../platform/time/clock.js';
 import { History, type HistoryAsk } from '../../records/history/history.js';
-import type { ToldLine, ToldSubject, ToldTotals } from '../../records/history/told-line.js';
+import type { ToldSubject, ToldTotals } from '../../records/history/told-line.js';
 import { fileNameOf } from './file-name.js';
 import { keepDocument } from './keep-document.js';
 import type { PrintedDocument } from './pdf/history-pdf.js';
@@ -14,7 +14,6 @@ import { PdfThread } from './pdf/pdf-thread.js';
 /** The kind of job that prints a history. */
 export const HISTORY_JOB = 'history-document';
 
-const LINES_AT_ONCE = 500;
 const LONGEST_MS = 15 * 60_000;
 
 /** Prints a history as a job: read in one transaction, written in a thread of its own, kept with its hash. */
@@ -70,17 +69,14 @@ export class HistoryDocument implements OnModuleInit {
     { ask, thread }: { readonly ask: HistoryAsk; readonly thread: PdfThread },
   ): Promise<ToldTotals | null> {
     const lines = this.history.tell(tx, context.actor.operatorId, ask);
-    let portion: ToldLine[] = [];
     for (let done = 0; ; ) {
       const next = await lines.next();
-      if (next.done !== true) portion.push(next.value);
-      if (next.done === true || portion.length === LINES_AT_ONCE) {
-        await thread.write(portion);
-        done += portion.length;
-        portion = [];
-        await context.progress(done, next.done === true ? done : null);
-        if (await context.cancelled()) return null;
+      if (next.done !== true) {
+        await thread.write(next.value);
+        done += next.value.length;
       }
+      await context.progress(done, next.done === true ? done : null);
+      if (await context.cancelled()) return null;
       if (next.done === true) return next.value;
     }
   }

@@ -1,4 +1,3 @@
-import { once } from 'node:events';
 import { PassThrough, type Readable } from 'node:stream';
 import { Injectable } from '@nestjs/common';
 import type { Actor } from '../../platform/access/actor.js';
@@ -43,19 +42,30 @@ export class HistoryService {
     }: { readonly ask: HistoryAsk; readonly subject: ToldSubject; readonly out: PassThrough },
   ): Promise<void> {
     const lines = this.history.tell(tx, operatorId, ask);
-    let chunk = `{"subject":${JSON.stringify(subject)},"lines":[`;
-    for (let between = ''; ; between = ',') {
+    out.write(`{"subject":${JSON.stringify(subject)},"lines":[`);
+    for (let between = ''; ; ) {
       const next = await lines.next();
       if (next.done === true) {
-        out.end(`${chunk}],"totals":${JSON.stringify(next.value)}}`);
+        out.end(`],"totals":${JSON.stringify(next.value)}}`);
         return;
       }
-      chunk += between + JSON.stringify(next.value);
-      if (chunk.length < CHUNK) continue;
-      const room = out.write(chunk);
-      chunk = '';
+      if (next.value.length === 0) continue;
+      // Some lines as a list without its brackets: a piece of the one that is sent.
+      const room = out.write(between + JSON.stringify(next.value).slice(1, -1));
+      between = ',';
       if (out.destroyed) return;
-      if (!room) await Promise.race([once(out, 'drain'), once(out, 'close')]);
+      if (!room) await roomOrEnd(out);
     }
   }
+}
+
+/** Waits until the reader has taken what was written, or has gone; leaves no listener behind. */
+function roomOrEnd(out: PassThrough): Promise<void> {
+  return new Promise((resolve) => {
+    const go = () => {
+      for (const event of ['drain', 'close', 'error']) out.off(event, go);
+      resolve();
+    };
+    for (const event of ['drain', 'close', 'error']) out.once(event, go);
+  });
 }

@@ -5,7 +5,6 @@ import { fraction } from '@strutbook/domain/units/fraction.js';
 import type { Counts } from '@strutbook/domain/usage/counts.js';
 import { cycleUnits } from '@strutbook/domain/usage/cycle-rule.js';
 import type { Tx } from '../../platform/database/database.js';
-import { newId } from '../../platform/database/uuid.js';
 import { dayFromWire } from '../../platform/http/instants.js';
 import { Lives, type PartInLife } from '../lives/lives.js';
 import { RequirementPoints } from '../requirements/requirement-points.js';
@@ -17,6 +16,7 @@ import { Use, type Uses } from '../usage/use.js';
 import type { StoredExposure } from '../usage/use-facts.js';
 import type { DuePointRow } from './due-point-row.js';
 import { keepLateFrom } from './late-from.js';
+import { writeDifference } from './write-difference.js';
 
 /** Due points in the carrier's clock: constant while nothing but flying happens, so 'remaining' is never stored. */
 @Injectable()
@@ -45,10 +45,12 @@ export class DuePoints {
             { airframeId: { in: [...airframeIds] } },
             { position: { is: { operatorId, airframeId: { in: [...airframeIds] } } } },
           ];
-    await tx.duePoint.deleteMany({
-      where: { operatorId, OR: [{ componentId: { in: [...componentIds] } }, ...ofAirframes] },
-    });
-    await write(tx, operatorId, rows);
+    await writeDifference(
+      tx,
+      operatorId,
+      { operatorId, OR: [{ componentId: { in: [...componentIds] } }, ...ofAirframes] },
+      withIsOneOf(rows),
+    );
     await keepLateFrom(tx, operatorId, componentIds, airframeIds);
   }
 
@@ -60,10 +62,8 @@ export class DuePoints {
     // What was entered meanwhile is seen from here on, and no due point of it is written by anyone else.
     const scope = await scopeOfCodes(tx, operatorId, codes);
     const rows = await this.requirements.fromFacts(tx, operatorId, scope, codes);
-    await tx.duePoint.deleteMany({
-      where: { operatorId, requirement: { is: { operatorId, code: { in: [...codes] } } } },
-    });
-    await write(tx, operatorId, rows);
+    const where = { operatorId, requirement: { is: { operatorId, code: { in: [...codes] } } } };
+    await writeDifference(tx, operatorId, where, withIsOneOf(rows));
     await keepLateFrom(tx, operatorId, scope.componentIds, scope.airframeIds);
   }
 
@@ -129,7 +129,7 @@ export class DuePoints {
   }
 }
 
-async function write(tx: Tx, operatorId: number, rows: readonly DuePointRow[]): Promise<void> {
+function withIsOneOf(rows: readonly DuePointRow[]): (DuePointRow & { readonly isOneOf: boolean })[] {
   const dimensionsOf = new Map<string, number>();
   const lifeOf = ({ kind, componentId }: DuePointRow) => (kind === 'life-limit' ? componentId : null);
   for (const row of rows) {
@@ -137,9 +137,7 @@ async function write(tx: Tx, operatorId: number, rows: readonly DuePointRow[]): 
     if (of !== null) dimensionsOf.set(of, (dimensionsOf.get(of) ?? 0) + 1);
   }
   const isOneOf = (row: DuePointRow) => (dimensionsOf.get(lifeOf(row) ?? '') ?? 0) > 1;
-  await tx.duePoint.createMany({
-    data: rows.map((row) => ({ operatorId, id: newId(), isOneOf: isOneOf(row), ...row })),
-  });
+  return rows.map((row) => ({ isOneOf: isOneOf(row), ...row }));
 }
 
 /** Whether its clock runs and no rule says what a cycle is there. */

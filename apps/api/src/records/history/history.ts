@@ -28,20 +28,22 @@ export class History {
   }
 
   /**
-   * The lines one by one, and at the end how many there were and the totals. In memory: all facts but the flights,
-   * and some hundred flights at a time. The same iterator makes the answer on the wire and the printed document.
+   * The lines, some hundred at a time, and at the end how many there were and the totals. In memory: all facts but the
+   * flights, and a thousand flights. The same iterator makes the answer on the wire and the printed document.
    */
-  async *tell(tx: Tx, operatorId: number, ask: HistoryAsk): AsyncGenerator<ToldLine, ToldTotals> {
+  async *tell(tx: Tx, operatorId: number, ask: HistoryAsk): AsyncGenerator<ToldLine[], ToldTotals> {
     const fewer = await fewFacts(tx, operatorId, ask);
     let totals = NOTHING_KNOWN;
     let lines = 0;
     let last: ToldLine['totals'] = { minutes: null, cycles: null };
-    for await (const next of inOrder(fewer, flightFacts(tx, operatorId, ask))) {
-      const { line, after } = nextLine(totals, next.fact);
-      totals = after;
-      lines += 1;
-      last = line.totals;
-      yield tell(next, line);
+    for await (const some of inOrder(fewer, flightFacts(tx, operatorId, ask))) {
+      yield some.map((next) => {
+        const { line, after } = nextLine(totals, next.fact);
+        totals = after;
+        last = line.totals;
+        return tell(next, line);
+      });
+      lines += some.length;
     }
     return { lines, ...last };
   }
@@ -103,19 +105,23 @@ async function firstEntry(
 /** Two runs of facts, each in order, as one. */
 async function* inOrder(
   few: readonly Tellable[],
-  flights: AsyncGenerator<Tellable>,
-): AsyncGenerator<Tellable> {
+  flights: AsyncGenerator<Tellable[]>,
+): AsyncGenerator<Tellable[]> {
   let taken = 0;
-  for await (const flight of flights) {
-    for (
-      let next = few[taken];
-      next !== undefined && compareFacts(next.fact, flight.fact) < 0;
-      next = few[taken]
-    ) {
-      taken += 1;
-      yield next;
+  for await (const some of flights) {
+    const merged: Tellable[] = [];
+    for (const flight of some) {
+      for (
+        let next = few[taken];
+        next !== undefined && compareFacts(next.fact, flight.fact) < 0;
+        next = few[taken]
+      ) {
+        taken += 1;
+        merged.push(next);
+      }
+      merged.push(flight);
     }
-    yield flight;
+    yield merged;
   }
-  yield* few.slice(taken);
+  yield few.slice(taken);
 }

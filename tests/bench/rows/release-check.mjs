@@ -1,5 +1,6 @@
 import assert from 'node:assert/strict';
-import { idOf } from './log-flight.mjs';
+import { idOf } from '../ids.mjs';
+import { ACTOR } from '../open-app.mjs';
 
 // What somebody who knows the tables would write by hand: everything held against the package in one SELECT.
 const byHand = `
@@ -106,17 +107,26 @@ const packageId = idOf('package');
 
 const listed = (rows) => rows.map((row) => row.join(' ')).sort();
 
-/** The release check by the product's service on its own connection, against the same by hand; both must find the same. */
-export async function releaseCheckWays(client, openCheck) {
+const NOBODY = { ...ACTOR, personId: '00000000-0000-0000-0000-000000000000', fullName: '', roles: [] };
+
+/** The release check by the product's service, made on the first airframe's package. */
+export async function makeCheck(app) {
+  const database = await app.find('platform/database/database.js', 'Database');
+  const check = await app.find('features/release/release-check.js', 'ReleaseCheck');
+  return () => database.inOperator(NOBODY, (tx) => check.make(tx, NOBODY, packageId));
+}
+
+/** The release check by the product's service, against the same by hand; both must find the same. */
+export async function releaseCheckWays(client, app) {
   await client.query("SELECT set_config('app.operator_id', '1', false)");
-  const { make, close } = await openCheck(packageId);
+  const product = await makeCheck(app);
   const twin = () => client.query({ name: 'release check by hand', text: byHand, values: [packageId] });
-  const [found, byHandFound] = [await make(), (await twin()).rows];
+  const [found, byHandFound] = [await product(), (await twin()).rows];
   const answer = listed(found.objections.map(({ code, record }) => [code, record.kind, record.id]));
   assert.deepEqual(answer, listed(byHandFound.map(({ code, kind, id }) => [code, kind, id])));
   assert.ok(
     new Set(found.objections.map(({ code }) => code)).size >= 7,
     'the package has something of most kinds',
   );
-  return { product: make, twin, close };
+  return { product, twin };
 }

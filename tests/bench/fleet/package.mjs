@@ -1,4 +1,4 @@
-/** A package of 40 steps on the first airframe of scale S, with something held against it of most kinds. */
+/** A package of 40 steps on the first airframe, with something held against it of most kinds. */
 const torque = {
   kind: 'torque',
   key: 'bolts',
@@ -81,15 +81,6 @@ const entries = steps.flatMap((step) =>
 );
 
 const statements = [
-  [`UPDATE airframe SET rule_set = 'us-121'`],
-  [
-    `INSERT INTO opening (operator_id, id, component_id, basis, at, rating_id, minutes, cycles, cycle_denominator, source, recorded_seq)
-     SELECT 1, md5('o' || c.id)::uuid, c.id, 'new', '2015-12-31Z', md5('rating')::uuid, 600,
-            CASE WHEN c.part_number IN ('PN57', 'PN114') THEN 10050 ELSE 100 END, 1, 'bench', 0
-       FROM component c
-      WHERE c.id IN (SELECT md5('e' || id)::uuid FROM position WHERE airframe_id = md5('a1')::uuid)
-         OR (c.kind = 'part' AND left(c.serial_number, 36) IN (SELECT id::text FROM position WHERE airframe_id = md5('a1')::uuid))`,
-  ],
   [
     `INSERT INTO person (operator_id, id, sign_in_name, full_name, roles, licence, password_hash)
      SELECT 1, md5(n)::uuid, n, n, ARRAY['technician', 'inspector'], 'L-' || n, 'no sign-in' FROM unnest(ARRAY['ann', 'ben']) n`,
@@ -169,7 +160,7 @@ const statements = [
   ['ANALYZE'],
 ];
 
-/** Adds the package and all it rests on to a database at scale S, as its superuser. */
+/** Adds the package and all it rests on to a filled database, as its superuser. */
 export async function fillPackage(client) {
   for (const [sql, values] of statements) await client.query(sql, values?.());
 }
