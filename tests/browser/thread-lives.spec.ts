@@ -54,6 +54,7 @@ describe('the records office, given a directive that lowers a limit', () => {
       await desk.go(`/components/${fleet.engines[0]?.id}`);
       await said('1 cycle past');
       await desk.page.getByRole('link', { name: 'Status of limited parts' }).click();
+      await desk.page.getByRole('heading', { level: 1, name: 'Status of limited parts ZZ-E1' }).waitFor();
       await rowOf('ZZ-E1-D').getByText('Over limit').waitFor();
       await rowOf('ZZ-E1-D').getByText('Lowered by a directive').waitFor();
     }),
