@@ -41,7 +41,7 @@ function What({ reading }: { readonly reading: CounterReading }) {
   return (
     <>
       {KINDS[reading.kind]}
-      {reading.first !== null && <> The new one began at {figuresText(reading.first)}.</>}
+      {reading.first !== null && <>. The new one began at {figuresText(reading.first)}.</>}
       {reading.voided && <strong> Voided: “{reading.voidReason ?? 'no reason recorded'}”</strong>}
     </>
   );

@@ -49,14 +49,22 @@ function Rule({ rule }: { readonly rule: Revision }) {
   );
 }
 
-const columnsFor = (onVoid: ((rule: Revision) => void) | null): readonly Column<Revision>[] => [
+const columnsFor = (
+  kind: EngineModel['kind'],
+  onVoid: ((rule: Revision) => void) | null,
+): readonly Column<Revision>[] => [
   {
     id: 'from',
     header: 'From',
     namesRow: true,
     cell: ({ effectiveOn }) => (effectiveOn === null ? 'Always' : calendarDate(effectiveOn)),
   },
-  { id: 'type', header: 'On', cell: ({ airframeType }) => airframeType ?? 'Any other type, test cells' },
+  {
+    id: 'type',
+    header: 'On',
+    cell: ({ airframeType }) =>
+      airframeType ?? (kind === 'apu' ? 'Its own counter' : 'Any other type, test cells'),
+  },
   { id: 'rule', header: 'Rule', cell: (rule) => <Rule rule={rule} /> },
   { id: 'source', header: 'Document', cell: ({ source, revision }) => `${source}, revision ${revision}` },
   {
@@ -102,7 +110,7 @@ export function RuleHistory({ model, types }: RuleHistoryProps) {
         {({ rows }) => (
           <DataTable
             caption={`Cycle rules of ${model.designation}, newest first`}
-            columns={columnsFor(may ? setAsked : null)}
+            columns={columnsFor(model.kind, may ? setAsked : null)}
             rows={rows}
             rowKey={({ id }) => id}
             struck={({ voided }) => voided}

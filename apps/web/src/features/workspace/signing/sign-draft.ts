@@ -1,6 +1,7 @@
 import { parseMoment } from '../../../format/utc-moment.js';
 import type { Secret } from '../../../ui/fields/secret-field.js';
 import type { FieldMessage } from '../../../ui/messages/error-summary.js';
+import { checkFigures, type TypedFigures } from '../../../ui/reading/figures-fields.js';
 
 /** Who signs: the person signed in, another one on this tablet, or the same one looking again alone. */
 export type Who = 'me' | 'another' | 'alone';
@@ -11,10 +12,21 @@ export interface SignDraft extends Secret {
   readonly signInName: string;
   /** Why one person inspects their own work. */
   readonly reason: string;
+  /** What the counter showed of an auxiliary power unit that the step moves; null for any other step. */
+  readonly figures: TypedFigures | null;
 }
 
 export type SignIds = Readonly<
-  Record<'performedAt' | 'signInName' | 'secret' | 'reinspectionReason', string>
+  Record<
+    | 'performedAt'
+    | 'signInName'
+    | 'secret'
+    | 'reinspectionReason'
+    | 'counterReading'
+    | 'counterReading.minutes'
+    | 'counterReading.starts',
+    string
+  >
 >;
 
 /** The ids of the fields, by the server's names for them. */
@@ -23,14 +35,22 @@ export const signIds = (base: string): SignIds => ({
   signInName: `${base}-name`,
   secret: `${base}-secret`,
   reinspectionReason: `${base}-reason`,
+  counterReading: `${base}-hours`,
+  'counterReading.minutes': `${base}-hours`,
+  'counterReading.starts': `${base}-starts`,
 });
 
 /** What is to be mended before it is sent; the server is the judge. */
 export function faultsOf(draft: SignDraft, ids: SignIds): FieldMessage[] {
-  const { performedAt, who, signInName, reason, method, secret } = draft;
+  const { performedAt, who, signInName, reason, method, secret, figures } = draft;
+  const wrong = figures === null ? {} : checkFigures(figures);
   const moment = parseMoment(performedAt);
   return [
     ...(moment.ok ? [] : [{ fieldId: ids.performedAt, message: moment.reason }]),
+    ...Object.entries(wrong).map(([name, message]) => ({
+      fieldId: ids[name === 'starts' ? 'counterReading.starts' : 'counterReading.minutes'],
+      message,
+    })),
     ...(who === 'another' && signInName.trim() === ''
       ? [{ fieldId: ids.signInName, message: 'Enter the sign-in name of the person who signs' }]
       : []),

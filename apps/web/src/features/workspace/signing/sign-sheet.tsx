@@ -7,6 +7,7 @@ import { Answered } from '../../../ui/messages/answered.js';
 import { ErrorSummary } from '../../../ui/messages/error-summary.js';
 import { OFF_WHILE_OFFLINE } from '../../../ui/messages/offline-bar.js';
 import { SheetDialog } from '../../../ui/overlay/sheet-dialog.js';
+import { FiguresFields } from '../../../ui/reading/figures-fields.js';
 import type { Meaning, Step } from '../work/work-shapes.js';
 import { SignConflict } from './sign-conflict.js';
 import type { Who } from './sign-draft.js';
@@ -61,6 +62,18 @@ function SignForm({ signing, choices }: { readonly signing: Signing; readonly ch
         error={errorOf(ids.performedAt)}
         onTyped={(performedAt) => change({ performedAt })}
       />
+      {draft.figures !== null && (
+        <FiguresFields
+          legend="Its counter showed"
+          hint="The auxiliary power unit counts by its own counter, read as it is moved"
+          value={draft.figures}
+          onChange={(figures) => change({ figures })}
+          field={(name) => {
+            const id = ids[`counterReading.${name}`];
+            return { id, error: errorOf(id) };
+          }}
+        />
+      )}
       {!whoFirst && who}
       <SecretField
         id={ids.secret}

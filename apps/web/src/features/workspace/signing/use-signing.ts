@@ -9,6 +9,8 @@ import { useSession } from '../../../server/session.js';
 import { announce } from '../../../ui/messages/announcements.js';
 import type { FieldMessage } from '../../../ui/messages/error-summary.js';
 import { summaryOf } from '../../../ui/messages/field-messages.js';
+import { BLANK_FIGURES, figuresOf } from '../../../ui/reading/figures-fields.js';
+import { useDesk } from '../work/use-desk.js';
 import { WORK_KEY } from '../work/work-queries.js';
 import type { Meaning, Step } from '../work/work-shapes.js';
 import { keepMethod, useFirstMethod } from './last-method.js';
@@ -83,7 +85,13 @@ export function useSigning(options: SigningOptions) {
   const { step, meaning, who } = options;
   const base = useId();
   const method = useFirstMethod();
-  const [draft, setDraft] = useState<SignDraft>({ ...NOTHING_TYPED, performedAt: nowTyped(), who, method });
+  const isCounted =
+    useDesk().work.order?.slot === 'apu' && meaning === 'done' && step.definition.moves !== null;
+  const [draft, setDraft] = useState<SignDraft>({
+    ...NOTHING_TYPED,
+    ...{ performedAt: nowTyped(), who, method },
+    figures: isCounted ? BLANK_FIGURES : null,
+  });
   const [faults, setFaults] = useState<readonly FieldMessage[]>([]);
   const [attempt, setAttempt] = useState(0);
   const words = useStatement(options, draft);
@@ -108,9 +116,10 @@ export function useSigning(options: SigningOptions) {
     const digest = statement.data?.digest;
     if (found.length > 0) act.reset();
     else if (words.isRead && digest !== undefined && performedAt !== null && !act.isPending) {
-      const { method: by, secret } = draft;
+      const { method: by, secret, figures } = draft;
+      const reading = figures === null ? {} : { counterReading: figuresOf(figures) };
       const signed = { stepId: step.id, meaning, performedAt, digest };
-      act.mutate({ ...signed, method: by, secret, ...words.extra });
+      act.mutate({ ...signed, method: by, secret, ...words.extra, ...reading });
     }
   };
   const again = () => {
