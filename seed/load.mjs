@@ -9,6 +9,7 @@ import { each } from './load/files.mjs';
 import { byHand, flightFiles, importFile } from './load/flights.mjs';
 import { limitDirective } from './load/lives.mjs';
 import { colleagues, pins } from './load/people.mjs';
+import { plannedFlying } from './load/planned.mjs';
 import * as register from './load/register.mjs';
 import * as shop from './load/shop.mjs';
 import { shopVisits } from './load/shop-visits.mjs';
@@ -63,6 +64,7 @@ async function load() {
     procedures: procedures.found,
     requirements: requirements.found,
   });
+  tell(await plannedFlying(client, fleet.airframes));
   tell('the demonstration is loaded');
 }
 

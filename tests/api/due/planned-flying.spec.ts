@@ -263,3 +263,31 @@ describe('planned rates', () => {
     }
   });
 });
+
+describe('the check of a release', () => {
+  it('tells as advice what planned flights would make over, and nothing once they are voided', async () => {
+    interface Check {
+      readonly objections: readonly {
+        readonly code: string;
+        readonly severity: string;
+        readonly reason: string;
+      }[];
+    }
+    done(await office.administrator.post(`${of}/planned-flights`, { flights: daily(5), replace: true }));
+    const path = `/api/packages/${fleet.packages[0]?.id}/release-check`;
+    const advice = async () =>
+      done(await office.administrator.get<Check>(path)).objections.filter(
+        ({ code }) => code === 'DUE_WITHIN_PLANNED_FLYING',
+      );
+    const told = await advice();
+
+    expect(told.map(({ severity }) => severity)).toEqual(['advisory', 'advisory']);
+    expect(told[0]?.reason).toContain(`take off ${dayText(3)} 10:00 UTC`);
+    const { flights } = done(await office.administrator.get<Planned>(`${of}/planned-flights`));
+    for (const { id } of flights)
+      done(
+        await office.administrator.post(`/api/planned-flights/${id}/void`, { reason: 'No longer planned' }),
+      );
+    expect(await advice()).toEqual([]);
+  });
+});

@@ -42,6 +42,7 @@ export function recordPlaces(record: FullRecord): readonly Place[] {
   return [
     { name: 'an airframe', path: `/positions/${airframe.id}` },
     { name: 'an airframe as of then', path: `/positions/${airframe.id}?at=2025-01-02T00:00Z` },
+    { name: 'the readiness of an airframe', path: `/positions/${airframe.id}/readiness` },
     { name: 'an engine', path: `/components/${engineId}` },
     { name: 'the parts of an engine', path: `/components/${engineId}?tab=parts` },
     { name: 'the places of an engine', path: `/components/${engineId}?tab=places` },

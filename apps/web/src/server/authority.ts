@@ -30,6 +30,7 @@ const HOLDERS = {
   'tag-components': ['technician', 'certifying-staff', 'records', 'administrator'],
   'keep-tools': ['planner', 'records', 'administrator'],
   'keep-requirements': ['planner', 'records', 'administrator'],
+  'plan-flying': ['planner', 'records', 'administrator'],
   'keep-procedures': ['planner', 'records', 'administrator'],
   'manage-people': ['administrator'],
   'check-records': ['auditor', 'records', 'administrator'],

@@ -138,6 +138,20 @@ describe('the release check', () => {
     expect(with_({ verdict: 'not-verified', closedHere: true })).toEqual([]);
   });
 
+  it('tells what planned flights would make over as advice, after all that blocks', () => {
+    const planned = [
+      {
+        ...{ record: { kind: 'requirement' as const, id: 'r' }, name: 'R-1, fuel nozzles', on: 'Engine E-1' },
+        ...{ positionNumber: 1, takeOffAt: instant(29_586_620) },
+      },
+    ];
+    expect(codes({ ...snapshot({}), planned })).toEqual([['DUE_WITHIN_PLANNED_FLYING', 'advisory']]);
+    const [objection] = checkRelease({ ...snapshot({}), planned });
+    expect(objection?.detail).toEqual({
+      ...{ name: 'R-1, fuel nozzles', on: 'Engine E-1', takeOff: '2026-04-03 06:20' },
+    });
+  });
+
   it('holds a releaser without authorisation today or without a certificate number', () => {
     const by = (change: Partial<ReleaserSnapshot>) =>
       codes(

@@ -2,6 +2,7 @@ import { dateOf } from '../units/calendar.js';
 import { logGaps } from './log-gaps.js';
 import type { Objection, ObjectionCode } from './objection.js';
 import { objectionsToComponent, objectionsToPosition, objectionToUnfit } from './objections-to-engine.js';
+import { objectionsToPlannedFlying } from './objections-to-planned-flying.js';
 import { objectionsToReleaser, objectionsToRequirements } from './objections-to-standing.js';
 import { ruleSetOn } from './rule-sets.js';
 import type { ReleaseSnapshot } from './snapshot.js';
@@ -53,6 +54,7 @@ const WORST_FIRST = [
   'MIXED_MODELS',
   'WORST_CASE_ACCEPTED',
   'ONE_PERSON_REINSPECTION',
+  'DUE_WITHIN_PLANNED_FLYING',
   'LOG_GAP_EXPLAINED',
   'PART_SERVICEABILITY_UNKNOWN',
   'SHOP_PAPERS_MISSING',
@@ -75,6 +77,7 @@ export function checkRelease(snapshot: ReleaseSnapshot): readonly Objection[] {
     ...mixedModels(snapshot),
     ...objectionsToWork(snapshot.work, { packageId: work.id, onePersonReinspection }),
     ...objectionsToRequirements(snapshot.requirements),
+    ...objectionsToPlannedFlying(snapshot),
     ...objectionsToReleaser(snapshot.releaser),
     ...logGaps(snapshot.flights),
   ];

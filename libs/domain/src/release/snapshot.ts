@@ -71,6 +71,18 @@ export interface ComponentSnapshot {
   readonly as: EngineSnapshot;
 }
 
+/** A life or a requirement that the flights planned would make over. */
+export interface PlannedReach {
+  /** The requirement; of a life, what it is of. */
+  readonly record: { readonly kind: 'requirement' | 'component'; readonly id: string };
+  readonly name: string;
+  /** What it is of. */
+  readonly on: string;
+  readonly positionNumber: number | null;
+  /** Take-off of the first planned flight that must not be made. */
+  readonly takeOffAt: Instant;
+}
+
 /** Everything one release is judged on, as of one instant. */
 export interface ReleaseSnapshot {
   readonly package: {
@@ -90,6 +102,8 @@ export interface ReleaseSnapshot {
   readonly flights: readonly LoggedLeg[];
   readonly work: WorkSnapshot;
   readonly requirements: readonly RequirementSnapshot[];
+  /** What the flights planned would make over and the package does not accomplish; none where nothing is planned. Releases signed before have none. */
+  readonly planned?: readonly PlannedReach[];
   /** Who asks, where they are certifying staff; null for everyone else, to whom the check is advice. */
   readonly releaser: ReleaserSnapshot | null;
   /** Cycles the part shall last from here; null when nobody planned it. */

@@ -18,6 +18,7 @@ import { Clock } from '../../platform/time/clock.js';
 import { EngineSnapshots } from '../../records/lives/engine-snapshots.js';
 import { type HangingAsk, type HangingFacts, loadHangingFacts } from '../../records/lives/hanging-facts.js';
 import { unfitWithin } from '../../records/lives/unfit-within.js';
+import { PlannedFlying } from '../../records/planning/planned-flying.js';
 import { Requirements } from '../../records/requirements/requirements.js';
 import { digestOf } from './check-digest.js';
 import { loadReleaseFacts, type ReleaseFacts } from './release-facts.js';
@@ -42,6 +43,7 @@ export class ReleaseCheck {
   constructor(
     private readonly engines: EngineSnapshots,
     private readonly requirements: Requirements,
+    private readonly planned: PlannedFlying,
     private readonly clock: Clock,
   ) {}
 
@@ -77,6 +79,10 @@ export class ReleaseCheck {
       flights: facts.flights,
       work: worked,
       requirements: await this.requirementsOf(tx, operatorId, facts, { hanging, positions }),
+      planned:
+        work.airframe === null
+          ? []
+          : await this.planned.reached(tx, operatorId, { airframeId: work.airframe.id, packageId }),
       releaser: releaserSnapshot(actor, facts, at),
       plannedStayCycles: null,
     };

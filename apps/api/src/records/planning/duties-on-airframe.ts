@@ -22,6 +22,8 @@ export interface DutyOnAirframe extends DutyToCome {
   /** What it is of, in words: a component with its serial number, the airframe or a position. */
   readonly of: string;
   readonly requirementId: string | null;
+  /** The component, position or airframe it is of. */
+  readonly subjectId: string;
   readonly componentId: string | null;
   readonly engineSerial: string | null;
   readonly positionNumber: number | null;
@@ -118,6 +120,7 @@ function dutyOf(rows: readonly Row[], today: string): DutyOnAirframe[] {
             : 'Life limit',
       of: description === null ? placeOf(first.positionNumber) : `${description} ${serialNumber ?? ''}`,
       requirementId: first.requirementId,
+      subjectId: first.subjectId,
       componentId: first.componentId,
       engineSerial: first.engineSerial === serialNumber ? null : first.engineSerial,
       positionNumber: first.positionNumber,

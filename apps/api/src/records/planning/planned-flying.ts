@@ -1,10 +1,12 @@
 import { Injectable } from '@nestjs/common';
 import { type PlannedLeg, plannedCounts } from '@strutbook/domain/due/planned-flights.js';
 import { type DutyReadiness, dutyReadiness, lastFlightAllowed } from '@strutbook/domain/due/readiness.js';
+import type { PlannedReach } from '@strutbook/domain/release/snapshot.js';
 import type { Tx } from '../../platform/database/database.js';
 import type { PlannedFlight } from '../../platform/database/generated/client.js';
 import { fromInstant, toInstant } from '../../platform/http/instants.js';
 import { Clock } from '../../platform/time/clock.js';
+import { packageRequirements } from '../requirements/package-requirements.js';
 import { dayIn } from '../stays/day-zone.js';
 import { Structure } from '../stays/structure.js';
 import { type DutyOnAirframe, dutiesOnAirframe } from './duties-on-airframe.js';
@@ -52,6 +54,37 @@ export class PlannedFlying {
          AND NOT EXISTS (SELECT FROM flight f WHERE f.operator_id = p.operator_id AND f.airframe_id = p.airframe_id
                AND f.voided_seq IS NULL AND tstzrange(f.take_off_at, f.landing_at) && tstzrange(p.take_off_at, p.landing_at))`;
     return row?.count ?? 0;
+  }
+
+  /** What the flights planned would make over and is not yet, but for requirements that a package accomplishes. */
+  async reached(
+    tx: Tx,
+    operatorId: number,
+    { airframeId, packageId }: { readonly airframeId: string; readonly packageId: string },
+  ): Promise<readonly PlannedReach[]> {
+    const legs = (await this.toCome(tx, operatorId, airframeId)).map(legOf);
+    if (legs.length === 0) return [];
+    const airframe = await tx.airframe.findUniqueOrThrow({
+      where: { operatorId_id: { operatorId, id: airframeId } },
+      select: { id: true, dayZone: true },
+    });
+    const { duties } = await this.readiness(tx, operatorId, airframe, legs);
+    const named = await packageRequirements(tx, operatorId, packageId);
+    const isMet = (duty: DutyOnAirframe) =>
+      named.some(
+        (row) =>
+          row.requirementId === duty.requirementId &&
+          (row.componentId ?? row.positionId ?? row.airframeId) === duty.subjectId,
+      );
+    return duties.flatMap((duty) => {
+      const leg = duty.breaksOnFlight === null ? undefined : legs[duty.breaksOnFlight];
+      const isOver = duty.left.length === 0 || duty.left.some(({ untilLatest }) => untilLatest < 0);
+      const { requirementId, componentId, name, of, positionNumber } = duty;
+      const id = requirementId ?? componentId;
+      if (leg === undefined || isOver || id === null || isMet(duty)) return [];
+      const kind = requirementId === null ? ('component' as const) : ('requirement' as const);
+      return [{ record: { kind, id }, name, on: of, positionNumber, takeOffAt: leg.takeOffAt }];
+    });
   }
 
   /** Which of these flights, in order, may be made: a constant number of statements. */

@@ -17,6 +17,15 @@ const airframe = createRoute({
   component: lazyRouteComponent(() => import('./airframe-route.js'), 'AirframeRoute'),
 });
 
+const readiness = createRoute({
+  getParentRoute: () => signedIn,
+  path: '/positions/$airframeId/readiness',
+  component: lazyRouteComponent(
+    () => import('../../features/planned-flying/readiness-page.js'),
+    'ReadinessPage',
+  ),
+});
+
 const component = createRoute({
   getParentRoute: () => signedIn,
   path: '/components/$componentId',
@@ -79,6 +88,7 @@ const due = createRoute({
 export const powerplantRoutes = [
   positions,
   airframe,
+  readiness,
   airframeCounters,
   component,
   counters,

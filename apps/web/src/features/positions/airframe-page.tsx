@@ -64,6 +64,7 @@ export function AirframePage() {
               </ActionLink>
               <ActionLink href={`/work?airframe=${airframeId}`}>Work</ActionLink>
               <ActionLink href={`/flights?airframe=${airframeId}`}>Flights</ActionLink>
+              <ActionLink href={`/positions/${airframeId}/readiness`}>Readiness</ActionLink>
               <ActionLink href={`/history/airframes/${airframeId}`}>History</ActionLink>
               {mayCheck && (
                 <ActionLink href={`/trial-balance?airframe=${airframeId}`}>Trial balance</ActionLink>

@@ -36,6 +36,7 @@ const MARKS: Readonly<Record<string, readonly [Status, string]>> = {
   DISPOSITION_MISSING: ['not-verified', 'No disposition'],
   SHOP_PAPERS_MISSING: ['not-verified', 'Papers missing'],
   REQUIREMENT_OVER: ['over-limit', 'Over limit'],
+  DUE_WITHIN_PLANNED_FLYING: ['plan', 'Within planned flying'],
   REQUIREMENT_NOT_VERIFIED: ['not-verified', 'Not verified'],
   REQUIREMENT_IN_TOLERANCE: ['in-tolerance', 'In tolerance'],
   STEP_UNSIGNED: ['open', 'Open'],

@@ -162,6 +162,11 @@ export const RECORD_PHRASES = {
     reason: `It is over: ${d['why']}`,
     fix: 'Do it and record it, or name it in this package.',
   }),
+  DUE_WITHIN_PLANNED_FLYING: (d) => ({
+    record: `${d['name']} on ${d['on']}`,
+    reason: `It would be over at or before the landing of the flight planned to take off ${d['takeOff']} UTC.`,
+    fix: 'Do it before that flight, or plan the flying otherwise.',
+  }),
   REQUIREMENT_NOT_VERIFIED: (d) => ({
     record: `${d['name']} on ${d['on']}`,
     reason: `When it is due is not verified: ${d['why']}`,
