@@ -72,7 +72,25 @@ export const PREVIEW: ChangePreview = {
   digest: '21e3039850a4218a2525a9a8de01a9dee88e3738626c69715093908160f7d221',
 };
 
-const due = (id: string, more: Partial<DueRow>): DueRow => ({
+/** A life of one dimension, with what is left of it inside. */
+function due(id: string, more: Partial<DueRow>): DueRow {
+  const row = dueRow(id, more);
+  const { dimension, remainingCycles: cycles, remainingMinutes: minutes, dueOn, projectedOn, limit } = row;
+  const remaining = cycles ?? minutes;
+  if (row.dues.length > 0 || dimension === 'none' || remaining === null) return row;
+  const due = {
+    dimension,
+    interval: limit,
+    remaining,
+    untilLatest: remaining,
+    isBound: false,
+    dueOn,
+    projectedOn,
+  };
+  return { ...row, dues: [due] };
+}
+
+const dueRow = (id: string, more: Partial<DueRow>): DueRow => ({
   id,
   kind: 'life-limit',
   requirement: null,
