@@ -4,7 +4,7 @@ import { json } from './files.mjs';
 /** Builds the spare module up, unless it is on record. Answers the ids of it and of what it came with. */
 async function spareModule(client, { models }, { module, disks }) {
   const engineModelId = models[module.engineModel];
-  const { engineModel: _, at, location, ...described } = module;
+  const { engineModel: _, at, location, minutes, cycles, ...described } = module;
   const made = await client.post('/api/components', {
     ...described,
     engineModelId,
@@ -14,11 +14,11 @@ async function spareModule(client, { models }, { module, disks }) {
   });
   const ids = { [module.serialNumber]: made.id };
   const boundary = { kind: 'instant', at };
-  await opening(client, made.id, module, at);
-  for (const { slot, location: store, minutes, cycles, ...disk } of disks) {
+  await opening(client, made.id, { minutes, cycles }, at);
+  for (const { slot, location: store, minutes: hours, cycles: used, ...disk } of disks) {
     const { id } = await client.post('/api/components', { ...disk, engineModelId });
     ids[disk.serialNumber] = id;
-    await opening(client, id, { minutes, cycles }, at);
+    await opening(client, id, { minutes: hours, cycles: used }, at);
     const place =
       slot === undefined
         ? { locationName: store }

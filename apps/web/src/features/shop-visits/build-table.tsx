@@ -49,6 +49,15 @@ const COLUMNS: readonly Column<BuiltSlot>[] = [
   },
 ];
 
+/** Each place followed by those in what is there. */
+function inTreeOrder(slots: readonly BuiltSlot[]): readonly BuiltSlot[] {
+  const beneath = (parentId: string | undefined): readonly BuiltSlot[] =>
+    slots
+      .filter((slot) => slot.parentId === parentId)
+      .flatMap((slot) => [slot, ...(slot.component === null ? [] : beneath(slot.component.componentId))]);
+  return beneath(slots[0]?.parentId);
+}
+
 /** A build standard as it was kept: counters, and place by place what was in it. */
 export function BuildTable({ build, caption }: { readonly build: BuildStandard; readonly caption: string }) {
   const counters = (Object.keys(COUNTER_WORDS) as (keyof typeof COUNTER_WORDS)[]).map(
@@ -61,7 +70,7 @@ export function BuildTable({ build, caption }: { readonly build: BuildStandard; 
         caption={caption}
         captionHidden
         columns={COLUMNS}
-        rows={build.slots}
+        rows={inTreeOrder(build.slots)}
         rowKey={({ slotId }) => slotId}
         empty={<p>There are no places in it.</p>}
       />

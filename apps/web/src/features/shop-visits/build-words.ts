@@ -1,5 +1,5 @@
 import { formatHours } from '@strutbook/domain/units/minutes.js';
-import { cyclesOrUnknown } from '../../format/cycles.js';
+import { exactCycles } from '../../format/cycles.js';
 import { remainingCycles, remainingDays, remainingMinutes } from '../../format/remaining.js';
 import type { BuildStandard, BuiltComponent } from '../../server/shops/shop-records.js';
 
@@ -17,7 +17,8 @@ export const COUNTER_WORDS = {
 export function pairText(pair: Pair | null): string {
   if (pair === null) return 'Never';
   const hours = pair.minutes === null ? 'hours not known' : `${formatHours(pair.minutes)} h`;
-  return `${hours}, ${cyclesOrUnknown(pair.cycles)}`;
+  const cycles = pair.cycles === null ? 'cycles not known' : `${exactCycles(pair.cycles)} cycles`;
+  return `${hours}, ${cycles}`;
 }
 
 /** What is left of a limited part. */

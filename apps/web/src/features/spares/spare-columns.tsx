@@ -60,12 +60,16 @@ function Fit({ row }: { readonly row: Spare }) {
   );
 }
 
-function Left({ row: { left, nextRequirement } }: { readonly row: Spare }) {
+function Left({ row: { left, nextRequirement, reasons } }: { readonly row: Spare }) {
   const { cycles, cyclesPart, minutes, minutesPart, goodThrough } = left;
   const none = cycles === null && minutes === null && goodThrough === null;
   return (
     <>
-      {none && <span className="quiet">Nothing limited in it</span>}
+      {none && (
+        <span className="quiet">
+          {reasons.some(({ code }) => code === 'not-verified') ? 'Not verified' : 'Nothing limited in it'}
+        </span>
+      )}
       {cycles !== null && (
         <span className="spare-line">
           <strong>{remainingCycles(cycles)}</strong> <span className="quiet small">{cyclesPart}</span>
