@@ -54,6 +54,18 @@ describe('spares', () => {
     });
   });
 
+  it('are fit as parts that are told at the rating of the engine they go into', async () => {
+    const { id } = await desk.register.component({
+      ...{ kind: 'part', partNumber: 'K-DISK', serialNumber: 'NEW-D1', lifeLimited: true },
+      engineModelId: desk.fleet.modelId,
+    });
+    await desk.register.opening({ componentId: id }, [{ ratingCode: 'A', minutes: 0, cycles: 0 }]);
+    await desk.register.place(id, { locationName: 'Store' });
+    expect((await page('?search=NEW-D1')).rows).toMatchObject([
+      { fit: true, reasons: [], left: { ratingOpen: true, cycles: null } },
+    ]);
+  });
+
   it('are not fit by a tag, by a tag of what is in them, by a shop without return: each reason told', async () => {
     done(await tag(idOf(0), {}));
     done(await tag(desk.fleet.engines[1]?.partIds[0] ?? '', { status: 'quarantine', tagNumber: 'Q-1' }));
@@ -104,7 +116,7 @@ describe('spares', () => {
     const atPosition = await page(`?slotId=${slotOf(airframe, 1, 'engine')}`);
     expect(atPosition.rows.every(({ serialNumber }) => /^ZZ-E\d$/.test(serialNumber))).toBe(true);
     const disks = await page(`?slotId=${desk.fleet.engines[0]?.slotIds.disk}`);
-    expect(disks.rows).toEqual([]);
+    expect(disks.rows.map(({ serialNumber }) => serialNumber)).toEqual(['NEW-D1']);
     expect(problemOf(await client().get(`/api/spares?slotId=${idOf(0)}`)).code).toBe('NOT_FOUND');
   });
 

@@ -1,7 +1,11 @@
 import { Injectable } from '@nestjs/common';
 import { checkRelease } from '@strutbook/domain/release/check-release.js';
 import type { Objection } from '@strutbook/domain/release/objection.js';
-import { type ComponentSnapshot, NOTHING_ELSE } from '@strutbook/domain/release/snapshot.js';
+import {
+  type ComponentSnapshot,
+  type EngineSnapshot,
+  NOTHING_ELSE,
+} from '@strutbook/domain/release/snapshot.js';
 import type { Actor } from '../../platform/access/actor.js';
 import type { Tx } from '../../platform/database/database.js';
 import { newId } from '../../platform/database/uuid.js';
@@ -170,7 +174,9 @@ export class ReturnFromShopService {
     const all = [
       ...made.flatMap(({ objections }) => objections),
       // Its return is being recorded: that it is in the shop is no longer held against it.
-      ...found.filter(({ code, record }) => code !== 'PART_UNSERVICEABLE' || record.id !== id),
+      ...found
+        .filter(({ code, record }) => code !== 'PART_UNSERVICEABLE' || record.id !== id)
+        .filter(isTold(as)),
       ...(asked.certificate == null ? [papers] : []),
     ];
     const keys = all.map(({ code, record }) => `${code} ${record.id}`);
@@ -246,4 +252,16 @@ async function write(tx: Tx, operatorId: number, toWrite: ReturnToWrite): Promis
       recordedSeq: number,
     })),
   });
+}
+
+/** Leaves out what only the rating of the engine it goes into can tell: a module by itself runs at none. */
+function isTold(as: EngineSnapshot | undefined): (objection: Objection) => boolean {
+  const open = (as?.limitedParts ?? []).flatMap(({ part }) =>
+    as?.ratingId === null &&
+    part?.life.kind === 'unsubstantiated' &&
+    part.life.reasons.every(({ code }) => code === 'RATING_UNKNOWN')
+      ? [part.componentId]
+      : [],
+  );
+  return ({ code, record }) => code !== 'LIMITED_PART_UNTRACED' || !open.includes(record.id);
 }

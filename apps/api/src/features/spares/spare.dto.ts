@@ -85,6 +85,8 @@ export class SpareLeftDto {
   minutesPart!: string | null;
   /** The last day the tightest calendar life is good through. */
   goodThrough!: string | null;
+  /** Something in it is told only at the rating of the engine it goes into. */
+  ratingOpen!: boolean;
 }
 
 /** The requirement that comes next for it or something in it. */

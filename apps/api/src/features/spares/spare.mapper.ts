@@ -23,6 +23,7 @@ export function spareToWire(row: SpareRow, today: string): SpareDto {
       minutes: row.minutes,
       minutesPart: row.minutesPart,
       goodThrough: row.goodThrough,
+      ratingOpen: row.ratingOpen,
     },
     nextRequirement: nextOf(row),
     preservation:

@@ -58,6 +58,7 @@ export interface SpareRow {
   readonly minutes: number | null;
   readonly minutesPart: string | null;
   readonly goodThrough: string | null;
+  readonly ratingOpen: boolean;
   readonly held: readonly HeldPart[] | null;
   readonly requirement: {
     readonly id: string;
@@ -73,6 +74,11 @@ export interface SpareRow {
 }
 
 const LAST = Prisma.raw(`'9e15'::float8`);
+
+/** A part in no engine that runs at no rating: what is left is told by the engine it goes into, and fitting it judges that. */
+const RATING_OPEN = Prisma.raw(
+  "(verdict = 'not-verified' AND reason = 'RATING_UNKNOWN' AND engine_id IS NULL)",
+);
 
 function keyOf(sort: SparesAsk['sort']): Prisma.Sql {
   switch (sort) {
@@ -135,7 +141,7 @@ export function sparesPage(ask: SparesAsk): Prisma.Sql {
      WHERE v.operator_id = ${operatorId}::int AND v.voided_seq IS NULL
        AND NOT EXISTS (SELECT FROM shop_return r WHERE r.operator_id = v.operator_id AND r.visit_id = v.id AND r.voided_seq IS NULL)
   ), due AS MATERIALIZED (
-    SELECT b.top, p.component_id, p.kind, p.verdict, p.dimension, p.due_at, p.due_on, p.span, p.reason, p.requirement_id, p.id,
+    SELECT b.top, p.component_id, p.kind, p.verdict, p.dimension, p.due_at, p.due_on, p.span, p.reason, p.requirement_id, p.id, p.engine_id,
            c.serial_number
       FROM beneath b
       JOIN due_point p ON p.operator_id = ${operatorId}::int AND p.component_id = b.id
@@ -158,6 +164,7 @@ export function sparesPage(ask: SparesAsk): Prisma.Sql {
                  WHEN due_at < 0 OR due_on < ${today}::date THEN 'over-limit'
                  ELSE 'at-limit' END AS code, reason AS detail
           FROM due WHERE kind = 'life-limit' AND (verdict <> 'limited' OR due_at <= 0 OR due_on < ${today}::date)
+           AND NOT ${RATING_OPEN}
         UNION ALL
         SELECT b.top, c.serial_number, t.status, t.tag_number
           FROM beneath b
@@ -171,7 +178,8 @@ export function sparesPage(ask: SparesAsk): Prisma.Sql {
   ), judged AS MATERIALIZED (
     SELECT s.*, life.cycles, life.cycles_part, life.minutes, life.minutes_part, life.good_through, held.parts, t.status, t.tag_number,
            v.id AS visit_id, v.order_reference, kept.good_until,
-           held.parts IS NULL AND coalesce(s.location_kind = 'store', false) AS fit
+           held.parts IS NULL AND coalesce(s.location_kind = 'store', false) AS fit,
+           EXISTS (SELECT FROM due d WHERE d.top = s.id AND d.kind = 'life-limit' AND ${RATING_OPEN}) AS rating_open
       FROM spare s
       LEFT JOIN life ON life.top = s.id
       LEFT JOIN held ON held.top = s.id
@@ -195,7 +203,7 @@ export function sparesPage(ask: SparesAsk): Prisma.Sql {
          p.order_reference AS "order", p.status AS "tagStatus", p.tag_number AS "tagNumber",
          to_char(p.good_until, 'YYYY-MM-DD') AS "goodUntil", p.cycles::float8 AS cycles, p.cycles_part AS "cyclesPart",
          p.minutes::float8 AS minutes, p.minutes_part AS "minutesPart", to_char(p.good_through, 'YYYY-MM-DD') AS "goodThrough",
-         p.parts AS held, next.requirement, p.key, p.total::int AS total
+         p.parts AS held, p.rating_open AS "ratingOpen", next.requirement, p.key, p.total::int AS total
     FROM page p
     LEFT JOIN engine_model m ON m.operator_id = ${operatorId}::int AND m.id = p.engine_model_id
     LEFT JOIN LATERAL (SELECT rating_id FROM rating_change

@@ -61,8 +61,8 @@ function Fit({ row }: { readonly row: Spare }) {
 }
 
 function Left({ row: { left, nextRequirement, reasons } }: { readonly row: Spare }) {
-  const { cycles, cyclesPart, minutes, minutesPart, goodThrough } = left;
-  const none = cycles === null && minutes === null && goodThrough === null;
+  const { cycles, cyclesPart, minutes, minutesPart, goodThrough, ratingOpen } = left;
+  const none = cycles === null && minutes === null && goodThrough === null && !ratingOpen;
   return (
     <>
       {none && (
@@ -70,6 +70,7 @@ function Left({ row: { left, nextRequirement, reasons } }: { readonly row: Spare
           {reasons.some(({ code }) => code === 'not-verified') ? 'Not verified' : 'Nothing limited in it'}
         </span>
       )}
+      {ratingOpen && <span className="spare-line quiet">Told at the rating of its engine</span>}
       {cycles !== null && (
         <span className="spare-line">
           <strong>{remainingCycles(cycles)}</strong> <span className="quiet small">{cyclesPart}</span>
