@@ -6224,6 +6224,8 @@ export interface components {
             goodThrough: string | null;
             minutes: number | null;
             minutesPart: string | null;
+            /** @description Something in it is told only at the rating of the engine it goes into. */
+            ratingOpen: boolean;
         };
         SparePreservationDto: {
             goodUntil: string;
