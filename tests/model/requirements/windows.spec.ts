@@ -172,7 +172,7 @@ async function differences({ rule, flights, done: met, inTime }: Play): Promise<
   }
   await log([...flights.slice(inTime)].reverse());
   const statuses = done(
-    await office.administrator.get<readonly SaidStatus[]>(`/api/components/${engine.id}/requirements`),
+    await office.administrator.get<readonly StatusAnswer[]>(`/api/components/${engine.id}/requirements`),
   );
   const said = statuses.find((status) => status.code === `D-${played}`);
   return said === undefined
@@ -180,11 +180,7 @@ async function differences({ rule, flights, done: met, inTime }: Play): Promise<
     : told(said, rule, { flights, done: met.filter((minute) => minute > 0), now: minutesOf(new Date()) });
 }
 
-type SaidStatus = StatusAnswer & {
-  readonly dues: readonly { readonly latestAt: number | null; readonly latestOn: string | null }[];
-};
-
-function told(said: SaidStatus, rule: PlainRule, facts: Parameters<typeof plainDue>[2]): string[] {
+function told(said: StatusAnswer, rule: PlainRule, facts: Parameters<typeof plainDue>[2]): string[] {
   const found: string[] = [];
   const compare = (what: string, system: unknown, lists: unknown) => {
     if (system !== lists)

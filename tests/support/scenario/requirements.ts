@@ -15,6 +15,9 @@ export interface DueAnswer {
   readonly dimension: string;
   readonly dueAt: number | null;
   readonly dueOn: string | null;
+  /** The end of what is granted past it; null as the due is. */
+  readonly latestAt: number | null;
+  readonly latestOn: string | null;
   readonly remaining: number;
   readonly days: number | null;
   readonly daysText: string | null;
