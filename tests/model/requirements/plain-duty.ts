@@ -1,11 +1,11 @@
 /** A duty as it is told: what is granted, how far planned times hold, and from where the next is counted. */
 export type Measure = 'minutes' | 'cycles' | 'days' | 'months';
-export type Granted = Readonly<Partial<Record<Measure, number>>>;
+export type Granted = Readonly<Partial<Record<Measure, number | undefined>>>;
 
 export interface PlainTier {
-  readonly upTo?: number;
-  readonly percent?: number;
-  readonly atMost?: number;
+  readonly upTo?: number | undefined;
+  readonly percent?: number | undefined;
+  readonly atMost?: number | undefined;
 }
 
 export interface PlainRule {
