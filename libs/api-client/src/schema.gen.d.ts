@@ -3806,9 +3806,12 @@ export interface components {
             verdict: "accepted" | "rejected";
         };
         LastDoneDto: {
+            cycles: components["schemas"]["CyclesDto"] | null;
             evidence: string;
             id: string;
             method: string | null;
+            /** @description Counters since new as its papers say; null: as flown here. */
+            minutes: number | null;
             on: string;
         };
         LeakCheckCaptureDto: {

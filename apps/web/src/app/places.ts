@@ -12,7 +12,7 @@ export const PLACES = [
   { path: '/work', name: 'Work', also: ['/packages', '/changes'] },
   { path: '/due', name: 'Due' },
   { path: '/spares', name: 'Spares', also: ['/shop-visits'] },
-  { path: '/register', name: 'Register', also: ['/tools', '/procedures', '/requirements'] },
+  { path: '/register', name: 'Register', also: ['/tools', '/procedures', '/requirements', '/directives'] },
   { path: '/history', name: 'History' },
   { path: '/trial-balance', name: 'Trial balance' },
   { path: '/imports', name: 'Imports' },

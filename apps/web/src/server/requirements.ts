@@ -11,16 +11,18 @@ export const REQUIREMENTS_KEY = ['requirements'] as const;
 interface HeldOn {
   readonly kind: 'airframe' | 'component';
   readonly id: string;
+  /** With all that does not apply, too. */
+  readonly notApplicable?: boolean;
 }
 
 /** What is held against an airframe and all that hangs on it, or against a component and all beneath it. */
-export const requirementsOnQuery = ({ kind, id }: HeldOn) =>
+export const requirementsOnQuery = ({ kind, id, notApplicable = false }: HeldOn) =>
   queryOptions({
-    queryKey: [...REQUIREMENTS_KEY, kind, id],
+    queryKey: [...REQUIREMENTS_KEY, kind, id, notApplicable],
     enabled: id !== '',
     staleTime: 0,
     queryFn: async ({ signal }) => {
-      const params = { path: { id } };
+      const params = { path: { id }, query: notApplicable ? { notApplicable: 'true' as const } : {} };
       return dataOrThrow(
         kind === 'airframe'
           ? await api.GET('/api/airframes/{id}/requirements', { params, signal })

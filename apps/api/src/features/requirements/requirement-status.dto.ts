@@ -1,3 +1,4 @@
+import { CyclesDto } from '../../platform/http/counters.dto.js';
 import { LinkedRequirementDto } from './requirement-view.dto.js';
 
 /** One dimension of a requirement: what is due, what remains, and when that is reached at present use. */
@@ -75,6 +76,9 @@ export class LastDoneDto {
   on!: string;
   evidence!: string;
   method!: string | null;
+  /** Counters since new as its papers say; null: as flown here. */
+  minutes!: number | null;
+  cycles!: CyclesDto | null;
 }
 
 /** A requirement held against one airframe, position or component. */

@@ -109,6 +109,9 @@ export interface RequirementStatus extends HeldRequirement {
     readonly on: string;
     readonly evidence: string;
     readonly method: string | null;
+    /** Counters since new as its papers say; null: as flown here. */
+    readonly minutes: number | null;
+    readonly cycles: { readonly units: number; readonly denominator: number } | null;
   } | null;
 }
 

@@ -45,7 +45,14 @@ export function statusOfStanding(standing: Standing): RequirementStatus {
     lastDone:
       last === undefined
         ? null
-        : { id: last.id, on: dayToWire(last.doneOn), evidence: last.evidence, method: last.method },
+        : {
+            ...{ id: last.id, on: dayToWire(last.doneOn), evidence: last.evidence, method: last.method },
+            minutes: last.minutes === null ? null : Number(last.minutes),
+            cycles:
+              last.cycles === null
+                ? null
+                : { units: Number(last.cycles), denominator: last.cycleDenominator },
+          },
   };
 }
 

@@ -5,7 +5,7 @@ import { componentAtQuery } from '../../features/component/component-queries.js'
 import { CounterPanel } from '../../features/counting/counter/counter-panel.js';
 import { DuePanel } from '../../features/due-list/due-panel.js';
 import { FlownOver } from '../../features/overruns/flown-over.js';
-import { RequirementsPanel } from '../../features/register/requirements/requirements-panel.js';
+import { RequirementsPanel } from '../../features/register/requirements/held/requirements-panel.js';
 import { ServiceabilityPanel } from '../../features/serviceability/serviceability-panel.js';
 
 /** A component with, as it is now, what is held against it and all in it. */

@@ -152,6 +152,19 @@ const requirement = createRoute({
   ),
 });
 
+const directives = createRoute({
+  getParentRoute: () => signedIn,
+  path: '/directives',
+  validateSearch: (search): { airframe?: string; component?: string } => ({
+    ...optionalWord(search, 'airframe'),
+    ...optionalWord(search, 'component'),
+  }),
+  component: lazyRouteComponent(
+    () => import('../../features/register/requirements/sheet/directives-page.js'),
+    'DirectivesPage',
+  ),
+});
+
 /** What the records rest on: fleet, models, components, tools, procedures and requirements. */
 export const registerRoutes = [
   register,
@@ -170,4 +183,5 @@ export const registerRoutes = [
   procedure,
   requirements,
   requirement,
+  directives,
 ] as const;

@@ -4,15 +4,18 @@ import { useState } from 'react';
 import { counted } from '../../../format/counts.js';
 import { calendarDate } from '../../../format/utc-date.js';
 import { useMay } from '../../../server/authority.js';
-import { heldKey, type RequirementStatus } from '../../../server/requirements.js';
 import { Button } from '../../../ui/actions/button.js';
+import { RouteLink } from '../../../ui/actions/route-link.js';
 import { Answered } from '../../../ui/messages/answered.js';
 import { EmptyState } from '../../../ui/messages/empty-state.js';
-import { FactList } from '../../../ui/page/fact-list.js';
+import { type Fact, FactList } from '../../../ui/page/fact-list.js';
+import { Voided } from '../../../ui/status/voided.js';
 import { RegisterFrame } from '../register-frame.js';
 import { VoidDialog } from '../void-dialog.js';
-import { AccomplishmentTable } from './accomplishment-table.js';
-import { MetForm } from './met-form.js';
+import { AccomplishmentTable } from './held/accomplishment-table.js';
+import { AssessmentTable, VariationTable } from './held/found-tables.js';
+import { AskedAct, useHeldActs } from './held/held-acts.js';
+import { StatusTable } from './held/status-table.js';
 import { voidRequirement } from './requirement-acts.js';
 import {
   type Requirement,
@@ -20,19 +23,80 @@ import {
   requirementQuery,
   WHAT_IS_DUE,
 } from './requirement-queries.js';
-import { kindWord, ruleText, scopeText } from './requirement-words.js';
+import { kindWord, scopeText } from './requirement-words.js';
 import { REQUIREMENTS_KEPT } from './requirements-page.js';
-import { StatusTable } from './status-table.js';
+import { ruleSentences, ruleText } from './rule/rule-words.js';
+
+const linked = (term: string, link: Requirement['supersedes']): readonly Fact[] =>
+  link === null
+    ? []
+    : [
+        [
+          term,
+          <RouteLink key={link.id} href={`/requirements/${link.id}`}>
+            <span className="serial">{link.code}</span>
+          </RouteLink>,
+        ],
+      ];
+
+const linksOf = ({ supersedes, supersededBy, terminates }: Requirement): readonly Fact[] => [
+  ...linked('Takes the place of', supersedes),
+  ...linked('Its place is taken by', supersededBy),
+  ...linked('Met, it ends', terminates),
+];
+
+/** Every revision of its code, the newest first, each with its own rule. */
+function Revisions({ view: { requirement, revisions } }: { readonly view: RequirementView }) {
+  if (revisions.length < 2) return null;
+  return (
+    <>
+      <h2 className="section-heading">Revisions</h2>
+      <ul className="plain-list revisions">
+        {revisions.map((revision) => (
+          <li key={revision.id}>
+            {revision.id === requirement.id ? (
+              <strong className="serial">{revision.revision}</strong>
+            ) : (
+              <RouteLink href={`/requirements/${revision.id}`}>
+                <span className="serial">{revision.revision}</span>
+              </RouteLink>
+            )}
+            , effective on {calendarDate(revision.effectiveOn)}
+            {revision.inForce && ', in force'}: {ruleText(revision)}
+            {revision.voided && (
+              <>
+                {' '}
+                <Voided reason={revision.voidReason} />
+              </>
+            )}
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
 
 function Identity({ requirement }: { readonly requirement: Requirement }) {
   const { title, kind, document, revision, effectiveOn } = requirement;
-  const facts = [
+  const facts: readonly Fact[] = [
     ['Title', title],
     ['Kind', kindWord(kind)],
     ['For', scopeText(requirement)],
-    ['When', ruleText(requirement)],
+    [
+      'When',
+      <ul key="when" className="plain-list">
+        {ruleSentences(requirement).map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>,
+    ],
     ['Document', `${document}, revision ${revision}, effective on ${calendarDate(effectiveOn)}`],
-  ] as const;
+    ...linksOf(requirement),
+    [
+      'Whether it applies',
+      requirement.needsAssessment ? 'Must be assessed, revision by revision' : 'By what it is for alone',
+    ],
+  ];
   return <FactList facts={facts} />;
 }
 
@@ -51,9 +115,9 @@ function Standing({ requirement: { inForce, voided, voidReason } }: { readonly r
 function Sections({ view }: { readonly view: RequirementView }) {
   const mayKeep = useMay('keep-requirements');
   const mayRecord = useMay('keep-records');
-  const [met, setMet] = useState<RequirementStatus | null>(null);
+  const acts = useHeldActs();
   const [voiding, setVoiding] = useState(false);
-  const { requirement, statuses, accomplishments } = view;
+  const { requirement, statuses, accomplishments, assessments, variations } = view;
   return (
     <div className="stack">
       <Identity requirement={requirement} />
@@ -70,14 +134,27 @@ function Sections({ view }: { readonly view: RequirementView }) {
             ofOne
             caption="What it is held against"
             rows={statuses}
-            onMet={mayRecord ? setMet : undefined}
+            acts={acts}
             empty={<EmptyState>Nothing in the register is what it is for.</EmptyState>}
           />
         </>
       )}
       <h2 className="section-heading">When it was met</h2>
       <AccomplishmentTable rows={accomplishments} may={mayRecord} />
-      {met !== null && <MetForm key={heldKey(met)} row={met} onClose={() => setMet(null)} />}
+      {(requirement.needsAssessment || assessments.length > 0) && (
+        <>
+          <h2 className="section-heading">Whether it applies</h2>
+          <AssessmentTable rows={assessments} may={mayKeep} />
+        </>
+      )}
+      {(requirement.variation !== null || variations.length > 0) && (
+        <>
+          <h2 className="section-heading">Approved variations</h2>
+          <VariationTable rows={variations} may={mayKeep} />
+        </>
+      )}
+      <Revisions view={view} />
+      <AskedAct acts={acts} />
       {voiding && (
         <VoidDialog
           id={requirement.id}

@@ -9,6 +9,8 @@ export type Requirement = Shapes['RequirementDto'];
 export type RequirementView = Shapes['RequirementViewDto'];
 export type DimensionStatus = Shapes['DimensionStatusDto'];
 export type Accomplishment = Shapes['AccomplishmentDto'];
+export type Assessment = Shapes['AssessmentDto'];
+export type Variation = Shapes['VariationDto'];
 
 /** What is read again once a requirement or an accomplishment is recorded or voided. */
 export const WHAT_IS_DUE = [REQUIREMENTS_KEY, ['due']] as const;

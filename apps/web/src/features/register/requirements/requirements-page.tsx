@@ -14,9 +14,10 @@ import type { Column } from '../../../ui/table/column.js';
 import { DataTable } from '../../../ui/table/data-table.js';
 import { readState } from '../../../ui/table/read-state.js';
 import { type Kept, RegisterFrame } from '../register-frame.js';
-import { RequirementForm } from './requirement-form.js';
 import { type Requirement, requirementsQuery } from './requirement-queries.js';
-import { kindWord, ruleText, scopeText } from './requirement-words.js';
+import { kindWord, scopeText } from './requirement-words.js';
+import { RequirementForm } from './rule/requirement-form.js';
+import { ruleText } from './rule/rule-words.js';
 import './requirements.css';
 
 export const REQUIREMENTS_KEPT: Kept = { act: 'Requirements are kept', authority: 'keep-requirements' };
@@ -81,6 +82,11 @@ export function RequirementsPage() {
   return (
     <RegisterFrame
       title="Requirements"
+      below={
+        <p>
+          <RouteLink href="/directives">Directives and bulletins of an airframe or engine</RouteLink>
+        </p>
+      }
       kept={REQUIREMENTS_KEPT}
       add={{
         word: 'Add a requirement',

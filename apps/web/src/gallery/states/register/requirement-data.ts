@@ -156,7 +156,14 @@ export const REQUIREMENT_STATUSES: readonly RequirementStatus[] = [
       }),
     ],
     projectedOn: '2026-10-31',
-    lastDone: { id: 'ac-1', on: '2025-10-10', evidence: 'Work card 8812', method: null },
+    lastDone: {
+      id: 'ac-1',
+      on: '2025-10-10',
+      evidence: 'Work card 8812',
+      method: null,
+      minutes: null,
+      cycles: null,
+    },
   }),
   status('AD-2026-014', {
     title: 'Fan hub, ultrasonic inspection',
@@ -178,7 +185,14 @@ export const REQUIREMENT_STATUSES: readonly RequirementStatus[] = [
       due('months', { interval: 6, dueOn: '2027-03-10', remaining: 105, days: 105, daysText: '105.0' }),
     ],
     projectedOn: '2026-11-27',
-    lastDone: { id: 'ac-2', on: '2026-09-10', evidence: 'Package WP-2026-0031', method: null },
+    lastDone: {
+      id: 'ac-2',
+      on: '2026-09-10',
+      evidence: 'Package WP-2026-0031',
+      method: null,
+      minutes: null,
+      cycles: null,
+    },
   }),
   status('71-00-50H', {
     title: 'Mount bolts, torque check after installation',
@@ -211,7 +225,14 @@ export const REQUIREMENT_STATUSES: readonly RequirementStatus[] = [
     title: 'Fan blades, first inspection',
     status: 'closed',
     counting: null,
-    lastDone: { id: 'ac-3', on: '2019-03-02', evidence: 'Shop report 4471', method: null },
+    lastDone: {
+      id: 'ac-3',
+      on: '2019-03-02',
+      evidence: 'Shop report 4471',
+      method: null,
+      minutes: null,
+      cycles: null,
+    },
   }),
   status('71-00-50H', {
     title: 'Mount bolts, torque check after installation',

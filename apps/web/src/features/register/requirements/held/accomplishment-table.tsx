@@ -1,17 +1,18 @@
 import { useState } from 'react';
-import { exactCycles } from '../../../format/cycles.js';
-import { hoursMinutes } from '../../../format/hours.js';
-import { calendarDate } from '../../../format/utc-date.js';
-import { Button } from '../../../ui/actions/button.js';
-import { RouteLink } from '../../../ui/actions/route-link.js';
-import { EmptyState } from '../../../ui/messages/empty-state.js';
-import { SerialText } from '../../../ui/status/serial-text.js';
-import { Voided } from '../../../ui/status/voided.js';
-import type { Column } from '../../../ui/table/column.js';
-import { DataTable } from '../../../ui/table/data-table.js';
-import { VoidDialog } from '../void-dialog.js';
-import { voidAccomplishment } from './requirement-acts.js';
-import { type Accomplishment, WHAT_IS_DUE } from './requirement-queries.js';
+import { exactCycles } from '../../../../format/cycles.js';
+import { hoursMinutes } from '../../../../format/hours.js';
+import { calendarDate } from '../../../../format/utc-date.js';
+import { Button } from '../../../../ui/actions/button.js';
+import { RouteLink } from '../../../../ui/actions/route-link.js';
+import { EmptyState } from '../../../../ui/messages/empty-state.js';
+import { SerialText } from '../../../../ui/status/serial-text.js';
+import { Voided } from '../../../../ui/status/voided.js';
+import type { Column } from '../../../../ui/table/column.js';
+import { DataTable } from '../../../../ui/table/data-table.js';
+import { VoidDialog } from '../../void-dialog.js';
+import { voidAccomplishment } from '../requirement-acts.js';
+import { type Accomplishment, WHAT_IS_DUE } from '../requirement-queries.js';
+import { CorrectMetForm } from './correct-met-form.js';
 
 const COLUMNS: readonly Column<Accomplishment>[] = [
   {
@@ -49,9 +50,10 @@ const COLUMNS: readonly Column<Accomplishment>[] = [
   {
     id: 'evidence',
     header: 'Evidence',
-    cell: ({ evidence, packageId, packageNumber }) => (
+    cell: ({ evidence, method, packageId, packageNumber }) => (
       <>
         {evidence}
+        {method !== null && <span className="duty-line small quiet">Method: {method}</span>}
         {packageId !== null && packageNumber !== null && (
           <span className="duty-line">
             Package{' '}
@@ -72,6 +74,7 @@ interface AccomplishmentTableProps {
 
 /** When a requirement was met, of all revisions of its code; voided ones stay, struck through. */
 export function AccomplishmentTable({ rows, may }: AccomplishmentTableProps) {
+  const [correcting, setCorrecting] = useState<Accomplishment | null>(null);
   const [voiding, setVoiding] = useState<Accomplishment | null>(null);
   const act: Column<Accomplishment> = {
     id: 'void',
@@ -80,12 +83,22 @@ export function AccomplishmentTable({ rows, may }: AccomplishmentTableProps) {
       row.voided ? (
         ''
       ) : (
-        <Button
-          onClick={() => setVoiding(row)}
-          aria-label={`Void what was met on ${row.subject} on ${calendarDate(row.on)}`}
-        >
-          Void
-        </Button>
+        <span className="duty-acts">
+          {row.packageId === null && (
+            <Button
+              onClick={() => setCorrecting(row)}
+              aria-label={`Correct what was met on ${row.subject} on ${calendarDate(row.on)}`}
+            >
+              Correct
+            </Button>
+          )}
+          <Button
+            onClick={() => setVoiding(row)}
+            aria-label={`Void what was met on ${row.subject} on ${calendarDate(row.on)}`}
+          >
+            Void
+          </Button>
+        </span>
       ),
   };
   return (
@@ -99,6 +112,7 @@ export function AccomplishmentTable({ rows, may }: AccomplishmentTableProps) {
         struck={({ voided }) => voided}
         empty={<EmptyState>Nobody recorded that it was met.</EmptyState>}
       />
+      {correcting !== null && <CorrectMetForm row={correcting} onClose={() => setCorrecting(null)} />}
       {voiding !== null && (
         <VoidDialog
           id={voiding.id}

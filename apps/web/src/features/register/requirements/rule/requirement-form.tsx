@@ -1,12 +1,15 @@
-import { useAct } from '../../../server/act.js';
-import { useActForm } from '../../../ui/fields/act-form.js';
-import { SelectField } from '../../../ui/fields/select-field.js';
-import { RegisterForm, WordsField } from '../form-parts.js';
-import { IntervalFields } from './interval-fields.js';
-import { addRequirement } from './requirement-acts.js';
-import { type Requirement, WHAT_IS_DUE } from './requirement-queries.js';
-import { KINDS } from './requirement-words.js';
+import { useAct } from '../../../../server/act.js';
+import { useActForm } from '../../../../ui/fields/act-form.js';
+import { SelectField } from '../../../../ui/fields/select-field.js';
+import { RegisterForm, WordsField } from '../../form-parts.js';
+import { addRequirement } from '../requirement-acts.js';
+import { type Requirement, WHAT_IS_DUE } from '../requirement-queries.js';
+import { KINDS } from '../requirement-words.js';
+import { BearingFields, OnlyFields } from './bearing-fields.js';
+import { PhaseFields } from './phase-fields.js';
+import { RulePreview } from './rule-preview.js';
 import { CountedFields, ScopeFields } from './scope-fields.js';
+import { ToleranceFields } from './tolerance-fields.js';
 import { check, needsCombining, START, wordsOf } from './typed-requirement.js';
 
 const COMBINE = [
@@ -41,14 +44,17 @@ export function RequirementForm({ onAdded }: { readonly onAdded: (requirement: R
       </div>
       <WordsField form={form} name="title" label="Title" />
       <ScopeFields form={form} />
-      <IntervalFields
-        form={form}
-        name="threshold"
-        legend="Due the first time"
-        hint="Left empty, it is due the first time after the repeat."
-      />
+      <OnlyFields form={form} />
+      {typed.countedFrom !== 'accomplishment' && (
+        <PhaseFields
+          form={form}
+          name="threshold"
+          legend="Due the first time"
+          hint="Left empty, it is due the first time after the repeat."
+        />
+      )}
       <CountedFields form={form} />
-      <IntervalFields
+      <PhaseFields
         form={form}
         name="repeat"
         legend="Due again"
@@ -74,11 +80,14 @@ export function RequirementForm({ onAdded }: { readonly onAdded: (requirement: R
           }
         />
       )}
+      <ToleranceFields form={form} />
+      <BearingFields form={form} />
       <WordsField form={form} name="document" label="Document" />
       <div className="sub-row-fields">
         <WordsField form={form} name="revision" label="Revision" mono />
         <WordsField form={form} name="effectiveOn" label="Effective on" hint="Year-month-day" mono />
       </div>
+      <RulePreview typed={typed} />
     </RegisterForm>
   );
 }

@@ -1,9 +1,10 @@
 import { useQuery } from '@tanstack/react-query';
-import { airframeTypesQuery, engineModelsQuery } from '../../../server/fleet.js';
-import type { ActForm } from '../../../ui/fields/act-form.js';
-import { SelectField } from '../../../ui/fields/select-field.js';
-import { WordsField } from '../form-parts.js';
-import { ANCHORS, COUNTED, COUNTED_FOR } from './requirement-words.js';
+import { airframeTypesQuery, engineModelsQuery } from '../../../../server/fleet.js';
+import type { ActForm } from '../../../../ui/fields/act-form.js';
+import { SelectField } from '../../../../ui/fields/select-field.js';
+import { WordsField } from '../../form-parts.js';
+import { ANCHORS, COUNTED, COUNTED_FOR } from '../requirement-words.js';
+import { NO_PHASE } from './typed-interval.js';
 import type { TypedRequirement } from './typed-requirement.js';
 
 interface PartProps {
@@ -98,7 +99,11 @@ export function CountedFields({ form }: PartProps) {
         options={COUNTED.filter(({ value }) => COUNTED_FOR[anchor].includes(value))}
         value={countedFrom}
         onChange={({ target }) =>
-          form.change({ countedFrom: COUNTED.find(({ value }) => value === target.value)?.value ?? 'new' })
+          form.change({
+            countedFrom: COUNTED.find(({ value }) => value === target.value)?.value ?? 'new',
+            // What counts from the last accomplishment has no first time of its own.
+            ...(target.value === 'accomplishment' ? { threshold: NO_PHASE } : {}),
+          })
         }
       />
       {countedFrom === 'date' && (
