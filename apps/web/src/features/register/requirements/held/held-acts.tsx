@@ -46,15 +46,18 @@ const WORDS: Readonly<Record<ActKind, string>> = { met: 'It was met', assess: 'A
 export function RowActs({ acts, row }: { readonly acts: HeldActs; readonly row: RequirementStatus }) {
   return (
     <span className="duty-acts">
-      {acts.offered(row).map((act) => (
-        <Button
-          key={act}
-          onClick={() => acts.ask({ act, row })}
-          aria-label={`${WORDS[act]}: ${row.code}, ${row.subject}`}
-        >
-          {act === 'assess' && row.assessment !== null ? 'Assess again' : WORDS[act]}
-        </Button>
-      ))}
+      {acts.offered(row).map((act) => {
+        const word = act === 'assess' && row.assessment !== null ? 'Assess again' : WORDS[act];
+        return (
+          <Button
+            key={act}
+            onClick={() => acts.ask({ act, row })}
+            aria-label={`${word}: ${row.code}, ${row.subject}`}
+          >
+            {word}
+          </Button>
+        );
+      })}
     </span>
   );
 }

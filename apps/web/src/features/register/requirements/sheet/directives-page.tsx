@@ -115,7 +115,7 @@ export function DirectivesPage() {
         : null;
   const named = registration ?? serial;
   return (
-    <div className="stack">
+    <>
       <PageHeading
         title="Directives and bulletins"
         serial={of === null ? undefined : named}
@@ -141,6 +141,6 @@ export function DirectivesPage() {
       ) : (
         <Sheet key={of.id} of={of} named={named ?? 'it'} />
       )}
-    </div>
+    </>
   );
 }
