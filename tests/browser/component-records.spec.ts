@@ -1,8 +1,8 @@
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
+import { tooWide } from '../support/fits.js';
 import { type InService, putInService } from '../support/scenario/in-service.js';
 import { findingsInBothThemes } from '../support/thread/axe.js';
 import type { Desk } from '../support/thread/desk.js';
-import { tooWide } from '../support/thread/fits.js';
 import { deskIn, type House, openHouse } from '../support/thread/house.js';
 import { watched } from '../support/thread/watched.js';
 

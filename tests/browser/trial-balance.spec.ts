@@ -1,10 +1,10 @@
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import { withClient } from '../support/database.js';
+import { tooWide } from '../support/fits.js';
 import { DAY, type InService, putInService } from '../support/scenario/in-service.js';
 import { instantAt } from '../support/scenario/instants.js';
 import { findingsInBothThemes } from '../support/thread/axe.js';
 import type { Desk } from '../support/thread/desk.js';
-import { tooWide } from '../support/thread/fits.js';
 import { deskIn, engage, type House, openHouse } from '../support/thread/house.js';
 import { watched } from '../support/thread/watched.js';
 

@@ -1,4 +1,4 @@
-import type { Desk } from './desk.js';
+import type { Desk } from './thread/desk.js';
 
 /** A desk, a tablet upright, and a desk enlarged to 200 %, in pixels of the page. */
 const SIZES = [
