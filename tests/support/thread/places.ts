@@ -47,6 +47,8 @@ export function recordPlaces(record: FullRecord): readonly Place[] {
     { name: 'an engine', path: `/components/${engineId}` },
     { name: 'the parts of an engine', path: `/components/${engineId}?tab=parts` },
     { name: 'the places of an engine', path: `/components/${engineId}?tab=places` },
+    { name: 'the counters of an engine, how we got them', path: `/components/${engineId}/counters` },
+    { name: 'the counters of an airframe, how we got them', path: `/positions/${airframe.id}/counters` },
     { name: 'a part', path: `/components/${part}` },
     { name: 'the status of limited parts', path: `/components/${engineId}/life-status` },
     { name: 'a package', path: `/packages/${openPackage.id}` },

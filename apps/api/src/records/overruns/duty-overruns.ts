@@ -81,6 +81,14 @@ function isOlderThanRecords({ standing, from, until }: Hold, { recordedFrom }: S
   return from === null || recordedFrom === null || toInstant(from) <= recordedFrom;
 }
 
+/** What hung there when these records begin was installed at a time they do not tell; so is what was done since. */
+function beganWithRecords({ standing, until }: Hold, { recordedFrom }: SubjectRuns): boolean {
+  const { requirement, subject, done } = standing;
+  const { installedAt } = subject;
+  if (until === null || done.length > 0 || requirement.countedFrom !== 'installation') return false;
+  return installedAt === null || recordedFrom === null || toInstant(installedAt) <= recordedFrom;
+}
+
 function byMoment(past: readonly PastDuty[]): ReadonlyMap<number, readonly PastDuty[]> {
   const groups = new Map<number, PastDuty[]>();
   for (const duty of past) {
@@ -107,7 +115,7 @@ function scopeOf(duties: readonly PastDuty[]): Scope {
 
 function overrunsOf(hold: Hold, ran: SubjectRuns): FoundOverrun[] {
   const { due } = hold.standing;
-  if (due.kind !== 'open') return [];
+  if (due.kind !== 'open' || beganWithRecords(hold, ran)) return [];
   const isLast = hold.standing.requirement.combine === 'last';
   const dues = due.dues.filter((each) => isLast || each.status === 'over');
   return dues.flatMap((each) => inDimension(hold, each, ran));
