@@ -48,12 +48,12 @@ const fleet = ({ airframes, engines }) => [
    SELECT 1, md5('xe' || position)::uuid, md5('e' || position)::uuid, position, md5('rating')::uuid, md5('rule')::uuid, ${BEGIN} FROM held`,
 ];
 
-/** Cycles of a part when it came, from none to nearly its limit of 60,000, so that some are over it by now. */
-const CAME_WITH = '((n * 7919 + h.a * 104729 + h.p * 1299709) % 58000)';
+/** Cycles of a part when it came. */
+const cameWith = (most) => `((n * 7919 + h.a * 104729 + h.p * 1299709) % ${most})`;
 
-const parts = (count) => [
+const parts = ({ parts: count, came }) => [
   `CREATE TEMP TABLE part AS SELECT h.*, n, md5('l' || position || '.' || n)::uuid AS id, md5('ls' || position || '.' || n)::uuid AS slot,
-     md5('e' || position)::uuid AS engine, ${CAME_WITH} AS came_with FROM held h, generate_series(1, ${count}) n`,
+     md5('e' || position)::uuid AS engine, ${cameWith(came)} AS came_with FROM held h, generate_series(1, ${count}) n`,
   `INSERT INTO life_limit (operator_id, id, part_number, engine_model_id, authorisation, cycles, document, revision, effective_on, recorded_seq)
    SELECT 1, md5('li' || n)::uuid, 'PN' || n, md5('model')::uuid, 'limited', 60000, 'bench', '1', '2001-01-01', 0 FROM generate_series(1, ${count}) n`,
   `INSERT INTO slot (operator_id, id, component_id, kind, name, life_limited) SELECT 1, slot, engine, 'part', 'Disk ' || n, true FROM part`,
@@ -105,7 +105,7 @@ export async function fill(client, scale, told = () => {}) {
   await client.query("SET maintenance_work_mem = '512MB'; SET work_mem = '256MB'; SET jit = off");
   await all(ground);
   await timed('airframes and engines', () => all(fleet(scale)));
-  await timed('parts and due points', () => unindexed(client, OF_PARTS, () => all(parts(scale.parts))));
+  await timed('parts and due points', () => unindexed(client, OF_PARTS, () => all(parts(scale))));
   await timed('flights', () => unindexed(client, ['flight'], () => all(flights(scale))));
   await timed('months and heads', () => all(clocks));
   await timed('statistics', () => client.query('VACUUM ANALYZE'));
