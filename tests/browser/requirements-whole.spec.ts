@@ -57,7 +57,7 @@ describe('the keeper of requirements', () => {
         expect(await preview.innerText()).toMatch(
           /Every 500:00 h or 300 cycles, whichever comes first, and never beyond 24 months/,
         );
-        expect(await preview.innerText()).toMatch(/up to 10 %, at most 50:00 h of its hours late/);
+        expect(await preview.innerText()).toMatch(/up to 10 % of its hours, at most 50:00 h late/);
         expect(await findingsInBothThemes(keeper.page)).toEqual([]);
         expect(await tooWide(keeper)).toEqual([]);
       });

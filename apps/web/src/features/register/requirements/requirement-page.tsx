@@ -82,14 +82,6 @@ function Identity({ requirement }: { readonly requirement: Requirement }) {
     ['Title', title],
     ['Kind', kindWord(kind)],
     ['For', scopeText(requirement)],
-    [
-      'When',
-      <ul key="when" className="plain-list">
-        {ruleSentences(requirement).map((sentence) => (
-          <li key={sentence}>{sentence}</li>
-        ))}
-      </ul>,
-    ],
     ['Document', `${document}, revision ${revision}, effective on ${calendarDate(effectiveOn)}`],
     ...linksOf(requirement),
     [
@@ -112,6 +104,20 @@ function Standing({ requirement: { inForce, voided, voidReason } }: { readonly r
   );
 }
 
+/** The whole rule in plain words. */
+function Rule({ requirement }: { readonly requirement: Requirement }) {
+  return (
+    <section className="rule-preview" aria-labelledby="rule">
+      <h2 id="rule">What it means</h2>
+      <ul>
+        {ruleSentences(requirement).map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
 function Sections({ view }: { readonly view: RequirementView }) {
   const mayKeep = useMay('keep-requirements');
   const mayRecord = useMay('keep-records');
@@ -121,6 +127,7 @@ function Sections({ view }: { readonly view: RequirementView }) {
   return (
     <div className="stack">
       <Identity requirement={requirement} />
+      <Rule requirement={requirement} />
       <Standing requirement={requirement} />
       {mayKeep && !requirement.voided && (
         <div className="no-print">

@@ -95,11 +95,12 @@ function tierText(dimension: Dimension, { upTo, percent, atMost, atMostDays }: T
     ...(atMost === null ? [] : [amountIn(dimension, atMost)]),
     ...(atMostDays === null ? [] : [amountIn('days', atMostDays)]),
   ];
-  const most = parts.length < 2 ? (parts[0] ?? '') : `${parts[0]}, at most ${orList(parts.slice(1))}`;
   const name = { minutes: 'hours', cycles: 'cycles', days: 'days', months: 'months' }[dimension];
   const of = percent === null ? '' : ` of its ${name}`;
+  const [share = '', ...rest] = parts;
+  const most = rest.length === 0 ? '' : `, at most ${orList(rest)}`;
   const until = upTo === null ? '' : ` (intervals up to ${amountIn(dimension, upTo)})`;
-  return `${most}${of}${until}`;
+  return `${share}${of}${most}${until}`;
 }
 
 /** '10 % of its hours, at most 50:00 h'; null when nothing is granted. */

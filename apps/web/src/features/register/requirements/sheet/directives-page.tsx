@@ -73,7 +73,7 @@ function Whose({ of }: { readonly of: Of | null }) {
   const found = useQuery({ ...componentChoiceQuery({ search: typed }), placeholderData: keepPreviousData });
   const navigate = useNavigate({ from: '/directives' });
   return (
-    <div className="sub-row-fields no-print">
+    <div className="directives-whose no-print">
       <SelectField
         label="Of an airframe, with its engines"
         unchosen="Choose an airframe"
