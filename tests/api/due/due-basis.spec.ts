@@ -132,6 +132,20 @@ describe('the exports of the due list', () => {
     expect(lines.map((line) => JSON.parse(line) as Row)).toEqual(rows);
   });
 
+  it.each(['projected', 'subject', 'code', 'remaining'])(
+    'stand in the order of the list, by %s',
+    async (sort) => {
+      for (const direction of ['asc', 'desc']) {
+        const asked = `?sort=${sort}&direction=${direction}&kind=life-limit,inspection,check`;
+        const text = done(await office.administrator.get<string>(`/api/due-points.ndjson${asked}`));
+        const lines = text.trim().split('\n');
+
+        expect(lines.length).toBeGreaterThan(1);
+        expect(lines.map((line) => JSON.parse(line) as Row)).toEqual((await page(`${asked}&limit=200`)).rows);
+      }
+    },
+  );
+
   it('as comma-separated text have a line for each row, safe to open', async () => {
     done(await recordRequirement(office.administrator, 'R-6', { title: '=1+1', repeat: { cycles: 9000 } }));
     const text = done(await office.administrator.get<string>('/api/due-points.csv?search=R-6'));

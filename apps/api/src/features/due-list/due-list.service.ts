@@ -22,7 +22,8 @@ import {
   dueListSql,
   dueTotalsSql,
   LIST_FIRST,
-  TOTALS_FIRST,
+  WHOLE_FIRST,
+  wholeDueListSql,
 } from './due-list.sql.js';
 import { DUE_PAGE_SQL } from './due-page.sql.js';
 import type { DueExportQueryDto, DueFilterDto, DueQueryDto } from './due-query.dto.js';
@@ -75,7 +76,7 @@ export class DueListService {
     const { operatorId } = actor;
     return this.database.inOperator(actor, async (tx) => {
       const componentIds = await this.componentsOf(tx, operatorId, filter);
-      const conditions = dueConditions(filter, { componentIds, first: TOTALS_FIRST });
+      const conditions = dueConditions(filter, { componentIds, first: WHOLE_FIRST });
       const rows = await tx.$queryRawUnsafe<DueTotalsRow[]>(
         dueTotalsSql(conditions),
         ...listBase({ operatorId, now: this.clock.now(), filter, airframeId: null }),
@@ -94,17 +95,11 @@ export class DueListService {
     refuseTwoScopes(ask);
     const { sort = 'urgency', direction = 'asc', ...filter } = ask;
     const componentIds = await this.componentsOf(tx, operatorId, filter);
-    const conditions = dueConditions(filter, { componentIds, first: LIST_FIRST });
+    const conditions = dueConditions(filter, { componentIds, first: WHOLE_FIRST });
+    const airframeId = filter.airframeId ?? null;
     return {
-      sql: dueListSql(conditions, { sort, descending: direction === 'desc' }),
-      values: listValues({
-        operatorId,
-        now: this.clock.now(),
-        limit: null,
-        filter,
-        conditions,
-        cursor: null,
-      }),
+      sql: wholeDueListSql(conditions, { sort, descending: direction === 'desc' }),
+      values: [...listBase({ operatorId, now: this.clock.now(), filter, airframeId }), ...conditions.values],
       projecting: this.projecting(filter),
     };
   }
@@ -178,7 +173,7 @@ function listBase({
 function listValues(ask: {
   readonly operatorId: number;
   readonly now: Date;
-  readonly limit: number | null;
+  readonly limit: number;
   readonly filter: DueFilterDto;
   readonly conditions: DueConditions;
   readonly cursor: ListCursor | null;

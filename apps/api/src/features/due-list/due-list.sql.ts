@@ -1,6 +1,7 @@
 import type { DueConditions } from './due-filter.js';
 import { type DuePageRow, rowColumns } from './sql/due-columns.sql.js';
-import { DUTY_DUES_SQL, duties } from './sql/duty.sql.js';
+import { duties, dutyDues } from './sql/duty.sql.js';
+import { toldText } from './sql/told-text.sql.js';
 import { clockHands, type DueParameters } from './sql/use.sql.js';
 
 const NAMES: DueParameters = { operator: '$1', now: '$2', basis: '$3', days: '$4', airframe: '$5' };
@@ -40,36 +41,54 @@ const NAMED = `${clockHands(NAMES)}, ${duties('all', NAMES)}, named AS (
     LEFT JOIN life_limit l ON l.operator_id = $1::int AND l.id = d.life_limit_id
 )`;
 
-/** The first parameter that is free for conditions in the list's statement, and in that of the totals. */
+/** The first parameter that is free for conditions in a page's statement, and in those of the whole list and the totals. */
 export const LIST_FIRST = 12;
-export const TOTALS_FIRST = 6;
+export const WHOLE_FIRST = 6;
 
 const all = (conditions: readonly string[]): string =>
   conditions.length === 0 ? 'true' : conditions.join(' AND ');
 
-/**
- * The list by any filter and order, in one statement that looks at all due points. Parameters: $1 operator, $2 now, $3
- * basis, $4 days of an average, $5 an airframe or null, $6 how many rows or null for all, $7 to $11 the key of the last
- * row seen or nulls, then those of the conditions.
- */
-export function dueListSql(
-  { scope, filters }: DueConditions,
-  { sort, descending }: { readonly sort: Sort; readonly descending: boolean },
-): string {
+interface Order {
+  readonly sort: Sort;
+  readonly descending: boolean;
+}
+
+/** The rows `keyed` that a question asks for, with the key they are sorted by. */
+function keyed({ scope, filters }: DueConditions, sort: Sort): string {
   const [n1, n2, n3, text] = KEYS[sort];
-  const way = descending ? 'DESC' : 'ASC';
-  const order = (of: string) =>
-    ['n1', 'n2', 'n3', 'text COLLATE "C"', 'id'].map((key) => `${of}.${key} ${way}`).join(', ');
   return `WITH ${NAMED}, keyed AS (
   SELECT n.*, (${n1})::bigint AS n1, (${n2})::bigint AS n2, (${n3})::bigint AS n3, ${text} AS text FROM named n
    WHERE ${all([...scope, ...filters])}
-), page AS MATERIALIZED (
+)`;
+}
+
+const ordered = (of: string, { descending }: Order): string =>
+  ['n1', 'n2', 'n3', 'text COLLATE "C"', 'id']
+    .map((key) => `${of}.${key} ${descending ? 'DESC' : 'ASC'}`)
+    .join(', ');
+
+/**
+ * A page of the list by any filter and order, in one statement that looks at all due points. Parameters: $1 operator, $2
+ * now, $3 basis, $4 days of an average, $5 an airframe or null, $6 how many rows, $7 to $11 the key of the last row seen or
+ * nulls, then those of the conditions.
+ */
+export function dueListSql(conditions: DueConditions, order: Order): string {
+  return `${keyed(conditions, order.sort)}, page AS MATERIALIZED (
   SELECT * FROM keyed
    WHERE $7::bigint IS NULL
-      OR (n1, n2, n3, text COLLATE "C", id) ${descending ? '<' : '>'} ($7::bigint, $8::bigint, $9::bigint, $10::text COLLATE "C", $11::uuid)
-   ORDER BY ${order('keyed')} LIMIT $6::int
-), ${DUTY_DUES_SQL}${rowColumns('$1', ', p.n1::float8 AS n1, p.n2::float8 AS n2, p.n3::float8 AS n3, p.text')}
- ORDER BY ${order('p')}`;
+      OR (n1, n2, n3, text COLLATE "C", id) ${order.descending ? '<' : '>'} ($7::bigint, $8::bigint, $9::bigint, $10::text COLLATE "C", $11::uuid)
+   ORDER BY ${ordered('keyed', order)} LIMIT $6::int
+), ${dutyDues('page')}${rowColumns('$1', { more: ', p.n1::float8 AS n1, p.n2::float8 AS n2, p.n3::float8 AS n3, p.text' })}
+ ORDER BY ${ordered('p', order)}`;
+}
+
+/**
+ * The whole list by any filter and order, each row as one text. Parameters: $1 to $5 as of a page, then those of the conditions.
+ */
+export function wholeDueListSql(conditions: DueConditions, order: Order): string {
+  // No page between: what is read of the names is joined once.
+  return toldText(`${keyed(conditions, order.sort)}, ${dutyDues('all')}${rowColumns('$1', { from: 'keyed' })}
+ ORDER BY ${ordered('p', order)}`);
 }
 
 /** A row with the key it is sorted by. */

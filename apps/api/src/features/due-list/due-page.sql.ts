@@ -1,6 +1,6 @@
 import { datedLives } from './sql/dated-lives.sql.js';
 import { rowColumns } from './sql/due-columns.sql.js';
-import { DUTY_DUES_SQL, duties } from './sql/duty.sql.js';
+import { duties, dutyDues } from './sql/duty.sql.js';
 import { clockHands, type DueParameters } from './sql/use.sql.js';
 
 const NAMES: DueParameters = { operator: '$1', now: '$2', airframe: '$4', basis: '$9', days: '$10' };
@@ -152,5 +152,5 @@ WITH ${clockHands(NAMES)}, clock AS MATERIALIZED (
   ) AS due
    WHERE $5::int IS NULL OR (due.rank, due.urgency, coalesce(due.due_at, 0), due.id) > ($5::int, $6::bigint, $7::bigint, $8::uuid)
    ORDER BY due.rank, due.urgency, coalesce(due.due_at, 0), due.id LIMIT $3::int
-), ${DUTY_DUES_SQL}${rowColumns('$1')}
+), ${dutyDues('page')}${rowColumns('$1')}
  ORDER BY p.rank, p.urgency, coalesce(p.due_at, 0), p.id`;

@@ -5,7 +5,7 @@ import type { Status } from '@strutbook/domain/life/status.js';
 import { addDays, type CalendarDate } from '@strutbook/domain/units/calendar.js';
 import { reasonInWords, statusOfDue } from '../../records/due-points/windows.js';
 import type { DueDimensionDto, DueRequirementDto, DueRowDto } from './due-list.dto.js';
-import type { DuePageRow } from './sql/due-columns.sql.js';
+import type { ToldRow } from './sql/told-text.sql.js';
 import type { Basis } from './sql/use.sql.js';
 
 // A date further off than this says nothing.
@@ -19,7 +19,7 @@ export interface Projecting {
 }
 
 /** A row as it is told on a day. Total. */
-export function dueRow(row: DuePageRow, projecting: Projecting): DueRowDto {
+export function dueRow(row: ToldRow, projecting: Projecting): DueRowDto {
   const { today } = projecting;
   const { remaining, daysLeft } = row;
   const days = daysLeft === null || daysLeft > FARTHEST_DAYS ? null : daysLeft;
@@ -59,13 +59,13 @@ function dimensionOf(dimension: string): DueRowDto['dimension'] {
   return DIMENSIONS.find((known) => known === (dimension === 'flights' ? 'cycles' : dimension)) ?? 'none';
 }
 
-function requirementOf(row: DuePageRow): DueRequirementDto | null {
+function requirementOf(row: ToldRow): DueRequirementDto | null {
   const { requirementId: id, requirementCode: code, requirementTitle: title, combine } = row;
   if (id === null || code === null || title === null || combine === null) return null;
   return { id, code, title, kind: row.requirementKind as DueRequirementDto['kind'], combine };
 }
 
-function duesOf(row: DuePageRow, today: CalendarDate): DueDimensionDto[] {
+function duesOf(row: ToldRow, today: CalendarDate): DueDimensionDto[] {
   const { dues, limit, remaining, daysLeft, dueOn } = row;
   const dimension = dimensionOf(row.dimension);
   // A life of one dimension is its own row.
@@ -93,7 +93,7 @@ function dayAfter(today: CalendarDate, days: number | null): CalendarDate | null
   return days === null || days > FARTHEST_DAYS ? null : addDays(today, days);
 }
 
-function statusOfRow(row: DuePageRow, dues: readonly DueDimensionDto[]): Status {
+function statusOfRow(row: ToldRow, dues: readonly DueDimensionDto[]): Status {
   if (row.kind !== 'requirement') return statusOfLife(row, dues);
   if (row.verdict === 'not-verified') return 'not-verified';
   // Whichever comes first is past: what is not known beside it changes nothing.
@@ -113,10 +113,7 @@ function statusOfRow(row: DuePageRow, dues: readonly DueDimensionDto[]): Status 
 }
 
 // The nearest of its dimensions is a life's status.
-function statusOfLife(
-  { verdict, dimension, remaining }: DuePageRow,
-  dues: readonly DueDimensionDto[],
-): Status {
+function statusOfLife({ verdict, dimension, remaining }: ToldRow, dues: readonly DueDimensionDto[]): Status {
   if (verdict !== 'limited' || dues.length < 2) return statusOfDue(verdict, dimension, remaining);
   return combinedStatus(
     dues.map((due) => statusOfDue(verdict, due.dimension, due.remaining)),
@@ -136,7 +133,7 @@ const USED: Readonly<Record<Basis, (days: number) => string>> = {
   flights: () => 'Average of the flights planned',
 };
 
-function basisOf(row: DuePageRow, daysLeft: number | null, { basis, days }: Projecting): string {
+function basisOf(row: ToldRow, daysLeft: number | null, { basis, days }: Projecting): string {
   if (row.verdict !== 'limited') return 'Nothing can be projected from what is not known';
   if (row.dimension === 'event') return 'Due at an event that has been';
   if (row.rank === 0) return row.dueOn === null ? 'Past its limit' : 'Past its day';

@@ -2,6 +2,7 @@ import { PassThrough, type Readable } from 'node:stream';
 import { Injectable } from '@nestjs/common';
 import type { Actor } from '../../platform/access/actor.js';
 import { Database, type Tx } from '../../platform/database/database.js';
+import { roomOrEnd } from '../../platform/http/room-or-end.js';
 import { History, type HistoryAsk } from '../../records/history/history.js';
 import type { ToldSubject } from '../../records/history/told-line.js';
 
@@ -57,15 +58,4 @@ export class HistoryService {
       if (!room) await roomOrEnd(out);
     }
   }
-}
-
-/** Waits until the reader has taken what was written, or has gone; leaves no listener behind. */
-function roomOrEnd(out: PassThrough): Promise<void> {
-  return new Promise((resolve) => {
-    const go = () => {
-      for (const event of ['drain', 'close', 'error']) out.off(event, go);
-      resolve();
-    };
-    for (const event of ['drain', 'close', 'error']) out.once(event, go);
-  });
 }

@@ -1,7 +1,7 @@
 import type { DutyDue } from './duty.sql.js';
 
 /** The names of what the rows `p` of a page are about, as the page is told. `operator` is the operator's parameter. */
-export const rowColumns = (operator: string, more = ''): string => `
+export const rowColumns = (operator: string, { from = 'page', more = '' } = {}): string => `
 SELECT p.id, p.kind, p.component_id AS "componentId", k.description, k.part_number AS "partNumber", k.serial_number AS "serialNumber",
        p.engine_id AS "engineId", e.serial_number AS "engineSerial", a.id AS "airframeId", a.registration,
        o.number AS "positionNumber", p.verdict, p.dimension, p.flagged, p.reason, p.rank, p.urgency::float8 AS urgency,
@@ -11,7 +11,7 @@ SELECT p.id, p.kind, p.component_id AS "componentId", k.description, k.part_numb
        coalesce(q.document, l.document) AS document, coalesce(q.revision, l.revision) AS revision,
        q.id AS "requirementId", q.code AS "requirementCode", q.title AS "requirementTitle", q.kind AS "requirementKind", q.combine,
        dd.dues, u.used_minutes::float8 AS "usedMinutes", u.used_flights::float8 AS "usedFlights", u.period AS "usedDays"${more}
-  FROM page p
+  FROM ${from} p
   LEFT JOIN component k ON k.operator_id = ${operator}::int AND k.id = p.component_id
   LEFT JOIN component e ON e.operator_id = ${operator}::int AND e.id = p.engine_id
   LEFT JOIN airframe a ON a.operator_id = ${operator}::int AND a.id = p.airframe_id

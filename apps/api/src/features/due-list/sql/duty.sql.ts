@@ -13,6 +13,15 @@ const POINTS = {
   all: ({ operator }: DueParameters) => `(SELECT * FROM due_point WHERE operator_id = ${operator}::int)`,
 };
 
+/** Divided and rounded down, of integers of which the second is above zero; far quicker than of decimals. */
+const floorOf = (of: string, by: string): string => `(${of}) / ${by} - ((${of}) % ${by} < 0)::int`;
+
+const ON_PAGE = {
+  page: ` AND EXISTS (
+     SELECT FROM page p WHERE p.duty_id = t.duty_id AND p.subject_id = t.subject_id)`,
+  all: '',
+} as const;
+
 /**
  * The part of a statement that tells duties, one row for each life or requirement and what it is of, with its governing
  * dimension: requirements and lives of several dimensions, which are few, or all. Which dimension governs depends on the
@@ -23,7 +32,7 @@ const POINTS = {
  */
 export const duties = (which: keyof typeof POINTS, p: DueParameters): string => `duty_part AS MATERIALIZED (
   SELECT p.id, p.kind, p.component_id, p.engine_id, p.requirement_id, p.verdict, p.dimension, p.reason, p.due_at, p.due_on, p.bound,
-         p.life_limit_id, p.flagged,
+         p.life_limit_id, p.flagged, p.requirement_id IS NULL AND NOT p.is_one_of AS alone,
          coalesce(p.span, CASE p.dimension WHEN 'cycles' THEN l.cycles WHEN 'minutes' THEN l.minutes END) AS span,
          coalesce(p.requirement_id, CASE p.kind WHEN 'counters' THEN ${COUNTERS} ELSE ${NO_REQUIREMENT} END) AS duty_id,
          coalesce(p.component_id, p.position_id, p.airframe_id) AS subject_id, coalesce(q.combine, 'first') AS combine,
@@ -61,12 +70,12 @@ export const duties = (which: keyof typeof POINTS, p: DueParameters): string => 
     LEFT JOIN airframe a ON a.operator_id = ${p.operator}::int AND a.id = c.airframe_id
     CROSS JOIN LATERAL (SELECT ((${p.now}::timestamptz) AT TIME ZONE coalesce(a.day_zone, 'UTC'))::date AS today) AS t
    WHERE ${p.airframe}::uuid IS NULL OR c.airframe_id = ${p.airframe}::uuid
-), duty_left AS (
+), duty_left AS MATERIALIZED (
   SELECT d.*,
          CASE WHEN d.due_on IS NOT NULL THEN d.left_units
-              WHEN d.used > 0 THEN floor(d.left_units * d.period / d.used::numeric) END::bigint AS days,
-         floor(d.left_units / d.denominator::numeric)::bigint AS remaining,
-         floor(d.latest_units / d.denominator::numeric)::bigint AS latest,
+              WHEN d.used > 0 THEN ${floorOf('d.left_units * d.period', 'd.used')} END::bigint AS days,
+         ${floorOf('d.left_units', 'd.denominator')}::bigint AS remaining,
+         ${floorOf('d.latest_units', 'd.denominator')}::bigint AS latest,
          CASE WHEN d.latest_units < 0 THEN 0 WHEN d.left_units < 0 THEN 1 END AS past
     FROM duty_part d
 ), duty_timed AS MATERIALIZED (
@@ -83,12 +92,19 @@ export const duties = (which: keyof typeof POINTS, p: DueParameters): string => 
            s.sign * coalesce(d.past, CASE WHEN d.days IS NULL THEN 3 ELSE 2 END),
            s.sign * coalesce(d.days, d.remaining), d.id) AS place
     FROM duty_timed d CROSS JOIN LATERAL (SELECT CASE WHEN d.combine = 'last' AND NOT d.bound THEN -1 ELSE 1 END AS sign) AS s
+   WHERE NOT d.alone
   WINDOW whole AS (PARTITION BY d.duty_id, d.subject_id)
 ), duty_first AS (
   -- An outer bound governs as soon as it comes, whatever the rest combines.
-  SELECT DISTINCT ON (d.duty_id, d.subject_id) d.* FROM duty_ordered d WHERE d.place = 1
-   ORDER BY d.duty_id, d.subject_id, d.left_units IS NULL, coalesce(d.past, CASE WHEN d.days IS NULL THEN 3 ELSE 2 END),
-         coalesce(d.days, d.remaining), d.id
+  (SELECT DISTINCT ON (d.duty_id, d.subject_id) d.* FROM duty_ordered d WHERE d.place = 1
+    ORDER BY d.duty_id, d.subject_id, d.left_units IS NULL, coalesce(d.past, CASE WHEN d.days IS NULL THEN 3 ELSE 2 END),
+          coalesce(d.days, d.remaining), d.id)
+  UNION ALL
+  -- What stands alone, which is nearly all of a fleet's lives, needs no looking at others.
+  SELECT d.*, CASE WHEN d.left_units IS NULL THEN d.id::text END, d.reason, d.verdict, d.status_place, d.status_place,
+         CASE WHEN d.dimension = 'minutes' THEN d.remaining END,
+         CASE WHEN d.dimension IN ('cycles', 'flights') THEN d.remaining END, 1
+    FROM duty_timed d WHERE d.alone
 ), duty AS (
   -- Something unknown is shown for the whole, unless whichever comes first is past already.
   SELECT CASE WHEN u.shown THEN d.unknown_id::uuid ELSE d.id END AS id, d.kind, d.component_id, d.engine_id, d.requirement_id,
@@ -112,14 +128,16 @@ export const duties = (which: keyof typeof POINTS, p: DueParameters): string => 
     ) AS u
 )`;
 
-/** All dimensions that can be told of the duties on the page, as JSON: one row for each. */
-export const DUTY_DUES_SQL = `duty_dues AS MATERIALIZED (
+/**
+ * All dimensions that can be told of the duties on the page, or of all there are, as JSON: one row for each. What stands
+ * alone is its own.
+ */
+export const dutyDues = (of: 'page' | 'all'): string => `duty_dues AS MATERIALIZED (
   SELECT t.duty_id, t.subject_id,
          jsonb_agg(jsonb_build_object('dimension', t.dimension, 'span', t.span, 'remaining', t.remaining,
            'latest', t.latest, 'bound', t.bound, 'days', t.days, 'dueOn', t.due_on)) AS dues
     FROM duty_timed t
-   WHERE t.left_units IS NOT NULL AND t.dimension <> 'event' AND EXISTS (
-     SELECT FROM page p WHERE p.duty_id = t.duty_id AND p.subject_id = t.subject_id)
+   WHERE NOT t.alone AND t.left_units IS NOT NULL AND t.dimension <> 'event'${ON_PAGE[of]}
    GROUP BY t.duty_id, t.subject_id
 )`;
 
