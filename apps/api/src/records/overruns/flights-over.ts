@@ -4,7 +4,7 @@ import type { Tx } from '../../platform/database/database.js';
 import { dayToWire, fromInstant } from '../../platform/http/instants.js';
 import { groupRows } from '../usage/group-rows.js';
 import { POD_RULE } from '../usage/use-facts.js';
-import { type Beyond, type BeyondAsk, flightsBeyond } from './flights-beyond.js';
+import { type Beyond, type BeyondAsk, flightsBeyond, type Line } from './flights-beyond.js';
 import type { FlightAtEnd, FoundOverrun, PastOverrun } from './past-overrun.js';
 
 interface Rule {
@@ -82,16 +82,17 @@ function askOf(
   const rule = (part.cycleRuleId === null ? undefined : rules.get(part.cycleRuleId)) ?? POD_RULE;
   const isInCycles = dimension === 'cycles';
   const { perFlight, perLanding, perTouchAndGo, perStart, perAbortedTakeOff } = isInCycles ? rule : NOTHING;
-  return {
+  const line: Line = {
     clock: part.clock,
     since: fromInstant(part.from),
     until: part.to === null ? null : fromInstant(part.to),
     fromTakeOff: dimension === 'days',
-    allowance: Number(floor(multiply(part.allowance, fraction(isInCycles ? rule.denominator : 1)))),
     ofMinutes: dimension === 'minutes' ? 1 : 0,
     perFlight: dimension === 'days' ? 1 : perFlight,
     ...{ perLanding, perTouchAndGo, perStart, perAbortedTakeOff },
   };
+  const allowance = multiply(part.allowance, fraction(isInCycles ? rule.denominator : 1));
+  return { line, allowance: Number(floor(allowance)) };
 }
 
 const NOTHING = { perFlight: 0, perLanding: 0, perTouchAndGo: 0, perStart: 0, perAbortedTakeOff: 0 };
