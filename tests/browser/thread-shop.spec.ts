@@ -81,7 +81,7 @@ describe('the records office, sending an engine to a shop', () => {
       await field('Reason').fill('Cycles low');
       await desk.page
         .getByRole('group', { name: /ZZ-E1$/ })
-        .getByLabel('shop visit counts')
+        .getByLabel('Since shop visit')
         .check();
       await desk.page.getByLabel('Tag', { exact: true }).selectOption('serviceable');
       await field('Tag number').fill('C-7');

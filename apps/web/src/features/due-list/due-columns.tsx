@@ -91,12 +91,14 @@ function Left({ row, column }: { readonly row: DueRow; readonly column: 'minutes
         const governs = row.dues.length > 1 && due.dimension === row.dimension;
         return (
           <span key={`${due.dimension} ${due.isBound}`} className="due-line">
-            {governs ? (
-              <strong>{leftIn(due.dimension, due.remaining)}</strong>
-            ) : (
-              leftIn(due.dimension, due.remaining)
-            )}
-            <span className="due-line small quiet">
+            <span className="due-figure">
+              {governs ? (
+                <strong>{leftIn(due.dimension, due.remaining)}</strong>
+              ) : (
+                leftIn(due.dimension, due.remaining)
+              )}
+            </span>
+            <span className="due-line due-figure small quiet">
               {due.dueOn === null
                 ? due.interval !== null && `Of ${amountIn(due.dimension, due.interval)}`
                 : `Through ${calendarDate(due.dueOn)}`}

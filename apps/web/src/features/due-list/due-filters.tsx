@@ -112,7 +112,7 @@ function TypedFilters({ search, onSearch }: DueFiltersProps) {
       <TextField label="Within hours" inputMode="numeric" {...of('hours')} />
       <TextField label="Within cycles" inputMode="numeric" {...of('cycles')} />
       <TextField label="Within days" inputMode="numeric" {...of('within')} />
-      <div className="row">
+      <div className="due-apply">
         <Button type="submit">Apply</Button>
         {isFiltered(search) && <Button onClick={() => onSearch(unfiltered(search))}>Clear filters</Button>}
       </div>

@@ -12,7 +12,7 @@ const WORDS = [
   ['inTolerance', 'in tolerance'],
   ['notVerified', 'not verified'],
   ['soon', 'soon'],
-  ['planned', 'plan'],
+  ['planned', 'to plan'],
   ['later', 'in limits'],
 ] as const satisfies readonly (readonly [keyof Counts, string])[];
 

@@ -1,11 +1,11 @@
 import { type FormEvent, useState } from 'react';
-import { parseHours } from '../../format/hours.js';
+import { hoursMinutes, parseHours } from '../../format/hours.js';
 import { Button } from '../../ui/actions/button.js';
 import { ChoiceField } from '../../ui/fields/choice-field.js';
 import { TextAreaField } from '../../ui/fields/text-area-field.js';
 import { TextField } from '../../ui/fields/text-field.js';
 import { type LineFault, type ReadPlan, readPlan } from './plan-text.js';
-import type { AskedReadiness } from './planning-data.js';
+import type { AskedReadiness, PlannedRate } from './planning-data.js';
 
 /** What was read of the form and is asked about; `plan` where flights were pasted. */
 export interface Asked {
@@ -79,15 +79,29 @@ function readForm(mode: Mode, text: string, rate: Rate): ReadForm {
   }
 }
 
+/** The rate a plan has in force, to start from; blank without one. */
+const rateOf = (planned: PlannedRate | undefined): Rate =>
+  planned === undefined
+    ? RATE
+    : {
+        ...RATE,
+        hours: hoursMinutes(planned.minutes),
+        flights: String(planned.flights),
+        days: String(planned.days),
+      };
+
 interface PlanFormProps {
+  /** The planned rate in force, if there is one. */
+  readonly planned: PlannedRate | undefined;
   readonly onAsk: (asked: Asked) => void;
 }
 
 /** For which flying readiness is asked: flights planned and kept, flights pasted from a table, or a rate. */
-export function PlanForm({ onAsk }: PlanFormProps) {
+export function PlanForm({ planned, onAsk }: PlanFormProps) {
   const [mode, setMode] = useState<Mode>('kept');
   const [text, setText] = useState('');
-  const [rate, setRate] = useState(RATE);
+  const [typedRate, setRate] = useState<Rate | null>(null);
+  const rate = typedRate ?? rateOf(planned);
   const [faults, setFaults] = useState<RateFaults>({});
   const [lineFaults, setLineFaults] = useState<readonly LineFault[]>([]);
   const submit = (event: FormEvent) => {

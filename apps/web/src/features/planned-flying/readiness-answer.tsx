@@ -55,6 +55,13 @@ const ITEM_COLUMNS: readonly Column<ReadinessItem>[] = [
   },
 ];
 
+/** What cannot be foretold, and why. */
+const UNKNOWN_COLUMNS: readonly Column<ReadinessItem>[] = [
+  { id: 'status', header: 'Status', cell: () => <StatusMark status="not-verified" /> },
+  { id: 'what', header: 'What', namesRow: true, cell: (item) => <Named item={item} /> },
+  { id: 'why', header: 'Why', cell: ({ reason }) => reason ?? 'Not known' },
+];
+
 const words = ({ name, of }: ReadinessItem): string => `${name}, ${of}`;
 
 function reachedBy({ number }: ReadinessFlight, items: readonly ReadinessItem[]): readonly string[] {
@@ -105,7 +112,7 @@ const itemKey = (item: ReadinessItem): string => `${item.kind} ${item.requiremen
 // All that are reached stand there; of the rest the first and those around the last that may be made.
 const MOST_FLIGHTS = 200;
 
-/** Which flights may be made: the answer in words first, then what is not verified, what is reached, and each flight. */
+/** Which flights may be made: the answer in words first, then what is reached, what is not verified, and each flight. */
 export function ReadinessAnswer({ answer }: { readonly answer: Readiness }) {
   const { verdict, statement, basisText, flights, notVerified, items, notLogged, dayZone, lastAllowed } =
     answer;
@@ -124,19 +131,6 @@ export function ReadinessAnswer({ answer }: { readonly answer: Readiness }) {
           </p>
         )}
       </section>
-      {notVerified.length > 0 && (
-        <section className="stack-small">
-          <h3>Not verified</h3>
-          <ul className="readiness-unknown">
-            {notVerified.map((item) => (
-              <li key={itemKey(item)}>
-                <StatusMark status="not-verified" /> <Named item={item} />
-                <span className="readiness-line">{item.reason}</span>
-              </li>
-            ))}
-          </ul>
-        </section>
-      )}
       {items.length > 0 && (
         <section className="stack-small">
           <h3>What the flying reaches</h3>
@@ -145,6 +139,19 @@ export function ReadinessAnswer({ answer }: { readonly answer: Readiness }) {
             captionHidden
             columns={ITEM_COLUMNS}
             rows={items}
+            rowKey={itemKey}
+          />
+        </section>
+      )}
+      {notVerified.length > 0 && (
+        <section className="stack-small">
+          <h3>Not verified: {notVerified.length}</h3>
+          <p className="quiet">Nothing is foretold of these: whatever is flown, they stay not verified.</p>
+          <DataTable
+            caption="Not verified"
+            captionHidden
+            columns={UNKNOWN_COLUMNS}
+            rows={notVerified}
             rowKey={itemKey}
           />
         </section>

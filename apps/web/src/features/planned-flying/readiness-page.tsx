@@ -12,7 +12,7 @@ import { fieldMessages } from '../../ui/messages/field-messages.js';
 import { PageHeading } from '../../ui/page/page-heading.js';
 import { type Asked, lineOf, PlanForm } from './plan-form.js';
 import { PlannedRates } from './planned-rates.js';
-import { PLANNING_KEYS, planFlights, readinessQuery } from './planning-data.js';
+import { PLANNING_KEYS, planFlights, plannedRatesQuery, readinessQuery } from './planning-data.js';
 import { ReadinessAnswer } from './readiness-answer.js';
 import './planned-flying.css';
 
@@ -73,6 +73,7 @@ function Answer({ airframeId, asked }: { readonly airframeId: string; readonly a
 export function ReadinessPage() {
   const { airframeId } = useParams({ from: '/signed-in/positions/$airframeId/readiness' });
   const airframe = useQuery(airframeQuery(airframeId)).data;
+  const rates = useQuery(plannedRatesQuery(airframeId)).data;
   const [asked, setAsked] = useState<Asked>({ body: {}, plan: null });
   return (
     <div className="stack">
@@ -88,7 +89,7 @@ export function ReadinessPage() {
           </>
         }
       />
-      <PlanForm onAsk={setAsked} />
+      <PlanForm planned={rates?.find(({ inForce }) => inForce)} onAsk={setAsked} />
       <Answer airframeId={airframeId} asked={asked} />
       <PlannedRates airframeId={airframeId} />
     </div>

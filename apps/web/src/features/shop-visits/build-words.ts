@@ -1,5 +1,5 @@
-import { formatHours } from '@strutbook/domain/units/minutes.js';
 import { exactCycles } from '../../format/cycles.js';
+import { hoursMinutes } from '../../format/hours.js';
 import { remainingCycles, remainingDays, remainingMinutes } from '../../format/remaining.js';
 import type { BuildStandard, BuiltComponent } from '../../server/shops/shop-records.js';
 
@@ -13,10 +13,10 @@ export const COUNTER_WORDS = {
   sinceRepair: 'Since repair',
 } as const;
 
-/** '1000:00 h, 1000 cyc'; 'not known' where something is missing. */
+/** '1,000:00 h, 1,000 cycles'; 'not known' where something is missing. */
 export function pairText(pair: Pair | null): string {
   if (pair === null) return 'Never';
-  const hours = pair.minutes === null ? 'hours not known' : `${formatHours(pair.minutes)} h`;
+  const hours = pair.minutes === null ? 'hours not known' : `${hoursMinutes(pair.minutes)} h`;
   const cycles = pair.cycles === null ? 'cycles not known' : `${exactCycles(pair.cycles)} cycles`;
   return `${hours}, ${cycles}`;
 }

@@ -1,3 +1,4 @@
+import { remainingCycles } from '../../format/remaining.js';
 import { calendarDate } from '../../format/utc-date.js';
 import type { BuiltComponent, ShopVisit } from '../../server/shops/shop-records.js';
 import { RouteLink } from '../../ui/actions/route-link.js';
@@ -87,8 +88,7 @@ const REQUIREMENTS: readonly Column<RequirementDifference>[] = [
 /** What the visit changed: places, counters, requirements, rating and the tightest life. */
 export function DifferenceTables({ difference }: { readonly difference: Difference }) {
   const { rating, slots, counters, requirements, tightestCycles: tightest } = difference;
-  const left = (cycles: number | null) =>
-    cycles === null ? 'no part limited in cycles' : `${cycles} cycles`;
+  const left = (cycles: number | null) => (cycles === null ? 'none told in cycles' : remainingCycles(cycles));
   return (
     <section className="stack" aria-labelledby="changed">
       <h2 id="changed" className="section-heading">
@@ -96,10 +96,15 @@ export function DifferenceTables({ difference }: { readonly difference: Differen
       </h2>
       <FactList
         facts={[
-          ['Tightest life', `${left(tightest.before)} before, ${left(tightest.after)} after`],
+          [
+            'Tightest life in cycles',
+            tightest.before === null && tightest.after === null
+              ? 'No verified life in cycles in it'
+              : `Before: ${left(tightest.before)}; after: ${left(tightest.after)}`,
+          ],
           [
             'Rating',
-            rating === null ? 'As it was' : `${rating.before ?? 'none'} before, ${rating.after} after`,
+            rating === null ? 'As it was' : `Before: ${rating.before ?? 'none'}; after: ${rating.after}`,
           ],
         ]}
       />

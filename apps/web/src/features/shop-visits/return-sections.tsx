@@ -125,9 +125,9 @@ export function PartsSection({ visit, form }: SectionProps) {
 }
 
 const RESETS = [
-  ['overhaul', 'overhauled'],
-  ['shop-visit', 'shop visit counts'],
-  ['repair', 'repaired'],
+  ['overhaul', 'Since overhaul'],
+  ['shop-visit', 'Since shop visit'],
+  ['repair', 'Since repair'],
 ] as const;
 
 const toggled = (held: readonly string[], key: string): readonly string[] =>
@@ -150,7 +150,8 @@ export function CountersSection({ visit, form }: SectionProps) {
   return (
     <Section step={3} title="Counters that begin again">
       <p className="quiet">
-        Hours and cycles since new never begin again, nor does the life of a limited part.
+        Tick what the shop report says begins again at zero. Hours and cycles since new never do, nor does the
+        life of a limited part.
       </p>
       {wrong !== undefined && <p className="field-error">{wrong}</p>}
       {of.map(({ id, name }) => (
@@ -180,7 +181,12 @@ export function RequirementsSection({ visit, form }: SectionProps) {
   );
   return (
     <Section step={4} title="Bulletins and directives embodied, requirements met">
-      {open.length === 0 && <p className="quiet">No requirement was open on it at dispatch.</p>}
+      {open.length === 0 && (
+        <p className="quiet">
+          No requirement stood open on it in the records of that day. One recorded since is met on its own
+          page.
+        </p>
+      )}
       {open.map(({ requirementId, componentId, code, title, subject }) => (
         <CheckField
           key={`${requirementId} ${componentId}`}

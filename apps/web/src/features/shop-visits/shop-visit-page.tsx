@@ -63,7 +63,7 @@ function CameBack({ returned }: { readonly returned: Returned }) {
             resets.length === 0
               ? 'None'
               : resets
-                  .map(({ serialNumber, kind }) => `${kind.replace('-', ' ')} of ${serialNumber}`)
+                  .map(({ serialNumber, kind }) => `Since ${kind.replace('-', ' ')}, of ${serialNumber}`)
                   .join('; '),
           ],
           ...controlled.map(

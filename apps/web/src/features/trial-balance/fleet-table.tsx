@@ -1,3 +1,4 @@
+import { counted } from '../../format/counts.js';
 import { RouteLink } from '../../ui/actions/route-link.js';
 import { EmptyState } from '../../ui/messages/empty-state.js';
 import { SerialText } from '../../ui/status/serial-text.js';
@@ -13,7 +14,7 @@ export function Account({ counts }: { readonly counts: Counts }) {
   return (
     <>
       <span className="balance-line">{amountOf('minutes', counts)} h</span>
-      <span className="balance-line quiet small">{amountOf('flights', counts)} flights</span>
+      <span className="balance-line quiet small">{counted(counts.flights, 'flight')}</span>
     </>
   );
 }

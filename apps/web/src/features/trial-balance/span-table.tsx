@@ -50,7 +50,7 @@ const columnsOf = (airframeId: string): readonly Column<BalanceSpan>[] => [
   { id: 'runs', header: 'Run on ground', align: 'figures', cell: ({ runs }) => <Account counts={runs} /> },
   {
     id: 'taken',
-    header: 'Taken, or passed',
+    header: 'On engine, or empty',
     align: 'figures',
     cell: ({ taken }) => <Account counts={taken} />,
   },

@@ -69,7 +69,12 @@ function UnknownList({ unknown }: { readonly unknown: readonly Unknown[] }) {
 
 /** What an act newly breaks: now, and in the past. Says so when it is nothing. */
 export function Consequences({ broken }: { readonly broken: Broken }) {
-  if (isNothing(broken)) return <p>No limit was newly reached or passed.</p>;
+  if (isNothing(broken))
+    return (
+      <p>
+        No limit was newly reached or passed. What was over its limit before stays so: the due list has it.
+      </p>
+    );
   return (
     <>
       <ReachedList limits={broken.newlyOver} />

@@ -1,5 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { useNavigate, useSearch } from '@tanstack/react-router';
+import { Fragment } from 'react';
 import { momentText } from '../../../format/when.js';
 import { holderWords, useMay } from '../../../server/authority.js';
 import { type Airframe, airframesQuery, positionsQuery } from '../../../server/fleet.js';
@@ -21,7 +22,14 @@ function AddsTo({ airframe }: { readonly airframe: Airframe }) {
     <>
       {serials.length > 0 && (
         <p>
-          Adds to <span className="serial">{serials.join(', ')}</span>, each for the time it was installed.
+          Adds to{' '}
+          {serials.map((serial, place) => (
+            <Fragment key={serial}>
+              {place > 0 && ', '}
+              <span className="serial">{serial}</span>
+            </Fragment>
+          ))}
+          , each for the time it was installed.
         </p>
       )}
       {last !== undefined && last.lastLandingAt !== null && (

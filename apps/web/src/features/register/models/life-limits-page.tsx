@@ -17,6 +17,7 @@ import { DataTable } from '../../../ui/table/data-table.js';
 import { readState } from '../../../ui/table/read-state.js';
 import { RegisterFrame } from '../register-frame.js';
 import { AUTHORISATIONS, LifeLimitForm } from './life-limit-form.js';
+import './revision.css';
 
 function limitText(limit: LifeLimit): string {
   const { authorisation, cycles, minutes, calendarSpan, calendarUnit, calendarFrom, monthRule } = limit;
@@ -39,7 +40,27 @@ const STANDINGS: Readonly<Record<NonNullable<LifeLimit['standing']>, string>> = 
   'not-governing': 'Another governs',
 };
 
-const COLUMNS: readonly Column<LifeLimit>[] = [
+/** Whether a directive in force states less than this limit, which then governs no life by itself. */
+const isLowered = (limit: LifeLimit, all: readonly LifeLimit[]): boolean =>
+  limit.standing === 'in-force' &&
+  limit.basis !== 'directive' &&
+  all.some(
+    ({ standing, basis, partNumber, engineModelId, ratingCode, cycles, minutes }) =>
+      standing === 'in-force' &&
+      basis === 'directive' &&
+      partNumber === limit.partNumber &&
+      engineModelId === limit.engineModelId &&
+      (ratingCode === null || ratingCode === limit.ratingCode) &&
+      ((cycles !== null && cycles < (limit.cycles ?? Number.POSITIVE_INFINITY)) ||
+        (minutes !== null && minutes < (limit.minutes ?? Number.POSITIVE_INFINITY))),
+  );
+
+function standingText(limit: LifeLimit, all: readonly LifeLimit[]): string {
+  if (limit.standing === null) return 'Voided';
+  return isLowered(limit, all) ? 'Lowered by a directive' : STANDINGS[limit.standing];
+}
+
+const columnsOf = (all: readonly LifeLimit[]): readonly Column<LifeLimit>[] => [
   {
     id: 'part',
     header: 'Part number',
@@ -90,8 +111,8 @@ const COLUMNS: readonly Column<LifeLimit>[] = [
   {
     id: 'standing',
     header: 'Standing',
-    cell: ({ standing }) => (standing === null ? 'Voided' : STANDINGS[standing]),
-    sortBy: ({ standing }) => (standing === null ? 'Voided' : STANDINGS[standing]),
+    cell: (limit) => standingText(limit, all),
+    sortBy: (limit) => standingText(limit, all),
   },
 ];
 
@@ -131,7 +152,7 @@ export function LifeLimitsPage() {
         ),
       }}
     >
-      <search className="row">
+      <search className="row limit-search">
         <TextField
           label="Find"
           hint="Part number, model, rating or document"
@@ -147,7 +168,7 @@ export function LifeLimitsPage() {
       <DataTable
         caption="Life limits"
         captionHidden
-        columns={COLUMNS}
+        columns={columnsOf(limits.data ?? [])}
         rows={rows}
         rowKey={({ id }) => id}
         order={{ column: 'part', descending: false }}

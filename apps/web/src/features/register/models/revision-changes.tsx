@@ -67,6 +67,13 @@ function BeforeAfter({
   );
 }
 
+/** Less or more is left though the limit at its own rating stays: what ran at another rating counts otherwise. */
+const isByOtherRating = ({ before, after }: LimitChange): boolean =>
+  before.kind === 'limited' &&
+  after.kind === 'limited' &&
+  limitText(before) === limitText(after) &&
+  leftText(before) !== leftText(after);
+
 function usedText({ cyclesUsed, minutesUsed }: LimitChange): string {
   const told = [
     ...(cyclesUsed === null ? [] : [`${exactCycles(cyclesUsed)} cycles`]),
@@ -132,7 +139,14 @@ const COLUMNS: readonly Column<LimitChange>[] = [
   {
     id: 'left',
     header: 'Left',
-    cell: (change) => <BeforeAfter change={change} tell={leftText} />,
+    cell: (change) => (
+      <>
+        <BeforeAfter change={change} tell={leftText} />
+        {isByOtherRating(change) && (
+          <span className="small quiet">By what it ran at another rating, whose limit changes</span>
+        )}
+      </>
+    ),
     sortBy: ({ after }) => after.remainingCycles,
   },
   {

@@ -72,6 +72,10 @@ export function RuleFields({ rule, put, types, field }: RuleFieldsProps) {
         value={rule.airframeTypeId}
         onChange={(event) => put({ airframeTypeId: event.target.value })}
       />
+      <p className="quiet">
+        What each adds to the cycles, in parts: with 2 parts to a cycle, 1 is half a cycle. Enter 0 for what
+        adds nothing.
+      </p>
       <div className="sub-row-fields">
         {WEIGHTS.map(({ name, label }) => (
           <TextField
@@ -86,7 +90,7 @@ export function RuleFields({ rule, put, types, field }: RuleFieldsProps) {
         ))}
         <TextField
           {...field('denominator')}
-          label="Denominator"
+          label="Parts to a cycle"
           mono
           inputMode="numeric"
           value={rule.denominator}
@@ -94,7 +98,7 @@ export function RuleFields({ rule, put, types, field }: RuleFieldsProps) {
         />
       </div>
       <p className="quiet" role="status">
-        {readable ? ruleInWords(weightsOf(rule)) : 'The weights are not readable yet.'}
+        {readable ? ruleInWords(weightsOf(rule)) : 'The rule is told here in words when all six are entered.'}
       </p>
       <div className="sub-row-fields">
         <TextField
