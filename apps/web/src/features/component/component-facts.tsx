@@ -83,7 +83,7 @@ export function Identity({ component }: { readonly component: ComponentView }) {
       </Fact>
       <Fact term="Maker">{maker}</Fact>
       {engineModel !== null && (
-        <Fact term={kind === 'engine' ? 'Model' : 'For the model'}>{engineModel}</Fact>
+        <Fact term={kind === 'engine' || kind === 'apu' ? 'Model' : 'For the model'}>{engineModel}</Fact>
       )}
       {kind === 'engine' && <Fact term="Rating">{ratingCode ?? 'Not recorded'}</Fact>}
       {podClock !== null && (
@@ -175,7 +175,7 @@ export function OwnLife({ component: { id, life } }: { readonly component: Compo
       </p>
       {life.kind === 'limited' && (
         <p>
-          Ends {endText(life)}
+          {life.projectedOn === null ? endText(life) : `Ends ${endText(life)}`}
           {life.projectedOn !== null && <span className="quiet"> {life.basis}</span>}
         </p>
       )}

@@ -164,7 +164,10 @@ export function ComponentPage() {
             <CountersSince component={found} at={at} />
             <OwnLife component={found} />
             <Gaps component={found} />
-            <Sections component={found} named={`${title.toLowerCase()} ${found.serialNumber}`} />
+            <Sections
+              component={found}
+              named={`${found.kind === 'apu' ? title : title.toLowerCase()} ${found.serialNumber}`}
+            />
           </>
         )}
       </Answered>

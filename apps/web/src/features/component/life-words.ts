@@ -8,7 +8,7 @@ import { calendarText, goodThroughText } from '../../ui/status/calendar-words.js
 /** What is left, in each dimension that is limited. */
 export function leftText(life: Life | null): string {
   if (life === null) return 'Not known';
-  if (life.kind === 'not-limited') return 'No limit';
+  if (life.kind === 'not-limited') return 'Not limited';
   if (life.kind === 'not-authorised') return 'Not authorised here';
   if (life.kind === 'unsubstantiated') return 'Not known';
   const told = [

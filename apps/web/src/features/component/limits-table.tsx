@@ -79,7 +79,7 @@ const COLUMNS: readonly Column<LimitedPlace>[] = [
     header: 'Left',
     cell: ({ part }) => (
       <>
-        <strong>{leftText(part?.life ?? null)}</strong>
+        <strong className="limit-left">{leftText(part?.life ?? null)}</strong>
         {part?.life != null && part.life.reasons.length > 0 && (
           <span className="small limit-number">{reasons(part.life)}</span>
         )}
@@ -100,7 +100,7 @@ const COLUMNS: readonly Column<LimitedPlace>[] = [
         ''
       ) : (
         <>
-          {endText(part.life)}
+          <span className="limit-end">{endText(part.life)}</span>
           {part.life.projectedOn !== null && (
             <span className="small quiet limit-number">{part.life.basis}</span>
           )}

@@ -32,12 +32,10 @@ export function toldText({ at, precision, text, kind }: ToldMoment): string {
   return exactly === null ? main : `${edge}${edge === '' ? main.toLowerCase() : main} (${exactly})`;
 }
 
-/** What set the counter to nothing: 'Set by the overhaul of 3 Nov 2025 10:00Z: Shop report 7'. */
+/** What the counter began again with: 'Set by the overhaul of 3 Nov 2025 10:00Z: Shop report 7'. */
 export function resetText({ basis, reset }: ExplainedCounter): string {
   if (reset === null)
-    return basis === 'new'
-      ? 'Never set to nothing: it counts from new.'
-      : 'Nothing on record set it to nothing.';
+    return basis === 'new' ? 'Never reset: it counts from new.' : 'Nothing on record has reset it.';
   const { kind, moment, evidence } = reset;
   if (kind === 'opening')
     return `Its last one was before these records: the ${RESET_WORDS[kind]} of ${toldText(moment)} says so, ${evidence}`;
@@ -71,8 +69,9 @@ type Counts = NonNullable<Addend['counts']>;
 /** '12 flights, 14 landings, 2 touch-and-goes, 12 starts' */
 export function eventsText({ flights, landings, touchAndGoes, starts, abortedTakeOffs }: Counts): string {
   return [
-    counted(flights, 'flight'),
-    counted(landings, 'landing'),
+    ...(flights === 0 && landings === 0 && starts > 0
+      ? []
+      : [counted(flights, 'flight'), counted(landings, 'landing')]),
     ...(touchAndGoes === 0 ? [] : [counted(touchAndGoes, 'touch-and-go', 'touch-and-goes')]),
     counted(starts, 'start'),
     ...(abortedTakeOffs === 0 ? [] : [counted(abortedTakeOffs, 'aborted take-off')]),

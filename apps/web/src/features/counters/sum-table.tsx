@@ -54,7 +54,8 @@ function Exceptions({ line: { exceptions } }: { readonly line: Addend }) {
 
 function Exposure({ line, ownId }: { readonly line: Addend; readonly ownId: string }) {
   const { carrier, carriedBy, from, to, ratingCode, rule, counts } = line;
-  const label = carrier?.label ?? '';
+  const isOwn = carrier?.kind === 'apu-counter';
+  const label = isOwn ? 'Its own counter' : (carrier?.label ?? '');
   return (
     <>
       <strong>
@@ -83,7 +84,9 @@ function Exposure({ line, ownId }: { readonly line: Addend; readonly ownId: stri
           : `Cycles: ${ruleText(rule)}${rule.source === null ? '' : `; ${rule.source} revision ${rule.revision ?? ''}`}`}
       </span>
       <Exceptions line={line} />
-      {carrier !== null && from !== null && <LineFlights span={{ carrierId: carrier.id, from, to }} />}
+      {carrier !== null && !isOwn && from !== null && (
+        <LineFlights span={{ carrierId: carrier.id, from, to }} />
+      )}
     </>
   );
 }

@@ -28,7 +28,7 @@ export function DuePanel({ on }: DuePanelProps) {
         <h2 id="due-here" className="section-heading">
           Due first
         </h2>
-        <ActionLink href={`/due?${on.kind}=${on.id}`}>The whole due list of it</ActionLink>
+        <ActionLink href={`/due?${on.kind}=${on.id}`}>Its whole due list</ActionLink>
       </div>
       <Answered query={query} doing="Reading what is due" lines={4}>
         {({ rows, basis, next }) =>

@@ -7,7 +7,7 @@ import { Button } from '../../ui/actions/button.js';
 import { Answered } from '../../ui/messages/answered.js';
 import { EmptyState } from '../../ui/messages/empty-state.js';
 import { PageHeading } from '../../ui/page/page-heading.js';
-import { type History, historyQuery, type Subject } from './history-data.js';
+import { type History, type HistoryLine, historyQuery, type Subject } from './history-data.js';
 import { type LineFilter, linesShown } from './line-filter.js';
 import { LineFilters } from './line-filters.js';
 import { LineTable } from './line-table.js';
@@ -36,12 +36,17 @@ function Identity({ history }: { readonly history: History }) {
   );
 }
 
+/** Whether a line adds a part of a cycle, as a touch-and-go may. */
+const hasPartOfCycle = ({ adds }: HistoryLine): boolean =>
+  adds?.cycles != null && adds.cycles.units % adds.cycles.denominator !== 0;
+
 function Totals({ history, unit }: { readonly history: History; readonly unit: string }) {
   const { minutes, cycles } = history.totals;
   return (
     <p>
       Total now: {minutes === null ? 'hours not verified' : `${hoursMinutes(minutes)} hours`},{' '}
       {cycles === null ? `${unit.toLowerCase()} not verified` : `${thousands(cycles)} ${unit.toLowerCase()}`}
+      {history.lines.some(hasPartOfCycle) && '. Totals of cycles are rounded up to the whole cycle.'}
     </p>
   );
 }

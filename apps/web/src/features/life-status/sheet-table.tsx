@@ -62,7 +62,7 @@ function useLines({ usedAt }: SheetPart): readonly string[] {
 
 function leftLines({ life }: SheetPart): readonly string[] {
   if (life === null || life.kind === 'unsubstantiated') return [UNKNOWN];
-  if (life.kind !== 'limited') return [life.kind === 'not-limited' ? 'No limit' : 'Not authorised here'];
+  if (life.kind !== 'limited') return [life.kind === 'not-limited' ? 'Not limited' : 'Not authorised here'];
   return [
     ...(life.remainingCycles === null ? [] : [remainingCycles(life.remainingCycles)]),
     ...(life.remainingMinutes === null ? [] : [remainingMinutes(life.remainingMinutes)]),

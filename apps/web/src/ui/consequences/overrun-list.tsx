@@ -14,7 +14,7 @@ function amount(count: number, dimension: Overrun['dimension']): string {
   return dimension === 'cycles' ? cycles(count) : `${hoursMinutes(count)} h`;
 }
 
-/** 'flown 4 cycles beyond a limit of 20,000 cycles', 'flown on for 3 days after its last day, 5 Jan 2025'. */
+/** 'flown 4 cycles beyond a limit of 20,000 cycles', 'flown on, at the end 4 cycles past what was due'. */
 function howText({ requirement, limit, dueOn, dimension, by }: Overrun): readonly [string, string, string] {
   const beyond = amount(by, dimension);
   if (dueOn !== null) return ['flown on for', beyond, `after its last day, ${calendarDate(dueOn)}`];
@@ -22,7 +22,7 @@ function howText({ requirement, limit, dueOn, dimension, by }: Overrun): readonl
   const told = amount(limit, dimension);
   return requirement === null
     ? ['flown', beyond, `beyond a limit of ${told}`]
-    : ['flown on for', beyond, `after it was due, at ${told} since new`];
+    : ['flown on, at the end', beyond, `past what was due at ${told} since new`];
 }
 
 function FlightLink({ flight }: { readonly flight: FlightAtEnd }) {

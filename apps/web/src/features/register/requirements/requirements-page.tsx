@@ -56,7 +56,7 @@ const COLUMNS: readonly Column<Requirement>[] = [
   },
   {
     id: 'open',
-    header: 'Due on',
+    header: 'Subjects open',
     align: 'figures',
     cell: ({ open }) => String(open),
     sortBy: ({ open }) => open,

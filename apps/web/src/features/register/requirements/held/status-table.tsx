@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { counted } from '../../../../format/counts.js';
 import { dueIn, leftIn } from '../../../../format/due-words.js';
 import { calendarDate } from '../../../../format/utc-date.js';
 import { heldKey, type RequirementStatus } from '../../../../server/requirements.js';
@@ -51,9 +52,9 @@ function projectedText({ status, projectedOn, dues }: RequirementStatus): ReactN
   return (
     <>
       {calendarDate(projectedOn)}
-      <span className="duty-line small quiet">
+      <span className="duty-reason small quiet">
         {due.dueOn === null
-          ? `In ${due.daysText ?? ''} days at the use of the last 90 days`
+          ? `${due.days === null ? '' : `In ${counted(due.days, 'day')}, `}at the use of the last 90 days`
           : 'By the calendar'}
       </span>
     </>

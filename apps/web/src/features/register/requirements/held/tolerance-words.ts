@@ -13,11 +13,17 @@ const atText = ({ dimension, at, on }: At): string => dueIn({ dimension, dueAt: 
 const differs = ({ dueAt, dueOn }: DimensionStatus, at: number | null, on: string | null): boolean =>
   dueOn === null ? at !== null && at !== dueAt : on !== null && on !== dueOn;
 
+// A due in half cycles is told rounded down and its earliest rounded up: with no window that is no difference.
+const isEarlier = ({ dueAt, dueOn, earliestAt, earliestOn }: DimensionStatus): boolean =>
+  dueOn === null
+    ? earliestAt !== null && dueAt !== null && earliestAt < dueAt
+    : earliestOn !== null && earliestOn < dueOn;
+
 /** 'From 9,900:00 h to 10,600:00 h, varied to 11,000:00 h'; null where nothing is granted. */
 export function toleranceText(due: DimensionStatus): string | null {
   const { dimension, earliestAt, earliestOn, latestAt, latestOn, variableAt, variableOn } = due;
   const parts = [
-    ...(differs(due, earliestAt, earliestOn)
+    ...(isEarlier(due)
       ? [`from ${atText({ dimension, at: earliestAt, on: earliestOn }).replace(/^At /, '')}`]
       : []),
     ...(differs(due, latestAt, latestOn)

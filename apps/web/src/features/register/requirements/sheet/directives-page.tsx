@@ -7,6 +7,7 @@ import { airframesQuery } from '../../../../server/fleet.js';
 import { heldKey, requirementsOnQuery } from '../../../../server/requirements.js';
 import { ActionLink } from '../../../../ui/actions/action-link.js';
 import { Button } from '../../../../ui/actions/button.js';
+import { CheckField } from '../../../../ui/fields/check-field.js';
 import { ComboField } from '../../../../ui/fields/combo-field.js';
 import { SelectField } from '../../../../ui/fields/select-field.js';
 import { Answered } from '../../../../ui/messages/answered.js';
@@ -27,13 +28,20 @@ const KINDS = ['directive', 'bulletin'];
 
 const isNeverAssessed = ({ status }: SheetRow): boolean => status.reasonCodes.includes('NEVER_ASSESSED');
 
+const OTHERS = ['OTHER_TYPE', 'OTHER_MODEL', 'OTHER_PART_NUMBER'];
+
+/** Not of this kind of thing at all: told only when asked for, or a sheet is mostly these. */
+const isForOthers = ({ status }: SheetRow): boolean =>
+  status.status === 'not-applicable' && status.reasonCodes.some((code) => OTHERS.includes(code));
+
 function Sheet({ of, named }: { readonly of: Of; readonly named: string }) {
   const held = useQuery(requirementsOnQuery({ ...of, notApplicable: true }));
   const all = useQuery(requirementsQuery).data ?? [];
+  const [others, setOthers] = useState(false);
   return (
     <Answered query={held} doing="Reading directives and bulletins" lines={8}>
       {(rows) => {
-        const listed = rows
+        const every = rows
           .filter(({ kind }) => KINDS.includes(kind))
           .map(
             (status): SheetRow => ({
@@ -42,11 +50,21 @@ function Sheet({ of, named }: { readonly of: Of; readonly named: string }) {
             }),
           )
           .sort((a, b) => Number(isNeverAssessed(b)) - Number(isNeverAssessed(a)));
+        const listed = others ? every : every.filter((row) => !isForOthers(row));
+        const hidden = every.length - listed.length;
         const unknown = listed.filter(isNeverAssessed).length;
         return (
           <>
+            <div className="no-print">
+              <CheckField
+                label="With what is for another type, model or part number"
+                checked={others}
+                onChange={({ target }) => setOthers(target.checked)}
+              />
+            </div>
             <p role="status">
               {counted(listed.length, 'line')}.{' '}
+              {hidden > 0 && `${counted(hidden, 'line')} for another type, model or part number not shown. `}
               {unknown > 0 && <StatusMark status="not-verified" word={`${unknown} never assessed`} />}
             </p>
             <div className="print-landscape">
