@@ -1,6 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { useNavigate, useParams, useSearch } from '@tanstack/react-router';
 import { countersText } from '../../format/counters-text.js';
+import { calendarDate } from '../../format/utc-date.js';
 import { momentText } from '../../format/when.js';
 import { RouteLink } from '../../ui/actions/route-link.js';
 import { AsOfBar } from '../../ui/asof/as-of-bar.js';
@@ -11,6 +12,9 @@ import { type LifeSheet, lifeSheetQuery } from './life-status-data.js';
 import { SheetFiles } from './sheet-files.js';
 import { SheetTable } from './sheet-table.js';
 import './life-status.css';
+
+/** The day in the server's words. */
+const DAY = /\d{4}-\d{2}-\d{2}/;
 
 function Heading({ sheet: { subject, operator, at, ruleSet, ...sheet } }: { readonly sheet: LifeSheet }) {
   return (
@@ -31,7 +35,7 @@ function Heading({ sheet: { subject, operator, at, ruleSet, ...sheet } }: { read
         ['Since new', countersText(subject.sinceNew)],
         ['Rule set', ruleSet ?? 'On no airframe'],
         ['Limits in cycles', sheet.limiterByCycles ?? 'Nothing'],
-        ['Limits by date', sheet.limiterByDate ?? 'Nothing'],
+        ['Limits by date', sheet.limiterByDate?.replace(DAY, calendarDate) ?? 'Nothing'],
       ]}
     />
   );

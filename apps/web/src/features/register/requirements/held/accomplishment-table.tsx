@@ -39,10 +39,10 @@ const COLUMNS: readonly Column<Accomplishment>[] = [
     cell: ({ minutes, cycles }) => (
       <>
         <span className="duty-line">
-          {minutes === null ? 'Hours as flown here' : `${hoursMinutes(minutes)} h`}
+          {minutes === null ? 'Hours by the flights logged' : `${hoursMinutes(minutes)} h`}
         </span>
         <span className="duty-line">
-          {cycles === null ? 'Cycles as flown here' : `${exactCycles(cycles)} cycles`}
+          {cycles === null ? 'Cycles by the flights logged' : `${exactCycles(cycles)} cycles`}
         </span>
       </>
     ),

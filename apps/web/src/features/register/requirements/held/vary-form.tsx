@@ -16,14 +16,34 @@ import { variableText } from './tolerance-words.js';
 const START = { minutes: '', cycles: '', days: '', approvedBy: '', reference: '', reason: '', on: '' };
 type Typed = typeof START;
 
-function check(typed: Typed): Faults {
+type Amount = 'minutes' | 'cycles' | 'days';
+
+/** What of it is counted, so what may be varied; months are varied by days. */
+function amountsOf({ dues }: RequirementStatus): readonly Amount[] {
+  const has = (...names: string[]) =>
+    dues.some(({ dimension, isBound }) => !isBound && names.includes(dimension));
+  return [
+    ...(has('minutes') ? (['minutes'] as const) : []),
+    ...(has('cycles') ? (['cycles'] as const) : []),
+    ...(has('days', 'months') ? (['days'] as const) : []),
+  ];
+}
+
+const AMOUNT_WORDS = { minutes: 'hours', cycles: 'cycles', days: 'days' } as const;
+
+function check(typed: Typed, amounts: readonly Amount[]): Faults {
   const day = parseDate(typed.on);
   const time = parseHours(typed.minutes);
   const none = [typed.minutes, typed.cycles, typed.days].every((text) => text.trim() === '');
   const count = (name: 'cycles' | 'days'): Faults =>
     typed[name].trim() !== '' && whole(typed[name]) === null ? { [name]: `Enter whole ${name}` } : {};
   return {
-    ...(none ? { minutes: 'Enter how far past its due it may go: hours, cycles or days' } : {}),
+    ...(none
+      ? {
+          [amounts[0] ?? 'minutes']:
+            `Enter how far past its due it may go: ${amounts.map((name) => AMOUNT_WORDS[name]).join(' or ')}`,
+        }
+      : {}),
     ...(typed.minutes.trim() !== '' && !time.ok ? { minutes: time.reason } : {}),
     ...count('cycles'),
     ...count('days'),
@@ -69,22 +89,35 @@ export function VaryForm({ row, onClose }: VaryFormProps) {
       onClose();
     },
   });
-  const form = useActForm({ start: START, check, words: (typed: Typed) => wordsOf(typed, row), act });
+  const amounts = amountsOf(row);
+  const only = amounts.length === 1;
+  const form = useActForm({
+    start: START,
+    check: (typed: Typed) => check(typed, amounts),
+    words: (typed: Typed) => wordsOf(typed, row),
+    act,
+  });
   return (
     <SheetDialog title={`Vary ${row.code} on ${row.subject}`} shape="sheet" open onClose={onClose}>
       <RegisterForm form={form} act="Record the variation">
         <p>For what is due now, one time. {variableText(row)}</p>
         <div className="sub-row-fields">
-          <WordsField
-            form={form}
-            name="minutes"
-            label="Hours past its due"
-            hint="For example 20:00"
-            optional
-            mono
-          />
-          <WordsField form={form} name="cycles" label="Cycles past its due" optional mono />
-          <WordsField form={form} name="days" label="Days past its due" optional mono />
+          {amounts.includes('minutes') && (
+            <WordsField
+              form={form}
+              name="minutes"
+              label="Hours past its due"
+              hint="For example 20:00"
+              optional={!only}
+              mono
+            />
+          )}
+          {amounts.includes('cycles') && (
+            <WordsField form={form} name="cycles" label="Cycles past its due" optional={!only} mono />
+          )}
+          {amounts.includes('days') && (
+            <WordsField form={form} name="days" label="Days past its due" optional={!only} mono />
+          )}
         </div>
         <WordsField form={form} name="approvedBy" label="Approved by" />
         <WordsField form={form} name="reference" label="Reference" hint="The paper by which it is approved" />

@@ -45,7 +45,7 @@ export function OnlyFields({ form }: OfFormProps) {
           form={form}
           name="onlyWith"
           label="Only where these were met"
-          hint="Codes, parted by commas"
+          hint="Codes, with commas between"
           optional
           mono
         />
@@ -53,7 +53,7 @@ export function OnlyFields({ form }: OfFormProps) {
           form={form}
           name="unlessWith"
           label="Not where one of these was met"
-          hint="Codes, parted by commas"
+          hint="Codes, with commas between"
           optional
           mono
         />

@@ -75,7 +75,7 @@ export function ScopeFields({ form }: PartProps) {
     <>
       <SelectField
         {...form.field('anchor')}
-        label="What it follows"
+        label="What it is for"
         options={ANCHORS}
         value={anchor}
         onChange={({ target }) => follow(target.value)}

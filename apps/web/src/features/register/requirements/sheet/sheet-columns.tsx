@@ -54,10 +54,10 @@ function Met({ status: { lastDone } }: SheetRow) {
     <>
       <span className="duty-line">{calendarDate(on)}</span>
       <span className="duty-line small">
-        {minutes === null ? 'Hours as flown here' : `${hoursMinutes(minutes)} h`}
+        {minutes === null ? 'Hours by the flights logged' : `${hoursMinutes(minutes)} h`}
       </span>
       <span className="duty-line small">
-        {cycles === null ? 'Cycles as flown here' : `${exactCycles(cycles)} cycles`}
+        {cycles === null ? 'Cycles by the flights logged' : `${exactCycles(cycles)} cycles`}
       </span>
       <span className="duty-reason small quiet">{evidence}</span>
     </>
