@@ -65,14 +65,15 @@ function Met({ status: { lastDone } }: SheetRow) {
 }
 
 function NextDue({ status: { status, dues, reason, projectedOn } }: SheetRow): ReactNode {
-  if (status === 'not-applicable' || status === 'closed') return 'Nothing is due';
-  if (dues.length === 0) return reason ?? 'Not known';
+  if (status === 'not-applicable' || status === 'closed')
+    return <span className="duty-reason small">Nothing is due</span>;
+  if (dues.length === 0) return <span className="duty-reason small">{reason ?? 'Not known'}</span>;
   return (
     <>
       {[...dues]
         .sort((a, b) => Number(b.governs) - Number(a.governs))
         .map((due) => (
-          <span key={`${due.dimension} ${due.isBound}`} className="duty-line">
+          <span key={`${due.dimension} ${due.isBound}`} className="duty-reason">
             {dueIn(due)}: {leftIn(due.dimension, due.remaining)}
             {toleranceText(due) !== null && (
               <span className="duty-reason small quiet">{toleranceText(due)}</span>
