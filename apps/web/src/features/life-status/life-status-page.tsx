@@ -74,10 +74,13 @@ export function LifeStatusPage() {
         below={
           subject && (
             <p>
-              {subject.description},{' '}
-              <RouteLink href={`/components/${componentId}`}>
-                back to the {subject.kind === 'engine' ? 'engine' : 'component'}
-              </RouteLink>
+              {subject.description}
+              <span className="no-print">
+                {', '}
+                <RouteLink href={`/components/${componentId}`}>
+                  back to the {subject.kind === 'engine' ? 'engine' : 'component'}
+                </RouteLink>
+              </span>
             </p>
           )
         }
