@@ -9,6 +9,7 @@ import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
 import { Clock } from '../../platform/time/clock.js';
 import { Projections } from '../../records/due-points/projections.js';
 import { Journal } from '../../records/journal/journal.js';
+import { lockForStays } from '../../records/stays/stay-facts.js';
 import type { NewRuleRevisionDto, RuleRevisionsDto } from './engine-model.dto.js';
 import { cycleRuleToWire, idsInForce } from './engine-model.mapper.js';
 import { refuseIdleRule } from './idle-rule.js';
@@ -117,6 +118,13 @@ export class CycleRulesService {
     operatorId: number,
     { engineModelId, effectiveOn }: Touched,
   ): Promise<void> {
+    const ofModel = await tx.component.findMany({
+      where: { operatorId, engineModelId },
+      select: { id: true },
+    });
+    // Whoever moves one of them meanwhile may have read the rules as they were: it is seen once it is done.
+    const ids = ofModel.map(({ id }) => id);
+    await lockForStays(tx, operatorId, { airframeIds: [], componentIds: ids });
     const engines = await tx.component.findMany({
       where: {
         operatorId,

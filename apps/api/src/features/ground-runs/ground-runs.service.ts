@@ -10,7 +10,7 @@ import { orNotFound, orRefuse, refuse } from '../../platform/problems/refusal.er
 import { Clock } from '../../platform/time/clock.js';
 import { refuseFuture } from '../../platform/time/refuse-future.js';
 import { type Before, Consequences } from '../../records/consequences/consequences.js';
-import { componentsSeenBy, isBeforeExposures, postRun } from '../../records/counting/post-run.js';
+import { componentsSeenBy, isBeforeMarks, postRun } from '../../records/counting/post-run.js';
 import { DuePoints } from '../../records/due-points/due-points.js';
 import { Journal } from '../../records/journal/journal.js';
 import { lockRunning } from '../../records/usage/lock-running.js';
@@ -187,9 +187,11 @@ export class GroundRunsService {
     },
   ): Promise<GroundRunAnswerDto> {
     const { carrierId, airframeId } = place;
-    const late = await isBeforeExposures(tx, operatorId, carrierId, endedAt);
+    const late = await isBeforeMarks(tx, operatorId, place, endedAt);
     const seenBy = await componentsSeenBy(tx, operatorId, carrierId);
-    if (late) await this.duePoints.rebuild(tx, operatorId, seenBy, airframeId === null ? [] : [airframeId]);
+    // The head of a test cell does not keep when a duty was met there; few ran in one.
+    if (late || airframeId === null)
+      await this.duePoints.rebuild(tx, operatorId, seenBy, airframeId === null ? [] : [airframeId]);
     const row = await tx.groundRun.findUniqueOrThrow({ where: { operatorId_id: { operatorId, id } } });
     const [run] = await runsToWire(tx, operatorId, [row]);
     if (run === undefined) throw new Error('a run that was just written is gone');
@@ -205,7 +207,7 @@ export class GroundRunsService {
       const seenBy = await componentsSeenBy(tx, operatorId, carrierId);
       return this.consequences.beforeOfComponents(tx, operatorId, seenBy, { from: endedAt });
     }
-    const late = await isBeforeExposures(tx, operatorId, carrierId, endedAt);
+    const late = await isBeforeMarks(tx, operatorId, { carrierId, airframeId }, endedAt);
     return this.consequences.beforeOnAirframes(tx, operatorId, [airframeId], late);
   }
 }

@@ -5,11 +5,10 @@ import type { ActRequest } from '../../platform/http/act-key.js';
 import { Acts } from '../../platform/http/acts.js';
 import { orNotFound, refuse } from '../../platform/problems/refusal.error.js';
 import { Clock } from '../../platform/time/clock.js';
-import { DuePoints } from '../../records/due-points/due-points.js';
 import { Journal } from '../../records/journal/journal.js';
 import type { LifeLimitDto, LifeLimitsQueryDto, NewLifeLimitDto } from './life-limit.dto.js';
 import { lifeLimitToWire } from './life-limit.mapper.js';
-import { findRows, readLimits, recordRows, WITH_NAMES, withPartNumbers } from './limit-rows.js';
+import { findRows, readLimits, recordRows, WITH_NAMES } from './limit-rows.js';
 import { refuseUnfit } from './limit-rules.js';
 import { standingsOf } from './limit-standing.js';
 import { LimitsInEffect } from './limits-in-effect.js';
@@ -21,7 +20,6 @@ export class LifeLimitsService {
     private readonly database: Database,
     private readonly acts: Acts,
     private readonly journal: Journal,
-    private readonly duePoints: DuePoints,
     private readonly effect: LimitsInEffect,
     private readonly clock: Clock,
   ) {}
@@ -105,7 +103,7 @@ export class LifeLimitsService {
         data: { voidedSeq: number, voidReason: reason },
       });
       if (count === 0) refuse({ code: 'ALREADY_VOIDED', what: 'the life limit' });
-      await this.duePoints.rebuild(tx, operatorId, await withPartNumbers(tx, operatorId, [found.partNumber]));
+      await this.effect.writeAgain(tx, operatorId, [found.partNumber]);
       await this.journal.append(tx, actor, {
         number,
         stream: found.engineModelId,

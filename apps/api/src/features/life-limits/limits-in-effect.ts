@@ -6,6 +6,8 @@ import type { JobContext } from '../../platform/jobs/job-handler.js';
 import { Jobs } from '../../platform/jobs/jobs.js';
 import { Clock } from '../../platform/time/clock.js';
 import { DuePoints } from '../../records/due-points/due-points.js';
+import { holdRequirements } from '../../records/requirements/requirement-scope.js';
+import { lockRunning } from '../../records/usage/lock-running.js';
 import { withPartNumbers } from './limit-rows.js';
 
 const LIMITS_IN_EFFECT = 'limits-in-effect';
@@ -37,7 +39,7 @@ export class LimitsInEffect implements OnModuleInit {
     { partNumbers, effectiveOn }: { readonly partNumbers: readonly string[]; readonly effectiveOn: string },
   ): Promise<void> {
     const { operatorId } = actor;
-    await this.duePoints.rebuild(tx, operatorId, await withPartNumbers(tx, operatorId, partNumbers));
+    await this.writeAgain(tx, operatorId, partNumbers);
     const begins = dayOf(effectiveOn);
     if (begins <= this.clock.now()) return;
     await this.jobs.start(tx, actor, {
@@ -52,14 +54,20 @@ export class LimitsInEffect implements OnModuleInit {
     const named = job.input['partNumbers'];
     const partNumbers = Array.isArray(named) ? named.filter((each) => typeof each === 'string') : [];
     const { operatorId } = actor;
-    const components = await inOperator(
-      async (tx) => {
-        const ids = await withPartNumbers(tx, operatorId, partNumbers);
-        await this.duePoints.rebuild(tx, operatorId, ids);
-        return ids.length;
-      },
-      { wholeMs: LONGEST_MS, statementMs: LONGEST_MS },
-    );
+    const components = await inOperator((tx) => this.writeAgain(tx, operatorId, partNumbers), {
+      wholeMs: LONGEST_MS,
+      statementMs: LONGEST_MS,
+    });
     return { components };
+  }
+
+  /** Writes again the due points of all with these part numbers; answers how many there are. */
+  async writeAgain(tx: Tx, operatorId: number, partNumbers: readonly string[]): Promise<number> {
+    await lockRunning(tx, operatorId, await withPartNumbers(tx, operatorId, partNumbers));
+    // A part that was entered meanwhile knows nothing of a limit that is recorded here: it is seen from here on.
+    await holdRequirements(tx, operatorId);
+    const ids = await withPartNumbers(tx, operatorId, partNumbers);
+    await this.duePoints.rebuild(tx, operatorId, ids);
+    return ids.length;
   }
 }

@@ -23,18 +23,32 @@ export async function postRun(
       FROM (SELECT ROW(${minutes}::bigint, 0, 0, 0, ${starts}::bigint, ${abortedTakeOffs}::bigint)::counts AS c) AS run`;
 }
 
-/** Whether an exposure on this carrier ended, or began, at an instant or after it. */
-export async function isBeforeExposures(
+/** Where a run is counted: the clock of a position of an airframe, or of a test cell. */
+interface RunClock {
+  readonly carrierId: string;
+  readonly airframeId: string | null;
+}
+
+/**
+ * Whether something that was recorded on this carrier counts from the clock at an instant or after it: an exposure that
+ * ended or began, or, on an airframe, a duty that was met and what else its head keeps.
+ */
+export async function isBeforeMarks(
   tx: Tx,
   operatorId: number,
-  carrierId: string,
+  { carrierId, airframeId }: RunClock,
   at: Date,
 ): Promise<boolean> {
   const found = await tx.exposure.findFirst({
     where: { operatorId, carrierId, OR: [{ toAt: { gte: at } }, { toAt: null, fromAt: { gte: at } }] },
     select: { id: true },
   });
-  return found !== null;
+  if (found !== null || airframeId === null) return found !== null;
+  const head = await tx.carrier.findUniqueOrThrow({
+    where: { operatorId_id: { operatorId, id: airframeId } },
+    select: { lastBoundaryAt: true },
+  });
+  return head.lastBoundaryAt !== null && at <= head.lastBoundaryAt;
 }
 
 /** The components that ever ran on this carrier. */

@@ -13,6 +13,8 @@ import { type PastDuty, pastDuties } from './past-duties.js';
 import type { FoundOverrun, LimitBehind } from './past-overrun.js';
 import { runsOfSubjects, type SubjectRuns } from './subject-runs.js';
 
+type OpenDue = Extract<Standing['due'], { readonly kind: 'open' }>;
+
 /** A duty as it stood at the end of a time, with what that time was. */
 interface Hold {
   readonly standing: Standing;
@@ -66,10 +68,13 @@ function isOver({ due }: Standing): boolean {
   return due.kind === 'open' && due.status === 'over';
 }
 
-function countsFrom({ requirement, subject, done }: Standing): Date {
-  const effective = dayBegins(requirement.effectiveOn, zoneOf(subject));
+function countsFrom({ requirement, subject, done, due }: Standing): Date {
+  const zone = zoneOf(subject);
+  const effective = dayBegins(requirement.effectiveOn, zone);
   const last = done.at(-1)?.at ?? effective;
-  return last > effective ? last : effective;
+  const event = due.kind === 'open' && due.combined === 'last' ? (due.event?.happenedOn ?? null) : null;
+  const happened = event === null ? effective : dayBegins(dayOf(event), zone);
+  return new Date(Math.max(effective.getTime(), last.getTime(), happened.getTime()));
 }
 
 /**
@@ -116,27 +121,37 @@ function scopeOf(duties: readonly PastDuty[]): Scope {
 function overrunsOf(hold: Hold, ran: SubjectRuns): FoundOverrun[] {
   const { due } = hold.standing;
   if (due.kind !== 'open' || beganWithRecords(hold, ran)) return [];
-  const isLast = hold.standing.requirement.combine === 'last';
-  const dues = due.dues.filter((each) => isLast || each.status === 'over');
+  const areAllPassed = isPassedAltogether(due);
+  const dues = due.dues.filter(
+    (each) => each.status === 'over' && (due.combined === 'first' || each.isBound || areAllPassed),
+  );
   return dues.flatMap((each) => inDimension(hold, each, ran));
+}
+
+/** Of whichever comes last: whether everything of it is past, its event too. An outer bound governs by itself. */
+function isPassedAltogether({ dues, unknown, event }: OpenDue): boolean {
+  const own = dues.filter(({ isBound }) => !isBound);
+  return unknown.length === 0 && event?.happenedOn !== null && own.every(({ status }) => status === 'over');
 }
 
 function inDimension(hold: Hold, due: DimensionDue, ran: SubjectRuns): FoundOverrun[] {
   const { standing } = hold;
   const { subject, requirement } = standing;
-  const isLast = requirement.combine === 'last';
+  const isLast = requirement.combine === 'last' && !due.isBound;
   const base = {
     ...{ componentId: subject.componentId, airframeId: subject.airframeId, positionId: subject.positionId },
     limit: limitOf(standing, due),
     ...(isLast ? { lastOf: `${requirement.id} ${subject.id} ${hold.until?.getTime() ?? ''}` } : {}),
   };
-  if (due.dueOn !== null) return byCalendar(hold, due.dueOn, ran).map((found) => ({ ...base, ...found }));
+  // What is granted past the due, by its window or an approved variation, is not beyond it.
+  if (due.latestOn !== null)
+    return byCalendar(hold, due.latestOn, ran).map((found) => ({ ...base, ...found }));
   const { dimension } = due;
-  if (due.dueAt === null || (dimension !== 'minutes' && dimension !== 'cycles')) return [];
+  if (due.latestAt === null || (dimension !== 'minutes' && dimension !== 'cycles')) return [];
   const before = dimension === 'minutes' ? exact(ran.before.minutes) : ran.before.cycles;
   if (before === null) return [];
   const runs = dimension === 'minutes' ? ran.inMinutes : ran.inCycles;
-  const left = subtract(due.dueAt, before);
+  const left = subtract(due.latestAt, before);
   if (left.num < 0n && isOlderThanRecords(hold, ran)) return [];
   return overrunsIn(segmentsOfDuty(left, runs)).map(({ parts, by }) => ({
     ...base,
@@ -151,14 +166,14 @@ function exact(minutes: number | null): Fraction | null {
 /** A day is good through its end: what took off after it was beyond. */
 function byCalendar(
   hold: Hold,
-  dueOn: string,
+  latestOn: string,
   ran: SubjectRuns,
 ): Pick<FoundOverrun, 'dimension' | 'parts' | 'by' | 'isOpen'>[] {
   const { standing, until } = hold;
   const { spans } = ran;
   const zone = standing.counters.clock?.dayZone ?? zoneOf(standing.subject);
   const beyond = {
-    from: toInstant(dayBegins(dayOf(addDays(dueOn, 1)), zone)),
+    from: toInstant(dayBegins(dayOf(addDays(latestOn, 1)), zone)),
     to: until === null ? null : toInstant(until),
   };
   const begins = ran.recordedFrom;
@@ -170,10 +185,10 @@ function byCalendar(
   return parts.length === 0 ? [] : [{ dimension: 'days', parts, by: null, isOpen: until === null }];
 }
 
-function limitOf({ requirement }: Standing, { dueAt, dueOn }: DimensionDue): LimitBehind {
+function limitOf({ requirement }: Standing, { latestAt, latestOn }: DimensionDue): LimitBehind {
   const { id, code, title, document, revision } = requirement;
   return {
-    ...{ kind: 'requirement', id, document, revision, requirement: `${code} ${title}`, dueOn },
-    amount: dueAt === null ? null : floor(dueAt),
+    ...{ kind: 'requirement', id, document, revision, requirement: `${code} ${title}`, dueOn: latestOn },
+    amount: latestAt === null ? null : floor(latestAt),
   };
 }

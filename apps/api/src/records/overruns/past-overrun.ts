@@ -10,7 +10,10 @@ export interface LimitBehind {
   readonly revision: string;
   /** Code and title of a requirement; null for a life limit. */
   readonly requirement: string | null;
-  /** The limit in cycles or minutes, or the counter since new at which the duty was due; null for a day. */
+  /**
+   * The limit in cycles or minutes, or the counter since new up to which the duty was granted, its window and an approved
+   * variation included; null for a day.
+   */
   readonly amount: number | null;
   /** The last day it was good through; null for counters. */
   readonly dueOn: string | null;

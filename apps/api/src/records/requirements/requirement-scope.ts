@@ -12,7 +12,7 @@ export async function shareRequirements(tx: Tx, operatorId: number): Promise<voi
   await tx.$executeRaw`SELECT pg_advisory_xact_lock_shared(${REQUIREMENTS}::int, ${operatorId}::int)`;
 }
 
-/** Taken by who records or voids a requirement, alone, after the heads and components it is for. */
+/** Taken by who records or voids a requirement or a life limit, alone, after the heads and components it is for. */
 export async function holdRequirements(tx: Tx, operatorId: number): Promise<void> {
   await tx.$executeRaw`SELECT pg_advisory_xact_lock(${REQUIREMENTS}::int, ${operatorId}::int)`;
 }
