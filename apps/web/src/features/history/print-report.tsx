@@ -6,8 +6,7 @@ import { documentsQuery, useDocument } from '../../server/jobs.js';
 import { Button } from '../../ui/actions/button.js';
 import { announce } from '../../ui/messages/announcements.js';
 import { OFF_WHILE_OFFLINE } from '../../ui/messages/offline-bar.js';
-import { ProblemPanel } from '../../ui/messages/problem-panel.js';
-import { JobProgress } from '../../ui/progress/job-progress.js';
+import { DocumentProgress } from '../../ui/progress/document-progress.js';
 import { dataAddress, type Subject } from './history-data.js';
 
 interface PrintReportProps {
@@ -63,30 +62,15 @@ export function PrintReport({ subject, label }: PrintReportProps) {
           As data (JSON, in a new window)
         </a>
       </div>
-      {preparing.error !== null && <ProblemPanel error={preparing.error} doing="Preparing the report" />}
-      {job.error !== null && (
-        <ProblemPanel
-          error={job.error}
-          doing="Asking how far the report is"
-          onRetry={() => void job.refetch()}
-        />
-      )}
-      {working && job.error === null && (
-        <JobProgress
-          what="Preparing the report"
-          done={job.data?.done ?? 0}
-          total={job.data?.total ?? null}
-          unit="lines"
-          cancelling={stopping.isPending}
-          onCancel={() => jobId !== null && stopping.mutate(jobId)}
-        />
-      )}
-      {state === 'failed' && (
-        <p role="alert">
-          The report could not be prepared: {job.data?.failure ?? 'no reason was told'}. The records are safe.
-        </p>
-      )}
-      {state === 'cancelled' && <p role="status">The report was not prepared: it was stopped.</p>}
+      <DocumentProgress
+        what="report"
+        preparingError={preparing.error}
+        job={job}
+        state={state}
+        working={working}
+        cancelling={stopping.isPending}
+        onCancel={() => jobId !== null && stopping.mutate(jobId)}
+      />
       <Prepared subject={subject} />
     </section>
   );

@@ -3,8 +3,7 @@ import { useDocument } from '../../server/jobs.js';
 import { Button } from '../../ui/actions/button.js';
 import { announce } from '../../ui/messages/announcements.js';
 import { OFF_WHILE_OFFLINE } from '../../ui/messages/offline-bar.js';
-import { ProblemPanel } from '../../ui/messages/problem-panel.js';
-import { JobProgress } from '../../ui/progress/job-progress.js';
+import { DocumentProgress } from '../../ui/progress/document-progress.js';
 import { csvAddress } from './life-status-data.js';
 
 interface SheetFilesProps {
@@ -47,30 +46,15 @@ export function SheetFiles({ componentId, at, label }: SheetFilesProps) {
         </a>
         <Button onClick={() => window.print()}>Print</Button>
       </div>
-      {preparing.error !== null && <ProblemPanel error={preparing.error} doing="Preparing the sheet" />}
-      {job.error !== null && (
-        <ProblemPanel
-          error={job.error}
-          doing="Asking how far the sheet is"
-          onRetry={() => void job.refetch()}
-        />
-      )}
-      {working && job.error === null && (
-        <JobProgress
-          what="Preparing the sheet"
-          done={job.data?.done ?? 0}
-          total={job.data?.total ?? null}
-          unit="lines"
-          cancelling={stopping.isPending}
-          onCancel={() => jobId !== null && stopping.mutate(jobId)}
-        />
-      )}
-      {state === 'failed' && (
-        <p role="alert">
-          The sheet could not be prepared: {job.data?.failure ?? 'no reason was told'}. The records are safe.
-        </p>
-      )}
-      {state === 'cancelled' && <p role="status">The sheet was not prepared: it was stopped.</p>}
+      <DocumentProgress
+        what="sheet"
+        preparingError={preparing.error}
+        job={job}
+        state={state}
+        working={working}
+        cancelling={stopping.isPending}
+        onCancel={() => jobId !== null && stopping.mutate(jobId)}
+      />
     </section>
   );
 }
