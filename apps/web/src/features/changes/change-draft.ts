@@ -2,12 +2,7 @@ import { parseDate, parseMoment } from '../../format/utc-moment.js';
 import { wireMinute } from '../../format/when.js';
 import type { Boundary, ChangeRequest, ChangeSlot } from '../../server/wire.js';
 import type { FieldMessage } from '../../ui/messages/error-summary.js';
-import {
-  BLANK_FIGURES,
-  checkFigures,
-  figuresOf,
-  type TypedFigures,
-} from '../../ui/reading/figures-fields.js';
+import { BLANK_FIGURES, checkFigures, figuresOf, type TypedFigures } from '../../ui/reading/figures.js';
 
 export type BoundaryKind = Boundary['kind'];
 

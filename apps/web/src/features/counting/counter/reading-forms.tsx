@@ -9,13 +9,8 @@ import { TextAreaField } from '../../../ui/fields/text-area-field.js';
 import { TextField } from '../../../ui/fields/text-field.js';
 import { ErrorSummary } from '../../../ui/messages/error-summary.js';
 import { OFF_WHILE_OFFLINE } from '../../../ui/messages/offline-bar.js';
-import {
-  BLANK_FIGURES,
-  checkFigures,
-  FiguresFields,
-  figuresOf,
-  type TypedFigures,
-} from '../../../ui/reading/figures-fields.js';
+import { BLANK_FIGURES, checkFigures, figuresOf, type TypedFigures } from '../../../ui/reading/figures.js';
+import { FiguresFields } from '../../../ui/reading/figures-fields.js';
 import {
   type CounterAnswer,
   type CounterReading,

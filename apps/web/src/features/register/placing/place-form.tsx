@@ -6,13 +6,8 @@ import { FLEET_KEY } from '../../../server/fleet.js';
 import { tellBroken } from '../../../ui/consequences/broken-note.js';
 import { type Faults, useActForm } from '../../../ui/fields/act-form.js';
 import { ComboField } from '../../../ui/fields/combo-field.js';
-import {
-  BLANK_FIGURES,
-  checkFigures,
-  FiguresFields,
-  figuresOf,
-  type TypedFigures,
-} from '../../../ui/reading/figures-fields.js';
+import { BLANK_FIGURES, checkFigures, figuresOf, type TypedFigures } from '../../../ui/reading/figures.js';
+import { FiguresFields } from '../../../ui/reading/figures-fields.js';
 import { RegisterForm, WordsField } from '../form-parts.js';
 import { filled, missing, under } from '../plain-checks.js';
 import { type NewPlacement, place } from '../register-acts.js';

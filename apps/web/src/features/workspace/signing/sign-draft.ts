@@ -1,7 +1,7 @@
 import { parseMoment } from '../../../format/utc-moment.js';
 import type { Secret } from '../../../ui/fields/secret-field.js';
 import type { FieldMessage } from '../../../ui/messages/error-summary.js';
-import { checkFigures, type TypedFigures } from '../../../ui/reading/figures-fields.js';
+import { checkFigures, type TypedFigures } from '../../../ui/reading/figures.js';
 
 /** Who signs: the person signed in, another one on this tablet, or the same one looking again alone. */
 export type Who = 'me' | 'another' | 'alone';

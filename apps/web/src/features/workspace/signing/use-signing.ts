@@ -9,7 +9,7 @@ import { useSession } from '../../../server/session.js';
 import { announce } from '../../../ui/messages/announcements.js';
 import type { FieldMessage } from '../../../ui/messages/error-summary.js';
 import { summaryOf } from '../../../ui/messages/field-messages.js';
-import { BLANK_FIGURES, figuresOf } from '../../../ui/reading/figures-fields.js';
+import { BLANK_FIGURES, figuresOf } from '../../../ui/reading/figures.js';
 import { useDesk } from '../work/use-desk.js';
 import { WORK_KEY } from '../work/work-queries.js';
 import type { Meaning, Step } from '../work/work-shapes.js';
