@@ -62,7 +62,7 @@ interface Focus {
 const focus = (): Promise<Focus> =>
   desk.page.evaluate(() => {
     const element = document.activeElement as HTMLElement;
-    const marks = [element, element.closest('.card')].flatMap((marked) => {
+    const marks = [element, element.closest('.card, .choice-option')].flatMap((marked) => {
       if (marked === null) return [];
       const { outlineStyle, outlineWidth } = getComputedStyle(marked);
       return outlineStyle === 'none' ? [] : [Number.parseFloat(outlineWidth)];

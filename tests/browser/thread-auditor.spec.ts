@@ -18,7 +18,7 @@ import { keep, watched } from '../support/thread/watched.js';
 
 /** Buttons that read, look or print; whatever else is offered would change the record. */
 const READING =
-  /^(Find\b.*|Audra Tor|Show|Show now|Print|Print report|Check again|Show (older|more) .*|Show the list: .*|Open all|Close all|Close)$/;
+  /^(Find\b.*|Audra Tor|Apply|Show|Show now|Show readiness|Print|Print report|Prepare the sheet \(PDF\)|Check again|Show (older|more) .*|Show the list: .*|Open all|Close all|Close)$/;
 
 let house: House;
 let record: FullRecord;

@@ -37,7 +37,13 @@ export function DuePanel({ on }: DuePanelProps) {
           ) : (
             <>
               <BasisStated basis={{ ...basis, uses: [] }} />
-              <DataTable caption="Due first" captionHidden columns={COLUMNS} rows={rows} rowKey={rowKey} />
+              <DataTable
+                caption="What is due first"
+                captionHidden
+                columns={COLUMNS}
+                rows={rows}
+                rowKey={rowKey}
+              />
               {next !== null && <p className="quiet">The first {rows.length} are shown.</p>}
             </>
           )

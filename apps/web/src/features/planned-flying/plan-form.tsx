@@ -133,13 +133,15 @@ export function PlanForm({ planned, onAsk }: PlanFormProps) {
             onChange={({ target }) => setText(target.value)}
           />
           {lineFaults.length > 0 && (
-            <ul role="alert" className="readiness-faults">
-              {lineFaults.map(({ line, message }) => (
-                <li key={line}>
-                  Line {line}: {message}
-                </li>
-              ))}
-            </ul>
+            <div role="alert">
+              <ul className="readiness-faults">
+                {lineFaults.map(({ line, message }) => (
+                  <li key={line}>
+                    Line {line}: {message}
+                  </li>
+                ))}
+              </ul>
+            </div>
           )}
         </>
       )}

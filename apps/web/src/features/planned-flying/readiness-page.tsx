@@ -21,14 +21,16 @@ function Refused({ error, asked }: { readonly error: unknown; readonly asked: As
   const messages = fieldMessages(error);
   if (messages.length === 0) return null;
   return (
-    <ul role="alert" className="readiness-faults">
-      {messages.map(({ path, message }) => (
-        <li key={`${path} ${message}`}>
-          {lineOf(path, asked.plan)}
-          {message}
-        </li>
-      ))}
-    </ul>
+    <div role="alert">
+      <ul className="readiness-faults">
+        {messages.map(({ path, message }) => (
+          <li key={`${path} ${message}`}>
+            {lineOf(path, asked.plan)}
+            {message}
+          </li>
+        ))}
+      </ul>
+    </div>
   );
 }
 

@@ -12,6 +12,7 @@ import { ComboField } from '../../../../ui/fields/combo-field.js';
 import { SelectField } from '../../../../ui/fields/select-field.js';
 import { Answered } from '../../../../ui/messages/answered.js';
 import { EmptyState } from '../../../../ui/messages/empty-state.js';
+import { ProblemPanel } from '../../../../ui/messages/problem-panel.js';
 import { PageHeading } from '../../../../ui/page/page-heading.js';
 import { StatusMark } from '../../../../ui/status/status-mark.js';
 import { DataTable } from '../../../../ui/table/data-table.js';
@@ -86,16 +87,24 @@ function Sheet({ of, named }: { readonly of: Of; readonly named: string }) {
 
 /** Whose sheet: an airframe, or a component found by typing. */
 function Whose({ of }: { readonly of: Of | null }) {
-  const airframes = useQuery(airframesQuery).data ?? [];
+  const airframes = useQuery(airframesQuery);
   const [typed, setTyped] = useState('');
   const found = useQuery({ ...componentChoiceQuery({ search: typed }), placeholderData: keepPreviousData });
   const navigate = useNavigate({ from: '/directives' });
+  if (airframes.error !== null)
+    return (
+      <ProblemPanel
+        error={airframes.error}
+        doing="Reading the airframes"
+        onRetry={() => void airframes.refetch()}
+      />
+    );
   return (
     <div className="directives-whose no-print">
       <SelectField
         label="Of an airframe, with its engines"
         unchosen="Choose an airframe"
-        options={airframes.map(({ id, registration }) => ({ value: id, label: registration }))}
+        options={(airframes.data ?? []).map(({ id, registration }) => ({ value: id, label: registration }))}
         value={of?.kind === 'airframe' ? of.id : ''}
         onChange={({ target }) =>
           void navigate({ search: target.value === '' ? {} : { airframe: target.value } })
